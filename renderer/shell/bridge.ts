@@ -1,0 +1,135 @@
+/**
+ * What the desktop shell offers the screen as `window.stationwright`; in a plain browser it is not there.
+ * The one place where renderer and electron meet, and only in types.
+ *
+ * A call never rejects for something a user can meet: it answers with a `Problem`, whose sentence can be shown
+ * as it is. `null` means that nothing is left to do (the user cancelled, or another window shows the document).
+ */
+export interface DesktopBridge {
+  /** `process.platform` of the shell: 'darwin', 'win32', 'linux', ... */
+  readonly platform: string;
+
+  /**
+   * What this window was opened for; ask once, after the listeners below are set.
+   * Documents that come later (menu, double-click, second start) arrive by `onOpened` and `onCommand`.
+   */
+  firstDocument(): Promise<FirstDocument>;
+
+  /** Opens a further window with an empty station. */
+  newWindow(): Promise<null>;
+
+  /**
+   * Asks for a file. One window a file: if this window's document has a path or is edited, or another window
+   * shows the file already, that other window comes up and the answer here is `null`.
+   */
+  openFile(): Promise<OpenedFile | Problem | null>;
+
+  /**
+   * Writes the whole text or nothing: a failed save leaves the old file as it was. Asks for a place if `path`
+   * is null, or is not a path that this window was given by opening or saving.
+   */
+  saveFile(request: SaveRequest): Promise<SavedFile | Problem | null>;
+
+  /** Asks for a place and writes a table, picture or kind there. Not the document: `saveFile` is for that. */
+  exportFile(request: ExportRequest): Promise<SavedFile | Problem | null>;
+
+  /** Sends the page as it prints now (print stylesheet) to the system's print dialog. */
+  print(): Promise<Problem | null>;
+
+  /** Asks for a place and writes the page as it prints now there. Page size and margins come from `@page`. */
+  savePdf(request: { readonly suggestedName: string }): Promise<SavedFile | Problem | null>;
+
+  /**
+   * Keeps title, edited mark and the question on closing in step with the document. Report every change of it,
+   * and `edited: false` after a save: the shell closes a window waiting for its save when it hears so.
+   */
+  setDocumentState(state: DocumentState): void;
+
+  /** Menu choices. Returns a function that ends the listening. */
+  onCommand(listener: (command: ShellCommand) => void): () => void;
+
+  /** A file to show in this window in place of its untouched document. Returns a function that ends the listening. */
+  onOpened(listener: (file: OpenedFile) => void): () => void;
+
+  /** A sentence to show: a file named on the command line or in the menu could not be read. */
+  onProblem(listener: (problem: Problem) => void): () => void;
+}
+
+export interface OpenedFile {
+  readonly path: string;
+  /** File name with its ending, for titles. */
+  readonly name: string;
+  readonly text: string;
+}
+
+export interface SavedFile {
+  readonly path: string;
+  readonly name: string;
+}
+
+/** A sentence for the user, complete with what to do about it where something can be done. */
+export interface Problem {
+  readonly error: string;
+}
+
+/** `welcome` is a start without a file: the screen decides (recovered work, first-start sample, empty station). */
+export type FirstDocument =
+  | { readonly kind: 'welcome' }
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'sample'; readonly sample: string }
+  | { readonly kind: 'file'; readonly file: OpenedFile }
+  | { readonly kind: 'problem'; readonly error: string };
+
+export interface SaveRequest {
+  readonly text: string;
+  readonly path: string | null;
+  readonly suggestedName: string;
+}
+
+export interface ExportRequest {
+  readonly suggestedName: string;
+  readonly content: string;
+  /** `base64` for pictures. */
+  readonly encoding: 'utf8' | 'base64';
+}
+
+export interface DocumentState {
+  readonly name: string;
+  readonly path: string | null;
+  readonly edited: boolean;
+}
+
+/**
+ * What the menu asks of the screen. Cut, copy and paste are not here: the menu's own roles raise the DOM events
+ * `cut`, `copy` and `paste`, which serve text fields and the drawing alike. `sample:NAME` is `NAME.station.json`.
+ */
+export type ShellCommand =
+  | `sample:${string}`
+  | 'save'
+  | 'save-as'
+  | 'print'
+  | 'save-pdf'
+  | 'undo'
+  | 'redo'
+  | 'duplicate'
+  | 'delete'
+  | 'select-all'
+  | 'find'
+  | 'stage-draw'
+  | 'stage-check'
+  | 'stage-cables'
+  | 'stage-budget'
+  | 'stage-power-up'
+  | 'zoom-to-fit'
+  | 'zoom-in'
+  | 'zoom-out'
+  | 'theme-light'
+  | 'theme-dark'
+  | 'theme-system'
+  | 'cautions';
+
+declare global {
+  interface Window {
+    readonly stationwright?: DesktopBridge;
+  }
+}
