@@ -1,0 +1,179 @@
+import type { Finding } from '../rules/finding.ts';
+import type { PortClass } from '../station/unit-kind.ts';
+
+/** Everything that a screen or a printed sheet shows of a survey; plain data that can cross to another thread. */
+export interface SurveyReport {
+  /** Causes before consequences, worst first; folded ones carry `causedBy`. */
+  readonly findings: readonly Finding[];
+  readonly cables: readonly CableRow[];
+  readonly budget: Budget;
+  /** One per hook-up and control. */
+  readonly keydowns: readonly KeydownReport[];
+  /** One per hook-up, control and moment. */
+  readonly overlays: readonly Overlay[];
+}
+
+/** A line of the cable list, in words. */
+export interface CableRow {
+  readonly id: string;
+  readonly number: string;
+  readonly class: PortClass;
+  readonly from: string;
+  readonly to: string;
+  readonly fromPlug: string;
+  readonly toPlug: string;
+  readonly kind: string;
+  readonly lengthM: number;
+  readonly fuse: string;
+  /** Names of hook-ups; empty when it is in all of them. */
+  readonly hookups: readonly string[];
+  /** Contact by contact, `plus–shell, minus–centre`; empty when it is one to one. */
+  readonly wiring: string;
+  readonly adapters: string;
+  readonly status: string;
+  readonly note: string;
+}
+
+interface InHookup {
+  readonly hookup: string;
+  readonly hookupName: string;
+}
+
+/** What one supply gives in one hook-up. Amperes and volts at its terminals; average by the plan. */
+export interface SupplyRow extends InHookup {
+  readonly unit: string;
+  readonly element: string;
+  readonly name: string;
+  readonly volts: number;
+  readonly receiveAmps: number;
+  readonly sendingAmps: number;
+  readonly averageAmps: number;
+  readonly ratedAmps: number;
+  readonly peakAmps: number;
+  /** Rated less sending. */
+  readonly marginAmps: number;
+  readonly receiveVolts: number;
+  readonly sendingVolts: number;
+}
+
+/** What one load gets in one hook-up. */
+export interface LoadRow extends InHookup {
+  readonly unit: string;
+  readonly element: string;
+  readonly name: string;
+  readonly port: string;
+  readonly receiveVolts: number;
+  readonly sendingVolts: number;
+  readonly receiveAmps: number;
+  readonly sendingAmps: number;
+  readonly averageAmps: number;
+  readonly minV: number;
+  readonly maxV: number;
+  /** From the supply's terminals to the load, sending. */
+  readonly dropVolts: number;
+}
+
+/** What one fuse carries in one hook-up, and the thinnest wire behind it. */
+export interface FuseRow extends InHookup {
+  readonly unit?: string;
+  readonly cable?: string;
+  readonly element?: string;
+  readonly name: string;
+  readonly ratedAmps: number;
+  readonly receiveAmps: number;
+  readonly sendingAmps: number;
+  /** Sending current as a share of the rating. */
+  readonly share: number;
+  readonly guards: string;
+  readonly wireLimitAmps: number | null;
+}
+
+/** What the live core of one power cable carries in one hook-up. */
+export interface WireRow extends InHookup {
+  readonly cable: string;
+  readonly number: string;
+  readonly wire: string;
+  readonly receiveAmps: number;
+  readonly sendingAmps: number;
+  readonly limitAmps: number | null;
+  /** Both conductors together, sending. */
+  readonly dropVolts: number;
+}
+
+export interface Budget {
+  readonly supplies: readonly SupplyRow[];
+  readonly loads: readonly LoadRow[];
+  readonly fuses: readonly FuseRow[];
+  readonly wires: readonly WireRow[];
+}
+
+export type LaneKind = 'operator' | 'keys' | 'changesOver' | 'mutes' | 'sends' | 'other';
+
+export interface Lane {
+  readonly unit: string;
+  readonly actor: string;
+  readonly name: string;
+  readonly kind: LaneKind;
+  /** `[from, to]` in milliseconds from the press. */
+  readonly spans: readonly (readonly [number, number])[];
+}
+
+export interface KeydownEvent {
+  readonly atMs: number;
+  readonly unit: string;
+  readonly actor: string;
+  readonly name: string;
+  readonly on: boolean;
+}
+
+/** One control pressed at 0 and let go. */
+export interface KeydownReport extends InHookup {
+  /** `unit.actor` */
+  readonly control: string;
+  readonly controlName: string;
+  readonly releasedMs: number;
+  readonly endMs: number;
+  readonly settled: boolean;
+  readonly lanes: readonly Lane[];
+  readonly events: readonly KeydownEvent[];
+  readonly rf: { readonly fromMs: number; readonly toMs: number; readonly watts: number } | null;
+  readonly ditMs: number;
+}
+
+export interface UnitReading {
+  readonly powered: boolean;
+  /** Labels of the actors that are on. */
+  readonly active: readonly string[];
+  readonly sending: boolean;
+  readonly supplyAmps?: number;
+  readonly supplyVolts?: number;
+}
+
+export interface CableReading {
+  /** Live against return, DC; null where nothing fixes it. */
+  readonly volts: number | null;
+  readonly amps: number;
+  readonly returnAmps: number;
+  readonly dbm: number | null;
+  readonly watts: number | null;
+  /** On a selected path, not only by a leak. */
+  readonly carriesRf: boolean;
+}
+
+export interface PortReading {
+  readonly volts: number | null;
+  readonly amps: number;
+  readonly dbm: number | null;
+}
+
+/** What is everywhere at one moment of one hook-up. */
+export interface Overlay {
+  readonly hookup: string;
+  /** Empty where the hook-up has no control. */
+  readonly control: string;
+  readonly moment: 'receive' | 'sending';
+  readonly units: Readonly<Record<string, UnitReading>>;
+  readonly cables: Readonly<Record<string, CableReading>>;
+  /** By `unit.port`. */
+  readonly ports: Readonly<Record<string, PortReading>>;
+}

@@ -1,0 +1,37 @@
+import type { Change } from '../station/edit.ts';
+
+/** From worst to mildest: can hurt or destroy; will not work; marginal or not known; advice. */
+export const severities = ['danger', 'fault', 'doubt', 'note'] as const;
+export type Severity = (typeof severities)[number];
+
+/** What a finding is about: a unit, one of its ports, a contact of it; or a cable, or one end of it. */
+export type Place =
+  | { readonly unit: string; readonly port?: string; readonly contact?: string }
+  | { readonly cable: string; readonly end?: 'a' | 'b' };
+
+/** What a rule found, once for all the hook-ups and moments in which it is so. */
+export interface Finding {
+  /** The rule and the first place: the same from survey to survey while the mistake is there. */
+  readonly id: string;
+  /** The rule's id, `power/reversed-polarity`. */
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly title: string;
+  /** What is wrong, with the figures, in plain words. */
+  readonly message: string;
+  /** Why it matters. */
+  readonly why: string;
+  /** What to do about it. */
+  readonly advice: string;
+  readonly at: readonly Place[];
+  /** The figures in the message, in volts, amperes, watts, dBm, ohms or milliseconds as the name says. */
+  readonly values: Readonly<Record<string, number | string>>;
+  /** Ids of the hook-ups. */
+  readonly hookups: readonly string[];
+  readonly moments: readonly string[];
+  /** The id of the finding that this one follows from. */
+  readonly causedBy?: string;
+  /** The user's reason for accepting it. */
+  readonly accepted?: string;
+  readonly fix?: { readonly name: string; readonly change: Change };
+}

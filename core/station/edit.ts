@@ -1,0 +1,133 @@
+import type { CableKind } from './cable-kind.ts';
+import type { Connector } from './connector.ts';
+import type { Acceptance, Cable, Hookup, Plan, Station, Unit } from './schema.ts';
+import type { UnitKind } from './unit-kind.ts';
+
+/** Descriptions that a document carries so that it opens the same in ten years. */
+export interface Carried {
+  kinds?: Record<string, UnitKind>;
+  cableKinds?: Record<string, CableKind>;
+  connectors?: Record<string, Connector>;
+}
+
+/** Everything that can be done to a station; the only way to a new document. */
+export type Change =
+  | { type: 'addUnits'; units: Unit[]; carried?: Carried }
+  | { type: 'updateUnit'; id: string; set: Partial<Omit<Unit, 'id'>> }
+  | { type: 'moveUnits'; moves: { id: string; position: Unit['position'] }[] }
+  | { type: 'removeUnits'; ids: string[] }
+  | { type: 'addCables'; cables: Cable[]; carried?: Carried }
+  | { type: 'updateCable'; id: string; set: Partial<Omit<Cable, 'id'>>; carried?: Carried }
+  | { type: 'removeCables'; ids: string[] }
+  | { type: 'addHookup'; hookup: Hookup }
+  | { type: 'updateHookup'; id: string; set: Partial<Omit<Hookup, 'id'>> }
+  | { type: 'removeHookup'; id: string }
+  | { type: 'setPlan'; set: Partial<Plan> }
+  | { type: 'describe'; set: Partial<Pick<Station, 'title' | 'notes' | 'settings'>> }
+  | { type: 'accept'; acceptance: Acceptance }
+  | { type: 'takeBack'; finding: string }
+  | { type: 'all'; name: string; changes: Change[] };
+
+/** The station with a change made; a change that names nothing in it leaves it as it is. */
+export function edit(station: Station, change: Change): Station {
+  switch (change.type) {
+    case 'addUnits':
+      return { ...carry(station, change.carried), units: [...station.units, ...change.units] };
+    case 'updateUnit':
+      return { ...station, units: update(station.units, change.id, change.set) };
+    case 'moveUnits': {
+      const moves = new Map(change.moves.map((m) => [m.id, m.position]));
+      return { ...station, units: station.units.map((u) => moveUnit(u, moves.get(u.id))) };
+    }
+    case 'removeUnits':
+      return removeUnits(station, new Set(change.ids));
+    case 'addCables':
+      return { ...carry(station, change.carried), cables: [...station.cables, ...change.cables] };
+    case 'updateCable':
+      return { ...carry(station, change.carried), cables: update(station.cables, change.id, change.set) };
+    case 'removeCables':
+      return { ...station, cables: station.cables.filter((c) => !change.ids.includes(c.id)) };
+    case 'addHookup':
+      return { ...station, hookups: [...station.hookups, change.hookup] };
+    case 'updateHookup':
+      return { ...station, hookups: update(station.hookups, change.id, change.set) };
+    case 'removeHookup':
+      return removeHookup(station, change.id);
+    case 'setPlan':
+      return { ...station, plan: { ...station.plan, ...change.set } };
+    case 'describe':
+      return { ...station, ...change.set };
+    case 'accept':
+      return { ...station, accepted: [...without(station.accepted, change.acceptance.finding), change.acceptance] };
+    case 'takeBack':
+      return { ...station, accepted: without(station.accepted, change.finding) };
+    case 'all':
+      return change.changes.reduce(edit, station);
+  }
+}
+
+function carry(station: Station, carried: Carried = {}): Station {
+  // What the document already carries wins: it may hold the user's own figures.
+  return {
+    ...station,
+    kinds: { ...carried.kinds, ...station.kinds },
+    cableKinds: { ...carried.cableKinds, ...station.cableKinds },
+    connectors: { ...carried.connectors, ...station.connectors },
+  };
+}
+
+function update<T extends { id: string }>(items: readonly T[], id: string, set: Partial<T>): T[] {
+  return items.map((item) => (item.id === id ? withoutUndefined({ ...item, ...set }) : item));
+}
+
+/** A field set to undefined is gone: the document has no empty fields. */
+function withoutUndefined<T extends object>(item: T): T {
+  return Object.fromEntries(Object.entries(item).filter(([, v]) => v !== undefined)) as T;
+}
+
+const moveUnit = (unit: Unit, position: Unit['position'] | undefined): Unit => (position ? { ...unit, position } : unit);
+
+function removeUnits(station: Station, ids: ReadonlySet<string>): Station {
+  return {
+    ...station,
+    units: station.units.filter((u) => !ids.has(u.id)),
+    cables: station.cables.filter((c) => !ids.has(c.a.unit) && !ids.has(c.b.unit)),
+    hookups: station.hookups.map((h) => {
+      if (!Object.keys(h.settings ?? {}).some((unit) => ids.has(unit))) return h;
+      return { ...h, settings: Object.fromEntries(Object.entries(h.settings ?? {}).filter(([unit]) => !ids.has(unit))) };
+    }),
+  };
+}
+
+function removeHookup(station: Station, id: string): Station {
+  const hookups = station.hookups.filter((h) => h.id !== id);
+  // A cable that was only in the hook-up goes with it; one that was in others too stays there.
+  const cables = station.cables.flatMap((cable) => {
+    if (!cable.hookups?.includes(id)) return [cable];
+    const left = cable.hookups.filter((h) => h !== id);
+    return left.length > 0 ? [{ ...cable, hookups: left }] : [];
+  });
+  return { ...station, hookups, cables };
+}
+
+const without = (accepted: readonly Acceptance[], finding: string) => accepted.filter((a) => a.finding !== finding);
+
+const names: Record<Exclude<Change['type'], 'all'>, string> = {
+  addUnits: 'Add unit',
+  updateUnit: 'Change unit',
+  moveUnits: 'Move unit',
+  removeUnits: 'Remove unit',
+  addCables: 'Lay cable',
+  updateCable: 'Change cable',
+  removeCables: 'Remove cable',
+  addHookup: 'Add hook-up',
+  updateHookup: 'Change hook-up',
+  removeHookup: 'Remove hook-up',
+  setPlan: 'Change plan',
+  describe: 'Change description',
+  accept: 'Accept finding',
+  takeBack: 'Take back acceptance',
+};
+
+/** What a change is called in the list of steps. */
+export const changeName = (change: Change): string => (change.type === 'all' ? change.name : names[change.type]);

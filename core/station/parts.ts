@@ -1,0 +1,70 @@
+import type { Connector } from './connector.ts';
+import type { Cable, Hookup, Station, Unit } from './schema.ts';
+import type { Port, PortClass, UnitElement, UnitKind } from './unit-kind.ts';
+
+/** The hook-up of a station that names none. */
+export const asDrawn: Hookup = { id: 'as-drawn', name: 'As drawn' };
+
+/** The station's hook-ups; one called “As drawn” where none is named. */
+export const hookupsOf = (station: Station): readonly Hookup[] => (station.hookups.length > 0 ? station.hookups : [asDrawn]);
+
+/** The cables that are plugged in for a hook-up. */
+export const cablesIn = (station: Station, hookup: Hookup): Cable[] =>
+  station.cables.filter((cable) => !cable.hookups || cable.hookups.includes(hookup.id));
+
+/** A unit's kind with the user's own figures in place of the shelf's. Throws where the document has no such kind. */
+export function kindOf(station: Station, unit: Unit): UnitKind {
+  const kind = station.kinds[unit.kind];
+  if (!kind) throw new Error(`no unit kind ${unit.kind}`);
+  if (!unit.overrides) return kind;
+  const own = Object.entries(unit.overrides);
+  return { ...kind, elements: kind.elements.map((element) => withOwnFigures(element, own)) };
+}
+
+function withOwnFigures(element: UnitElement, own: readonly [string, number][]): UnitElement {
+  const figures = own.filter(([key]) => key.startsWith(`${element.id}.`));
+  if (figures.length === 0) return element;
+  const changed: Record<string, unknown> = structuredClone({ ...element });
+  for (const [key, value] of figures) setFigure(changed, key.slice(element.id.length + 1).split('.'), value);
+  return changed as UnitElement;
+}
+
+/** Sets `states.0.amount` and the like, but only where the kind has a number there already. */
+function setFigure(target: Record<string, unknown>, path: readonly string[], value: number) {
+  const [key, ...rest] = path;
+  if (key === undefined) return;
+  const present = target[key];
+  if (rest.length === 0 && typeof present === 'number') target[key] = value;
+  else if (typeof present === 'object' && present !== null) setFigure(present as Record<string, unknown>, rest, value);
+}
+
+/** A unit's settings in a hook-up: the kind's initial ones, the unit's, the hook-up's. */
+export function settingsIn(kind: UnitKind, unit: Unit, hookup: Hookup): Record<string, string> {
+  const initial = Object.fromEntries((kind.settings ?? []).map((s) => [s.id, s.initial]));
+  return { ...initial, ...unit.settings, ...hookup.settings?.[unit.id] };
+}
+
+/** The unit with this id. Throws where there is none. */
+export function unitOf(station: Station, id: string): Unit {
+  const unit = station.units.find((u) => u.id === id);
+  if (!unit) throw new Error(`no unit ${id}`);
+  return unit;
+}
+
+/** A port of a unit with its connector. Throws where there is none. */
+export function portOf(station: Station, ref: { unit: string; port: string }): { unit: Unit; port: Port; connector: Connector } {
+  const unit = unitOf(station, ref.unit);
+  const port = station.kinds[unit.kind]?.ports.find((p) => p.id === ref.port);
+  const connector = port && station.connectors[port.connector];
+  if (!port || !connector) throw new Error(`no port ${ref.unit}.${ref.port}`);
+  return { unit, port, connector };
+}
+
+/** `Changeover · receiver`: a port as people say it. */
+export function portName(station: Station, ref: { unit: string; port: string }): string {
+  const { unit, port } = portOf(station, ref);
+  return port.label === '' ? unit.name : `${unit.name} · ${port.label}`;
+}
+
+/** The class of a cable: what its ports carry; where they differ, what end a carries. */
+export const classOf = (station: Station, cable: Cable): PortClass => portOf(station, cable.a).port.class;

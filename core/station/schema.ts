@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { cableKindSchema } from './cable-kind.ts';
+import { connectorSchema } from './connector.ts';
+import { amps, hertz, id, metres, share, text } from './numbers.ts';
+import { unitKindSchema } from './unit-kind.ts';
+
+export const formatName = 'stationwright';
+export const currentVersion = 1;
+
+const coordinate = z.number().min(-1_000_000).max(1_000_000);
+
+const plan = z.strictObject({
+  frequencyHz: hertz,
+  mode: z.enum(['keying', 'voice', 'data']),
+  speedWpm: z.number().min(1).max(100),
+  /** Share of the sending time with RF on: 0.4 for keying. */
+  duty: share,
+  /** Share of the operating time spent sending. */
+  sendShare: share,
+  hoursPerDay: z.number().min(0).max(24),
+});
+
+const unit = z.strictObject({
+  id,
+  kind: id,
+  name: text.min(1),
+  position: z.strictObject({ x: coordinate, y: coordinate }),
+  settings: z.record(id, z.string()).optional(),
+  /** The user's own figures, by `element.field`. */
+  overrides: z.record(z.string().max(120), z.number().min(-1e12).max(1e12)).optional(),
+  /** The user has compared the kind's figures with this very unit. */
+  confirmed: z.boolean().optional(),
+  note: text.optional(),
+});
+
+const portRef = z.strictObject({ unit: id, port: id });
+const twoEnds = z.strictObject({ a: id.optional(), b: id.optional() });
+
+const cable = z.strictObject({
+  id,
+  number: text.min(1),
+  kind: id,
+  lengthM: metres,
+  a: portRef,
+  b: portRef,
+  /** Plugs that are not the mates of the two ports. */
+  plugs: twoEnds.optional(),
+  /** Adapters fitted at an end. */
+  adapters: z.strictObject({ a: z.array(id).optional(), b: z.array(id).optional() }).optional(),
+  /** Contact of plug a to contact of plug b, where it is not one to one. */
+  wiring: z.array(z.strictObject({ a: id, b: id })).optional(),
+  /** An in-line fuse in the live core, so far from end a. */
+  fuse: z.strictObject({ amps, family: z.enum(['blade', 'glass-fast', 'glass-slow']), atM: metres }).optional(),
+  /** Hook-ups that it is plugged in for; all if not given. */
+  hookups: z.array(id).optional(),
+  status: z.enum(['toMake', 'made', 'tested']).optional(),
+  note: text.optional(),
+});
+
+const hookup = z.strictObject({
+  id,
+  name: text.min(1),
+  /** Settings of units that differ in this hook-up: unit id, setting id, value. */
+  settings: z.record(id, z.record(id, z.string())).optional(),
+});
+
+const acceptance = z.strictObject({ finding: z.string().max(300), reason: text.min(1), figures: text });
+
+const reading = z.strictObject({ step: z.string().max(300), value: z.number(), unit: text, when: text, note: text.optional() });
+
+const settings = z.strictObject({
+  units: z.enum(['metric', 'feet']).optional(),
+  /** Largest voltage drop wanted from supply to load, as a share. */
+  maxDrop: share.optional(),
+});
+
+/** The whole document, as it is in the file. */
+export const stationSchema = z.strictObject({
+  format: z.literal(formatName),
+  version: z.literal(currentVersion),
+  title: text,
+  notes: text,
+  plan,
+  units: z.array(unit).max(5000),
+  cables: z.array(cable).max(20_000),
+  hookups: z.array(hookup).max(200),
+  accepted: z.array(acceptance),
+  readings: z.array(reading),
+  settings,
+  kinds: z.record(id, unitKindSchema),
+  cableKinds: z.record(id, cableKindSchema),
+  connectors: z.record(id, connectorSchema),
+});
+
+export type Station = z.infer<typeof stationSchema>;
+export type Plan = z.infer<typeof plan>;
+export type Unit = z.infer<typeof unit>;
+export type Cable = z.infer<typeof cable>;
+export type PortRef = z.infer<typeof portRef>;
+export type Hookup = z.infer<typeof hookup>;
+export type Acceptance = z.infer<typeof acceptance>;
+export type CableEnd = 'a' | 'b';

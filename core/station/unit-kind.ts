@@ -1,0 +1,242 @@
+import { z } from 'zod';
+import { amps, dbm, decibels, hertz, id, milliseconds, ohms, text, volts, watts } from './numbers.ts';
+
+/** `port.contact`, the unit's own `chassis`, or `@name` for a joint inside the box. */
+export const contactRef = z
+  .string()
+  .regex(/^(chassis|@[\w-]+|[\w-]+\.[\w-]+)$/, 'a contact is written port.contact, @joint or chassis');
+
+/** When an element is in force: actors of the unit that must be on or off, power, settings. All must hold. */
+const condition = z.strictObject({
+  on: z.array(id).optional(),
+  off: z.array(id).optional(),
+  powered: z.boolean().optional(),
+  settings: z.record(id, z.string()).optional(),
+});
+
+export const portClasses = ['dc', 'rf', 'audio', 'control', 'data', 'earth'] as const;
+
+const contactLimit = z.strictObject({ minV: volts.optional(), maxV: volts.optional(), amps: amps.optional() });
+
+const port = z.strictObject({
+  id,
+  label: text,
+  class: z.enum(portClasses),
+  connector: id,
+  side: z.enum(['left', 'right', 'top', 'bottom']),
+  needed: z.enum(['always', 'toSend', 'optional']),
+  /** What each contact stands, by contact id. */
+  limits: z.record(id, contactLimit).optional(),
+  minHz: hertz.optional(),
+  maxHz: hertz.optional(),
+  note: text.optional(),
+});
+
+const base = { id, when: condition.optional() };
+
+const conductor = z.strictObject({
+  ...base,
+  type: z.literal('conductor'),
+  from: contactRef,
+  to: contactRef,
+  ohms,
+  /** A fuse holder: rating in amperes. */
+  fuseAmps: amps.optional(),
+  fuseFamily: z.enum(['blade', 'glass-fast', 'glass-slow']).optional(),
+});
+
+const supply = z.strictObject({
+  ...base,
+  type: z.literal('supply'),
+  plus: contactRef,
+  minus: contactRef,
+  volts,
+  /** The highest voltage its regulation tolerance lets it reach. */
+  maxVolts: volts.optional(),
+  sourceOhms: ohms,
+  amps,
+  peakAmps: amps,
+  /** What happens beyond the peak: holds the current, switches off, or just sags on. */
+  beyond: z.enum(['limits', 'shutsDown', 'sags']),
+});
+
+const load = z.strictObject({
+  ...base,
+  type: z.literal('load'),
+  plus: contactRef,
+  minus: contactRef,
+  law: z.enum(['current', 'power', 'resistance']),
+  /** Amperes, watts or ohms, by the law. */
+  amount: z.number().min(0).max(1e9),
+  /** Other amounts while a condition holds; the first that holds counts. */
+  states: z.array(z.strictObject({ when: condition, amount: z.number().min(0).max(1e9) })).optional(),
+  minV: volts,
+  maxV: volts,
+  absMinV: volts.optional(),
+  absMaxV: volts,
+  reverseProtected: z.boolean(),
+  /** Below this it is off and its draw fades; half the least working voltage if not given. */
+  dropOutV: volts.optional(),
+});
+
+const pullUp = z.strictObject({
+  ...base,
+  type: z.literal('pullUp'),
+  contact: contactRef,
+  /** What it pulls against; the chassis if not given. */
+  reference: contactRef.optional(),
+  volts,
+  ohms,
+});
+
+const contactPair = z.strictObject({
+  ...base,
+  type: z.literal('contactPair'),
+  from: contactRef,
+  to: contactRef,
+  device: z.enum(['relay', 'transistor']),
+  onOhms: ohms,
+  maxVolts: volts,
+  maxAmps: amps,
+});
+
+const rfPath = z.strictObject({
+  ...base,
+  type: z.literal('rfPath'),
+  a: id,
+  b: id,
+  oneWay: z.boolean().optional(),
+  lossDb: decibels,
+  isolationDb: decibels.optional(),
+  /** Output level that an amplifying path cannot exceed. */
+  saturationDbm: dbm.optional(),
+  maxWatts: watts.optional(),
+  minHz: hertz.optional(),
+  maxHz: hertz.optional(),
+  /** Ohms between the centre contacts for DC; no value: blocked. */
+  dcOhms: ohms.optional(),
+});
+
+const rfSource = z.strictObject({
+  ...base,
+  type: z.literal('rfSource'),
+  port: id,
+  dbm,
+  maxDbm: dbm.optional(),
+  minHz: hertz.optional(),
+  maxHz: hertz.optional(),
+  harmonicsDbc: decibels.optional(),
+});
+
+const rfLoad = z.strictObject({
+  ...base,
+  type: z.literal('rfLoad'),
+  port: id,
+  role: z.enum(['antenna', 'termination', 'receiver']),
+  ohms,
+  reactance: z.number().min(-1e6).max(1e6).optional(),
+  watts: watts.optional(),
+  shortWatts: watts.optional(),
+  shortSeconds: z.number().min(0).max(86_400).optional(),
+  damageDbm: dbm.optional(),
+  overloadDbm: dbm.optional(),
+  gainDbi: decibels.optional(),
+  minHz: hertz.optional(),
+  maxHz: hertz.optional(),
+  dcOhms: ohms.optional(),
+});
+
+const matcher = z.strictObject({
+  ...base,
+  type: z.literal('matcher'),
+  a: id,
+  b: id,
+  lossDb: decibels,
+  minOhms: ohms,
+  maxOhms: ohms,
+  maxWatts: watts.optional(),
+  dcOhms: ohms.optional(),
+});
+
+const audioSource = z.strictObject({
+  ...base,
+  type: z.literal('audioSource'),
+  contact: contactRef,
+  volts,
+  ohms,
+});
+
+const audioLoad = z.strictObject({ ...base, type: z.literal('audioLoad'), contact: contactRef, ohms });
+
+export const elementSchema = z.discriminatedUnion('type', [
+  conductor,
+  supply,
+  load,
+  pullUp,
+  contactPair,
+  rfPath,
+  rfSource,
+  rfLoad,
+  matcher,
+  audioSource,
+  audioLoad,
+]);
+
+/** What an actor feels; `operator` is a hand, a foot or a program. */
+const feels = z.discriminatedUnion('type', [
+  z.strictObject({ type: z.literal('operator'), label: text }),
+  z.strictObject({ type: z.literal('voltageBelow'), contact: contactRef, reference: contactRef.optional(), volts }),
+  z.strictObject({ type: z.literal('voltageAbove'), contact: contactRef, reference: contactRef.optional(), volts }),
+  z.strictObject({ type: z.literal('currentAbove'), element: id, amps }),
+  z.strictObject({ type: z.literal('rfAbove'), port: id, dbm }),
+  z.strictObject({ type: z.literal('actor'), actor: id }),
+]);
+
+const actor = z.strictObject({
+  id,
+  label: text,
+  feels: z.union([feels, z.array(feels).min(1)]),
+  operateMs: milliseconds,
+  releaseMs: milliseconds,
+  bounceMs: milliseconds.optional(),
+  /** Stays on for this long after it no longer feels it. */
+  hang: z
+    .strictObject({ ms: milliseconds.optional(), dits: z.number().min(0).max(100).optional(), wordSpaces: z.number().min(0).max(10).optional() })
+    .optional(),
+  /** Works without its unit's power (a hand key, a latching relay). */
+  unpowered: z.boolean().optional(),
+  /** What its being on means to the rules: the receiver is silenced, the transmitter sends. */
+  does: z.enum(['mutes', 'sends', 'changesOver', 'keys']).optional(),
+});
+
+const setting = z.strictObject({ id, label: text, options: z.array(z.strictObject({ id, label: text })).min(1), initial: id });
+
+export const unitGroups = ['power', 'sending', 'listening', 'changeover', 'rf', 'keying', 'audio', 'computer', 'earth'] as const;
+
+/** What a kind of box is made of; all computing is done on these declarations. */
+export const unitKindSchema = z.strictObject({
+  name: text,
+  group: z.enum(unitGroups),
+  summary: text,
+  words: z.array(text).optional(),
+  ports: z.array(port).min(1),
+  elements: z.array(elementSchema),
+  actors: z.array(actor).optional(),
+  settings: z.array(setting).optional(),
+  /** Contacts that are not joined to the box's metal; `all` for a box without any. */
+  isolated: z.union([z.literal('all'), z.array(contactRef)]).optional(),
+  outdoor: z.boolean().optional(),
+  cautions: z.array(text).optional(),
+  source: text,
+});
+
+export type UnitKind = z.infer<typeof unitKindSchema>;
+export type Port = z.infer<typeof port>;
+export type PortClass = Port['class'];
+export type UnitElement = z.infer<typeof elementSchema>;
+export type ElementOf<T extends UnitElement['type']> = Extract<UnitElement, { type: T }>;
+export type Actor = z.infer<typeof actor>;
+export type Feel = z.infer<typeof feels>;
+export type Condition = z.infer<typeof condition>;
+export type UnitGroup = UnitKind['group'];
+export type FuseFamily = NonNullable<ElementOf<'conductor'>['fuseFamily']>;
