@@ -1,0 +1,17 @@
+import { defineConfig } from '@playwright/test';
+import { chromiumArgs, findChromium } from './browser.ts';
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../dist/test/e2e',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 30_000,
+  forbidOnly: Boolean(process.env['CI']),
+  reporter: 'list',
+  use: {
+    viewport: { width: 1280, height: 800 },
+    launchOptions: { executablePath: findChromium(), args: chromiumArgs },
+    trace: 'retain-on-failure',
+  },
+});

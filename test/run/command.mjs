@@ -1,0 +1,51 @@
+import { spawn } from 'node:child_process';
+import { root } from '../../electron/start/set-up.mjs';
+
+const limitMs = 20 * 60_000;
+
+/**
+ * Runs a program to its end, or to its time limit. `status` is null if it was stopped.
+ * @param {string} command
+ * @param {string[]} args
+ * @param {NodeJS.ProcessEnv} [env] added to this process's own
+ * @returns {Promise<{ status: number | null, output: string, seconds: number }>}
+ */
+export function runCommand(command, args, env = {}) {
+  const started = performance.now();
+  const windows = process.platform === 'win32';
+  const child = spawn(command, args, {
+    cwd: root,
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+    // npm is npm.cmd on Windows, which only a shell finds. Elsewhere a group of its own, so that a stop reaches all of it.
+    shell: windows,
+    detached: !windows,
+  });
+  let output = '';
+  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (output += text));
+  return new Promise((resolve) => {
+    const end = (/** @type {number | null} */ status) => {
+      clearTimeout(limit);
+      resolve({ status, output, seconds: (performance.now() - started) / 1000 });
+    };
+    const limit = setTimeout(() => {
+      output += `\nStopped: not done after ${limitMs / 60_000} minutes.\n`;
+      stopGroup(child.pid);
+    }, limitMs);
+    child.on('error', (error) => {
+      output += error.message;
+      end(null);
+    });
+    child.on('close', end);
+  });
+}
+
+/** @param {number | undefined} pid */
+function stopGroup(pid) {
+  if (pid === undefined) return;
+  try {
+    process.kill(process.platform === 'win32' ? pid : -pid, 'SIGKILL');
+  } catch {
+    // It ended by itself in the meantime.
+  }
+}

@@ -1,0 +1,12 @@
+// Each folder has its own settings (core/ knows neither DOM nor Node), so each is checked by itself.
+import path from 'node:path';
+import { root } from '../../electron/start/set-up.mjs';
+import { runCommand } from './command.mjs';
+
+const compiler = path.join(root, 'node_modules/@typescript/native/bin/tsc');
+
+for (const folder of ['core', 'renderer', 'electron', 'test', 'e2e']) {
+  const { status, output } = await runCommand(process.execPath, [compiler, '--project', folder]);
+  if (output) console.log(output.trim());
+  if (status !== 0) process.exitCode = 1;
+}

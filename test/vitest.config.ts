@@ -1,0 +1,12 @@
+import path from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: path.join(import.meta.dirname, '..'),
+  test: {
+    include: ['test/**/*.test.ts'],
+    environment: 'node',
+    // Generated stations and live oracles take longer than the five seconds that a test has by default.
+    testTimeout: 30_000,
+  },
+});
