@@ -1,0 +1,162 @@
+import type { Connector } from '../../station/connector.ts';
+
+const barrelContacts: Connector['contacts'] = [
+  { id: 'centre', name: 'centre', role: 'live' },
+  { id: 'shell', name: 'shell', role: 'return' },
+];
+
+const pair: Connector['contacts'] = [
+  { id: 'plus', name: 'plus', role: 'live' },
+  { id: 'minus', name: 'minus', role: 'return' },
+];
+
+const barrel = {
+  contacts: barrelContacts,
+  contactOhms: 0.03,
+  amps: 3,
+  volts: 24,
+  face: 'barrel',
+  standard: 'IEC 60130-10 type A',
+  source: 'barrel jack drawing, typical: 30 milliohms new; from memory: 3 A for a plain part',
+} satisfies Partial<Connector>;
+
+/** Connectors that carry DC, and earth. */
+export const powerConnectors: Record<string, Connector> = {
+  'barrel-21-jack': {
+    ...barrel,
+    name: 'barrel jack 5.5/2.1',
+    family: 'barrel-21',
+    gender: 'jack',
+    mates: ['barrel-21-plug'],
+  },
+  'barrel-21-plug': {
+    ...barrel,
+    name: 'barrel plug 5.5/2.1',
+    family: 'barrel-21',
+    gender: 'plug',
+    mates: ['barrel-21-jack'],
+  },
+  'barrel-25-jack': {
+    ...barrel,
+    name: 'barrel jack 5.5/2.5',
+    family: 'barrel-25',
+    gender: 'jack',
+    mates: ['barrel-25-plug'],
+  },
+  'barrel-25-plug': {
+    ...barrel,
+    name: 'barrel plug 5.5/2.5',
+    family: 'barrel-25',
+    gender: 'plug',
+    mates: ['barrel-25-jack'],
+    misfits: [
+      {
+        with: 'barrel-21-jack',
+        joins: [
+          ['centre', 'centre'],
+          ['shell', 'shell'],
+        ],
+        why: 'a 2.5 mm plug slides over a 2.1 mm pin and touches it only now and then',
+      },
+    ],
+  },
+  'two-pole-15': {
+    name: 'two-pole, 15 A',
+    family: 'two-pole',
+    gender: 'either',
+    contacts: pair,
+    mates: ['two-pole-15', 'two-pole-30'],
+    contactOhms: 0.0009,
+    amps: 15,
+    face: 'two-pole',
+    source: 'genderless contact data sheet, typical: 15 A with 16 to 20 AWG; contact resistance from memory',
+  },
+  'two-pole-30': {
+    name: 'two-pole, 30 A',
+    family: 'two-pole',
+    gender: 'either',
+    contacts: pair,
+    mates: ['two-pole-30', 'two-pole-15'],
+    contactOhms: 0.00043,
+    amps: 30,
+    face: 'two-pole',
+    source: 'genderless contact data sheet, typical: 30 A with 12 to 14 AWG; 16 mV at 37 A measured by a radio club',
+  },
+  'binding-posts': {
+    name: 'binding posts',
+    family: 'posts',
+    gender: 'jack',
+    contacts: pair,
+    mates: ['ring-terminals', 'banana-pair', 'bare-wire'],
+    contactOhms: 0.002,
+    amps: 15,
+    face: 'posts',
+    source: 'from memory: 15 to 30 A, 1 to 3 milliohms when tight',
+  },
+  'stud-pair': {
+    name: 'threaded studs',
+    family: 'studs',
+    gender: 'jack',
+    contacts: pair,
+    mates: ['ring-terminals'],
+    contactOhms: 0.0002,
+    amps: 100,
+    face: 'posts',
+    source: 'from memory: 0.1 to 0.3 milliohms, limited by the wire',
+  },
+  'ring-terminals': {
+    name: 'ring terminals',
+    family: 'ring',
+    gender: 'plug',
+    contacts: pair,
+    mates: ['binding-posts', 'stud-pair'],
+    contactOhms: 0.0002,
+    face: 'ring',
+    source: 'from memory: 0.1 to 0.3 milliohms crimped, limited by the wire',
+  },
+  'banana-pair': {
+    name: '4 mm plugs',
+    family: 'banana',
+    gender: 'plug',
+    contacts: pair,
+    mates: ['binding-posts'],
+    misfits: [
+      { with: 'uhf-jack', joins: [['plus', 'centre']], why: 'a 4 mm plug goes into the centre of a UHF socket' },
+    ],
+    contactOhms: 0.003,
+    amps: 15,
+    volts: 30,
+    face: 'posts',
+    source: 'common practice: 15 A at 30 V; contact resistance from memory',
+  },
+  'bare-wire': {
+    name: 'bare wire ends',
+    family: 'wire',
+    gender: 'bare',
+    contacts: pair,
+    mates: ['binding-posts'],
+    contactOhms: 0.002,
+    face: 'wire',
+    source: 'common practice: as good as the screw that holds it',
+  },
+  'earth-stud': {
+    name: 'earth stud',
+    family: 'earth',
+    gender: 'jack',
+    contacts: [{ id: 'earth', name: 'earth', role: 'return' }],
+    mates: ['earth-lug'],
+    contactOhms: 0.0005,
+    face: 'earth',
+    source: 'common practice',
+  },
+  'earth-lug': {
+    name: 'earth lug',
+    family: 'earth',
+    gender: 'plug',
+    contacts: [{ id: 'earth', name: 'earth', role: 'return' }],
+    mates: ['earth-stud'],
+    contactOhms: 0.0005,
+    face: 'earth',
+    source: 'common practice',
+  },
+};

@@ -1,0 +1,20 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A gas tube arrestor where the coax comes into the house. */
+export const arrestor: UnitKind = {
+  name: 'Arrestor, gas tube',
+  group: 'earth',
+  summary: 'In the antenna line at the entry, SO-239 on both sides, earth stud',
+  words: ['lightning', 'surge', 'protector', 'arrester', 'spark gap'],
+  ports: [
+    { id: 'station', label: 'station', class: 'rf', connector: 'uhf-jack', side: 'left', needed: 'optional' },
+    { id: 'antenna', label: 'antenna', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+    { id: 'earth', label: 'earth', class: 'earth', connector: 'earth-stud', side: 'bottom', needed: 'always' },
+  ],
+  elements: [
+    { id: 'line', type: 'rfPath', a: 'station', b: 'antenna', lossDb: 0.1, maxWatts: 200, dcOhms: 0.01 },
+    { id: 'body', type: 'conductor', from: 'earth.earth', to: 'chassis', ohms: 0.001 },
+  ],
+  cautions: ['It does not protect against a direct stroke: unplug the antenna before a storm.'],
+  source: 'typical figures',
+};

@@ -1,0 +1,53 @@
+import { type UnitGroup, unitGroups } from '../station/unit-kind.ts';
+import { connectors } from './connectors.ts';
+import { type ShelfKind, shelf } from './kinds/index.ts';
+
+export interface ShelfGroup {
+  readonly id: UnitGroup;
+  readonly name: string;
+  readonly kinds: readonly ShelfKind[];
+}
+
+const groupNames: Record<UnitGroup, string> = {
+  power: 'Power',
+  sending: 'Sending',
+  listening: 'Listening',
+  changeover: 'Antenna changeover',
+  rf: 'In the antenna line',
+  keying: 'Keying',
+  audio: 'Audio',
+  computer: 'Computer',
+  earth: 'Earth',
+};
+
+/** Kinds under the headings of the shelf; headings without kinds are left out. */
+export const groupKinds = (kinds: readonly ShelfKind[]): readonly ShelfGroup[] =>
+  unitGroups
+    .map((id) => ({ id, name: groupNames[id], kinds: kinds.filter((k) => k.kind.group === id) }))
+    .filter((group) => group.kinds.length > 0);
+
+/** The whole shelf under its headings. */
+export const shelfGroups: readonly ShelfGroup[] = groupKinds(shelf);
+
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}.]+/gu, ' ')
+    .trim();
+
+/**
+ * Kinds that have every word of the text at the start of one of theirs: in the name, summary, trade words, heading or
+ * connectors. Those with it in their name come first; all of them for an empty text.
+ */
+export function searchShelf(text: string): readonly ShelfKind[] {
+  const words = plain(text).split(' ').filter(Boolean);
+  const has = (place: string) => words.every((word) => ` ${place}`.includes(` ${word}`));
+  const found = index.filter((entry) => has(entry.all));
+  return [...found.filter((entry) => has(entry.name)), ...found.filter((entry) => !has(entry.name))].map((e) => e.item);
+}
+
+const index = shelf.map((item) => {
+  const { name, summary, words = [], group, ports } = item.kind;
+  const plugs = ports.map((port) => connectors[port.connector]?.name ?? '');
+  return { item, name: plain(name), all: plain([name, summary, ...words, groupNames[group], ...plugs].join(' ')) };
+});
