@@ -1,0 +1,67 @@
+import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
+import { readStationFile } from '../files/read-station-file.ts';
+import { addRecentFile } from '../files/recent-files.ts';
+import { writeFile } from '../files/write-file.ts';
+import { afterSave } from '../windows/closing.ts';
+import { openWindow } from '../windows/open-window.ts';
+import { pdfOfPage, printPage } from '../windows/paper.ts';
+import { saveStation } from '../windows/save-station.ts';
+import { showFile } from '../windows/show-document.ts';
+import { isUntouched, type StationWindow, takeFile, windowShowing } from '../windows/station-window.ts';
+import type { Call } from './channels.ts';
+
+type Answer<Name extends Call> = (
+  window: StationWindow,
+  ...args: Parameters<DesktopBridge[Name]>
+) => ReturnType<DesktopBridge[Name]>;
+
+/** What each call does for the window that asks. */
+export const answers: { readonly [Name in Call]: Answer<Name> } = {
+  firstDocument: async (window) => {
+    const first = window.first;
+    window.first = null;
+    // Asked again, after a reload by hand: the document is gone from the screen, and its path with it.
+    return first ?? { kind: 'empty' };
+  },
+
+  newWindow: async () => {
+    openWindow({ kind: 'empty' });
+    return null;
+  },
+
+  openFile: async (window) => {
+    const file = await askWhatToOpen(window.frame);
+    if (!file) return null;
+    if (windowShowing(file) || !isUntouched(window)) {
+      await showFile(file);
+      return null;
+    }
+    const opened = await readStationFile(file);
+    if ('error' in opened) return opened;
+    takeFile(window, file);
+    await addRecentFile(file);
+    return opened;
+  },
+
+  saveFile: async (window, request) => {
+    const saved = await saveStation(window, request);
+    afterSave(window, saved !== null && 'path' in saved);
+    return saved;
+  },
+
+  exportFile: async (window, { suggestedName, content, encoding }) => {
+    const file = await askWhereToExport(window.frame, suggestedName);
+    if (file === null) return null;
+    return writeFile(file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
+  },
+
+  print: (window) => printPage(window),
+
+  savePdf: async (window, { suggestedName }) => {
+    const file = await askWhereToExport(window.frame, suggestedName);
+    if (file === null) return null;
+    const pdf = await pdfOfPage(window);
+    return 'error' in pdf ? pdf : writeFile(file, pdf);
+  },
+};

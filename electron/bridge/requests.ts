@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import type { Call } from './channels.ts';
+
+const nothing = z.tuple([]);
+const fileName = z.string().min(1).max(200);
+const filePath = z.string().min(1).max(4096);
+const largestText = 200_000_000;
+
+/** What each call may bring. The page is ours, but a fault in it must not reach the disk. */
+export const requests = {
+  firstDocument: nothing,
+  newWindow: nothing,
+  openFile: nothing,
+  saveFile: z.tuple([
+    z.strictObject({ text: z.string().max(largestText), path: filePath.nullable(), suggestedName: fileName }),
+  ]),
+  exportFile: z.tuple([
+    z.strictObject({
+      suggestedName: fileName,
+      content: z.string().max(largestText),
+      encoding: z.enum(['utf8', 'base64']),
+    }),
+  ]),
+  print: nothing,
+  savePdf: z.tuple([z.strictObject({ suggestedName: fileName })]),
+} satisfies { [Name in Call]: z.ZodType<Parameters<DesktopBridge[Name]>> };
+
+export const documentState = z.strictObject({
+  name: z.string().max(200),
+  path: filePath.nullable(),
+  edited: z.boolean(),
+});

@@ -1,0 +1,35 @@
+import { readFile, stat } from 'node:fs/promises';
+import path from 'node:path';
+import type { OpenedFile, Problem } from '../../renderer/shell/bridge.ts';
+import { plainReason } from './plain-reason.ts';
+
+const largestBytes = 50_000_000;
+
+/** The file's text, or a sentence that says why it can't be had. Whether it is a station is for the screen to say. */
+export async function readStationFile(file: string): Promise<OpenedFile | Problem> {
+  const name = path.basename(file);
+  try {
+    const about = await stat(file);
+    if (!about.isFile()) return { error: `${name} is not a file.` };
+    if (about.size > largestBytes) return { error: tooLarge(name, about.size) };
+    const text = decodeText(await readFile(file));
+    return text === null
+      ? { error: `${name} is not a station file: it holds something other than text.` }
+      : { path: file, name, text };
+  } catch (error) {
+    return { error: `${name} could not be opened: ${plainReason(error)}.` };
+  }
+}
+
+function decodeText(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+function tooLarge(name: string, bytes: number): string {
+  const megabytes = (size: number) => `${Math.round(size / 1_000_000)} MB`;
+  return `${name} is not a station file: it has ${megabytes(bytes)}, and no station comes near ${megabytes(largestBytes)}.`;
+}

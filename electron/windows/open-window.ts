@@ -1,0 +1,35 @@
+import path from 'node:path';
+import { BrowserWindow } from 'electron';
+import type { FirstDocument } from '../../renderer/shell/bridge.ts';
+import { pageAddress } from '../page.ts';
+import { askBeforeClosing } from './closing.ts';
+import { offerReload } from './offer-reload.ts';
+import { keepWindow, type StationWindow } from './station-window.ts';
+
+export function openWindow(first: FirstDocument): StationWindow {
+  const frame = new BrowserWindow({
+    width: 1440,
+    height: 900,
+    minWidth: 1024,
+    minHeight: 700,
+    title: 'Stationwright',
+    // Shown when there is something to see.
+    show: false,
+    webPreferences: {
+      preload: path.join(__dirname, 'preload.cjs'),
+      sandbox: true,
+      contextIsolation: true,
+      nodeIntegration: false,
+      webSecurity: true,
+      spellcheck: false,
+    },
+  });
+  const window = keepWindow(frame, first);
+  frame.once('ready-to-show', () => frame.show());
+  // The title is the document's, not the page's.
+  frame.on('page-title-updated', (event) => event.preventDefault());
+  askBeforeClosing(window);
+  offerReload(window);
+  void frame.loadURL(pageAddress);
+  return window;
+}
