@@ -76,7 +76,7 @@ function carry(station: Station, carried: Carried = {}): Station {
   };
 }
 
-function update<T extends { id: string }>(items: readonly T[], id: string, set: Partial<T>): T[] {
+function update<T extends { id: string }>(items: readonly T[], id: string, set: Partial<NoInfer<T>>): T[] {
   return items.map((item) => (item.id === id ? withoutUndefined({ ...item, ...set }) : item));
 }
 

@@ -24,7 +24,7 @@ export function kindOf(station: Station, unit: Unit): UnitKind {
 function withOwnFigures(element: UnitElement, own: readonly [string, number][]): UnitElement {
   const figures = own.filter(([key]) => key.startsWith(`${element.id}.`));
   if (figures.length === 0) return element;
-  const changed: Record<string, unknown> = structuredClone({ ...element });
+  const changed: Record<string, unknown> = JSON.parse(JSON.stringify(element));
   for (const [key, value] of figures) setFigure(changed, key.slice(element.id.length + 1).split('.'), value);
   return changed as UnitElement;
 }

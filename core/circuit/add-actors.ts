@@ -1,0 +1,62 @@
+import type { Station, Unit } from '../station/schema.ts';
+import type { Actor, Feel, UnitKind } from '../station/unit-kind.ts';
+import type { CompiledFeel } from './circuit.ts';
+import type { CircuitDraft } from './draft.ts';
+
+/** Adds a unit's power and its actors, in the order in which `buildCircuit` numbered them. */
+export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind) {
+  const power = draft.actorOf.get(`${unit.id}.powered`) ?? null;
+  if (power !== null) {
+    const loads = draft.parts.flatMap((part, i) => (part.kind === 'load' && partUnit(part.origin) === unit.id ? [i] : []));
+    const feels: CompiledFeel[] = [{ type: 'powered', loads }];
+    const base = { key: `${unit.id}.powered`, unit: unit.id, id: 'powered', label: `${unit.name} powered` };
+    draft.actors[power] = { ...base, does: 'powered', feels, operateMs: 0, releaseMs: 0, bounceMs: 0, power: null };
+  }
+  for (const actor of kind.actors ?? []) {
+    const index = draft.actorOf.get(`${unit.id}.${actor.id}`);
+    if (index === undefined) continue;
+    const list = Array.isArray(actor.feels) ? actor.feels : [actor.feels];
+    draft.actors[index] = {
+      key: `${unit.id}.${actor.id}`,
+      unit: unit.id,
+      id: actor.id,
+      label: actor.label,
+      does: actor.does,
+      feels: list.map((feel) => compileFeel(draft, unit, feel)),
+      operateMs: actor.operateMs,
+      releaseMs: actor.releaseMs + hangMs(station, actor),
+      bounceMs: actor.bounceMs ?? 0,
+      power: actor.unpowered ? null : power,
+    };
+  }
+}
+
+const partUnit = (origin: { type: string; unit?: string }): string | undefined => origin.unit;
+
+function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel): CompiledFeel {
+  const node = (ref: string) => draft.node(`${unit.id}.${ref}`);
+  switch (feel.type) {
+    case 'operator':
+      return { type: 'operator', label: feel.label };
+    case 'voltageBelow':
+    case 'voltageAbove':
+      return { type: feel.type, node: node(feel.contact), reference: node(feel.reference ?? 'chassis'), volts: feel.volts };
+    case 'currentAbove': {
+      const part = draft.parts.findIndex((p) => p.origin.type === 'element' && p.origin.unit === unit.id && p.origin.element === feel.element);
+      return { type: 'currentAbove', part, amps: feel.amps };
+    }
+    case 'rfAbove':
+      return { type: 'rfAbove', port: draft.rfPort(`${unit.id}.${feel.port}`), dbm: feel.dbm };
+    case 'actor':
+      return { type: 'actor', actor: draft.actorOf.get(`${unit.id}.${feel.actor}`) ?? -1 };
+  }
+}
+
+/** Length of a dit in milliseconds at a speed in words a minute: 1200/WPM, the PARIS word of 50 dits (ITU-R M.1677-1). */
+export const ditMs = (speedWpm: number): number => 1200 / speedWpm;
+
+function hangMs(station: Station, actor: Actor): number {
+  const { ms = 0, dits = 0, wordSpaces = 0 } = actor.hang ?? {};
+  const dit = ditMs(station.plan.speedWpm);
+  return ms + dits * dit + wordSpaces * 7 * dit;
+}

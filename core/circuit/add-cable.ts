@@ -1,0 +1,72 @@
+import { coaxLossDb } from '../catalog/coax.ts';
+import { fitOf } from '../catalog/fit.ts';
+import { fuseOhms } from '../catalog/fuses.ts';
+import { wireOhmsPerM } from '../catalog/wire.ts';
+import { wiringOf } from '../catalog/wiring.ts';
+import { portOf } from '../station/parts.ts';
+import { plugOf } from '../station/references.ts';
+import type { Cable, CableEnd, Station } from '../station/schema.ts';
+import type { CircuitDraft } from './draft.ts';
+
+/** An adapter is two more joints and a short conductor; common practice. */
+const adapterOhms = 0.01;
+
+/** Adds a cable: the joints of its plugs with the two ports, its conductors and their fuse, and its line for RF. */
+export function addCable(draft: CircuitDraft, station: Station, cable: Cable) {
+  const joined = { a: addJoints(draft, station, cable, 'a'), b: addJoints(draft, station, cable, 'b') };
+  addConductors(draft, station, cable);
+  const ends = { a: portOf(station, cable.a), b: portOf(station, cable.b) };
+  if (ends.a.port.class !== 'rf' || ends.b.port.class !== 'rf' || !joined.a || !joined.b) return;
+  const coax = station.cableKinds[cable.kind]?.coax;
+  draft.rfEdges.push({
+    a: draft.rfPort(`${cable.a.unit}.${cable.a.port}`),
+    b: draft.rfPort(`${cable.b.unit}.${cable.b.port}`),
+    lossDb: coax ? coaxLossDb(coax, cable.lengthM, station.plan.frequencyHz) : 0,
+    isolationDb: null,
+    oneWay: false,
+    saturationDbm: null,
+    maxWatts: null,
+    gate: [],
+    origin: { type: 'cable', cable: cable.id },
+  });
+}
+
+/** Joins the plug of one end to its port; true where the centre or tip makes contact. */
+function addJoints(draft: CircuitDraft, station: Station, cable: Cable, end: CableEnd): boolean {
+  const plug = plugOf(station, cable, end);
+  if (!plug) return false;
+  const { unit, port, connector } = portOf(station, cable[end]);
+  const { fit, joins } = fitOf(station.connectors, plug.id, port.connector);
+  const ohms = Math.max(plug.contactOhms, connector.contactOhms) + (fit === 'adapter' ? adapterOhms : 0);
+  for (const [own, other] of joins) {
+    const origin = { type: 'mate', cable: cable.id, end, unit: unit.id, port: port.id, contact: other } as const;
+    const a = draft.node(`cable ${cable.id}.${end}.${own}`);
+    draft.parts.push({ kind: 'resistor', a, b: draft.node(`${unit.id}.${port.id}.${other}`), ohms, gate: [], origin });
+  }
+  const live = plug.contacts.find((c) => c.role === 'live')?.id;
+  return joins.some(([own]) => own === live);
+}
+
+function addConductors(draft: CircuitDraft, station: Station, cable: Cable) {
+  const kind = station.cableKinds[cable.kind];
+  if (!kind) return;
+  wiringOf(station, cable).forEach(({ a, b, role }, row) => {
+    const wire = role === 'return' && kind.screen ? kind.screen : kind.core;
+    const ohms = wireOhmsPerM(wire) * cable.lengthM;
+    const from = draft.node(`cable ${cable.id}.a.${a}`);
+    const to = draft.node(`cable ${cable.id}.b.${b}`);
+    const origin = { type: 'wire', cable: cable.id, row, role } as const;
+    if (!cable.fuse || role !== 'live') {
+      draft.parts.push({ kind: 'resistor', a: from, b: to, ohms, gate: [], origin });
+      return;
+    }
+    const { amps, family, atM } = cable.fuse;
+    const before = draft.node(`cable ${cable.id}.fuse in`);
+    const after = draft.node(`cable ${cable.id}.fuse out`);
+    const share = cable.lengthM > 0 ? Math.min(1, atM / cable.lengthM) : 0;
+    draft.parts.push({ kind: 'resistor', a: from, b: before, ohms: ohms * share, gate: [], origin });
+    const fuse = { ratedAmps: amps, family };
+    draft.parts.push({ kind: 'resistor', a: before, b: after, ohms: fuseOhms(amps, family), gate: [], origin: { type: 'cableFuse', cable: cable.id }, fuse });
+    draft.parts.push({ kind: 'resistor', a: after, b: to, ohms: ohms * (1 - share), gate: [], origin });
+  });
+}

@@ -1,0 +1,93 @@
+import { fuseOhms } from '../catalog/fuses.ts';
+import type { Unit } from '../station/schema.ts';
+import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
+import type { Gate } from './circuit.ts';
+import type { CircuitDraft, GateFor } from './draft.ts';
+
+/** Adds what an element of a unit is in the circuit; nothing where a setting rules it out. */
+export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gateFor: GateFor) {
+  const gate = gateFor(element.when);
+  if (!gate) return;
+  const node = (ref: string) => draft.node(`${unit.id}.${ref}`);
+  const origin = { type: 'element', unit: unit.id, element: element.id } as const;
+  switch (element.type) {
+    case 'conductor': {
+      const fuse = element.fuseAmps === undefined ? undefined : { ratedAmps: element.fuseAmps, family: element.fuseFamily ?? 'blade' };
+      const ohms = element.ohms + (fuse ? fuseOhms(fuse.ratedAmps, fuse.family) : 0);
+      draft.parts.push({ kind: 'resistor', a: node(element.from), b: node(element.to), ohms, gate, origin, ...(fuse && { fuse }) });
+      break;
+    }
+    case 'contactPair':
+      draft.parts.push({ kind: 'resistor', a: node(element.from), b: node(element.to), ohms: element.onOhms, gate, origin });
+      break;
+    case 'supply':
+      draft.parts.push({ kind: 'supply', plus: node(element.plus), minus: node(element.minus), spec: element, gate, origin });
+      break;
+    case 'load':
+      addLoad(draft, unit, element, gate, gateFor);
+      break;
+    case 'pullUp': {
+      const feed = kind.elements.find((e) => e.type === 'load');
+      const fedFrom = feed ? node(feed.plus) : null;
+      const reference = node(element.reference ?? 'chassis');
+      draft.parts.push({ kind: 'pullUp', node: node(element.contact), reference, fedFrom, spec: element, gate, origin });
+      break;
+    }
+    default:
+      addRf(draft, unit, kind, element, gate);
+  }
+}
+
+function addLoad(draft: CircuitDraft, unit: Unit, load: ElementOf<'load'>, gate: Gate, gateFor: GateFor) {
+  const states = (load.states ?? []).flatMap((state) => {
+    const stateGate = gateFor(state.when);
+    return stateGate ? [{ gate: stateGate, amount: state.amount }] : [];
+  });
+  draft.parts.push({
+    kind: 'load',
+    plus: draft.node(`${unit.id}.${load.plus}`),
+    minus: draft.node(`${unit.id}.${load.minus}`),
+    spec: load,
+    states,
+    dropOutV: load.dropOutV ?? load.minV / 2,
+    gate,
+    origin: { type: 'element', unit: unit.id, element: load.id },
+  });
+}
+
+function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gate: Gate) {
+  const port = (id: string) => draft.rfPort(`${unit.id}.${id}`);
+  const origin = { type: 'element', unit: unit.id, element: element.id } as const;
+  if (element.type === 'rfPath' || element.type === 'matcher') {
+    const path = element.type === 'rfPath' ? element : null;
+    draft.rfEdges.push({
+      a: port(element.a),
+      b: port(element.b),
+      lossDb: element.lossDb,
+      isolationDb: path?.isolationDb ?? null,
+      oneWay: path?.oneWay ?? false,
+      saturationDbm: path?.saturationDbm ?? null,
+      maxWatts: element.maxWatts ?? null,
+      gate,
+      origin,
+    });
+    if (element.dcOhms !== undefined) joinCentres(draft, unit, kind, element.a, element.b, element.dcOhms, gate, element.id);
+  } else if (element.type === 'rfSource') {
+    draft.rfSources.push({ port: port(element.port), unit: unit.id, gate, spec: element });
+  } else if (element.type === 'rfLoad') {
+    draft.rfLoads.push({ port: port(element.port), unit: unit.id, gate, spec: element });
+    if (element.dcOhms !== undefined) {
+      const a = draft.node(`${unit.id}.${element.port}.centre`);
+      const b = draft.node(`${unit.id}.${element.port}.shell`);
+      draft.parts.push({ kind: 'resistor', a, b, ohms: element.dcOhms, gate, origin, lumped: true });
+    }
+  }
+}
+
+/** RF connectors all name their contacts `centre` and `shell`. */
+function joinCentres(draft: CircuitDraft, unit: Unit, kind: UnitKind, a: string, b: string, ohms: number, gate: Gate, element: string) {
+  if (!kind.ports.some((p) => p.id === a) || !kind.ports.some((p) => p.id === b)) return;
+  const nodeA = draft.node(`${unit.id}.${a}.centre`);
+  const nodeB = draft.node(`${unit.id}.${b}.centre`);
+  draft.parts.push({ kind: 'resistor', a: nodeA, b: nodeB, ohms, gate, origin: { type: 'element', unit: unit.id, element } });
+}

@@ -1,0 +1,139 @@
+import type { ElementOf, Feel, FuseFamily } from '../station/unit-kind.ts';
+
+/** Where a part of the circuit comes from in the drawing. */
+export type Origin =
+  | { readonly type: 'element'; readonly unit: string; readonly element: string }
+  | { readonly type: 'chassis'; readonly unit: string; readonly contact: string }
+  | { readonly type: 'mate'; readonly cable: string; readonly end: 'a' | 'b'; readonly unit: string; readonly port: string; readonly contact: string }
+  | { readonly type: 'wire'; readonly cable: string; readonly row: number; readonly role: 'live' | 'second' | 'return' }
+  | { readonly type: 'cableFuse'; readonly cable: string };
+
+/** Actors that must be on or off for a part to be in force; empty means always. */
+export type Gate = readonly { readonly actor: number; readonly on: boolean }[];
+
+interface Part {
+  readonly gate: Gate;
+  readonly origin: Origin;
+}
+
+/** Nodes are numbers, indices into `Circuit.nodes`. */
+export interface Resistor extends Part {
+  readonly kind: 'resistor';
+  readonly a: number;
+  readonly b: number;
+  readonly ohms: number;
+  readonly fuse?: { readonly ratedAmps: number; readonly family: FuseFamily };
+  /** A resistance meant to be one (a termination), not a way that metal joins two contacts. */
+  readonly lumped?: boolean;
+}
+
+export interface SupplyPart extends Part {
+  readonly kind: 'supply';
+  readonly plus: number;
+  readonly minus: number;
+  readonly spec: ElementOf<'supply'>;
+}
+
+export interface LoadPart extends Part {
+  readonly kind: 'load';
+  readonly plus: number;
+  readonly minus: number;
+  readonly spec: ElementOf<'load'>;
+  readonly states: readonly { readonly gate: Gate; readonly amount: number }[];
+  readonly dropOutV: number;
+}
+
+/** A voltage through a resistor onto a contact; its current comes out of `fedFrom` (a load's plus) where that is known. */
+export interface PullUpPart extends Part {
+  readonly kind: 'pullUp';
+  readonly node: number;
+  readonly reference: number;
+  readonly fedFrom: number | null;
+  readonly spec: ElementOf<'pullUp'>;
+}
+
+export type CircuitPart = Resistor | SupplyPart | LoadPart | PullUpPart;
+
+export type CompiledFeel =
+  | { readonly type: 'operator'; readonly label: string }
+  | { readonly type: 'voltageBelow' | 'voltageAbove'; readonly node: number; readonly reference: number; readonly volts: number }
+  | { readonly type: 'currentAbove'; readonly part: number; readonly amps: number }
+  | { readonly type: 'rfAbove'; readonly port: number; readonly dbm: number }
+  | { readonly type: 'actor'; readonly actor: number }
+  /** The unit has its working voltage at one of these loads. */
+  | { readonly type: 'powered'; readonly loads: readonly number[] };
+
+export interface CircuitActor {
+  /** `unit.actor`; a unit's power is its actor `powered`. */
+  readonly key: string;
+  readonly unit: string;
+  readonly id: string;
+  readonly label: string;
+  readonly does: 'mutes' | 'sends' | 'changesOver' | 'keys' | 'powered' | undefined;
+  /** On when it feels any of these. */
+  readonly feels: readonly CompiledFeel[];
+  readonly operateMs: number;
+  readonly releaseMs: number;
+  readonly bounceMs: number;
+  /** The actor that stands for its unit's power, or null where it needs none. */
+  readonly power: number | null;
+}
+
+export type RfEdgeOrigin = { readonly type: 'element'; readonly unit: string; readonly element: string } | { readonly type: 'cable'; readonly cable: string };
+
+/** A way for RF between two ports (indices into `RfNet.ports`). */
+export interface RfEdge {
+  readonly a: number;
+  readonly b: number;
+  /** Negative for a gain. */
+  readonly lossDb: number;
+  readonly isolationDb: number | null;
+  readonly oneWay: boolean;
+  readonly saturationDbm: number | null;
+  readonly maxWatts: number | null;
+  readonly gate: Gate;
+  readonly origin: RfEdgeOrigin;
+}
+
+export interface RfSource {
+  readonly port: number;
+  readonly unit: string;
+  readonly gate: Gate;
+  readonly spec: ElementOf<'rfSource'>;
+}
+
+export interface RfLoad {
+  readonly port: number;
+  readonly unit: string;
+  readonly gate: Gate;
+  readonly spec: ElementOf<'rfLoad'>;
+}
+
+export interface RfNet {
+  /** `unit.port` */
+  readonly ports: readonly string[];
+  readonly edges: readonly RfEdge[];
+  readonly sources: readonly RfSource[];
+  readonly loads: readonly RfLoad[];
+}
+
+/** A station in one hook-up, contact by contact. */
+export interface Circuit {
+  readonly nodes: readonly string[];
+  readonly nodeOf: ReadonlyMap<string, number>;
+  readonly parts: readonly CircuitPart[];
+  readonly actors: readonly CircuitActor[];
+  readonly actorOf: ReadonlyMap<string, number>;
+  readonly rf: RfNet;
+}
+
+/** Which actors are on, by index. */
+export type ActorStates = Uint8Array;
+
+/** Whether a gate holds with these actors on. */
+export function isOpenGate(gate: Gate, on: ActorStates): boolean {
+  for (const { actor, on: wanted } of gate) if ((on[actor] === 1) !== wanted) return false;
+  return true;
+}
+
+export type { Feel };

@@ -1,0 +1,35 @@
+import type { Condition } from '../station/unit-kind.ts';
+import type { CircuitActor, CircuitPart, Gate, RfEdge, RfLoad, RfSource } from './circuit.ts';
+
+/** What a condition becomes in a hook-up: a gate, or null where a setting rules the part out. */
+export type GateFor = (condition: Condition | undefined) => Gate | null;
+
+/** A circuit while it is being put together: names become numbers on first mention. */
+export class CircuitDraft {
+  readonly nodes: string[] = [];
+  readonly nodeOf = new Map<string, number>();
+  readonly parts: CircuitPart[] = [];
+  readonly actors: CircuitActor[] = [];
+  readonly actorOf = new Map<string, number>();
+  readonly rfPorts: string[] = [];
+  readonly rfPortOf = new Map<string, number>();
+  readonly rfEdges: RfEdge[] = [];
+  readonly rfSources: RfSource[] = [];
+  readonly rfLoads: RfLoad[] = [];
+
+  node(name: string): number {
+    return numberOf(name, this.nodes, this.nodeOf);
+  }
+
+  rfPort(name: string): number {
+    return numberOf(name, this.rfPorts, this.rfPortOf);
+  }
+}
+
+function numberOf(name: string, names: string[], known: Map<string, number>): number {
+  const present = known.get(name);
+  if (present !== undefined) return present;
+  known.set(name, names.length);
+  names.push(name);
+  return names.length - 1;
+}

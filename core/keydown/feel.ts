@@ -1,0 +1,35 @@
+import type { ActorStates, Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
+import type { DcSolution } from '../dc/solve-dc.ts';
+import { levelAt, type RfSolution } from '../rf/solve-rf.ts';
+
+/** Volts between two nodes, or null where nothing joins them so that any voltage could stand there. */
+export function voltsBetween(dc: DcSolution, a: number, b: number): number | null {
+  return dc.island[a] === dc.island[b] ? (dc.volts[a] as number) - (dc.volts[b] as number) : null;
+}
+
+/** Whether an actor feels this now. A pressed operator is one whose actor is in `pressed`. */
+export function isFelt(circuit: Circuit, feel: CompiledFeel, actor: number, dc: DcSolution, rf: RfSolution, on: ActorStates, pressed: number | null): boolean {
+  switch (feel.type) {
+    case 'operator':
+      return actor === pressed;
+    case 'voltageBelow': {
+      const volts = voltsBetween(dc, feel.node, feel.reference);
+      return volts !== null && volts < feel.volts;
+    }
+    case 'voltageAbove': {
+      const volts = voltsBetween(dc, feel.node, feel.reference);
+      return volts !== null && volts > feel.volts;
+    }
+    case 'currentAbove':
+      return (dc.amps[feel.part] ?? 0) > feel.amps;
+    case 'rfAbove':
+      return (levelAt(rf, feel.port)?.dbm ?? Number.NEGATIVE_INFINITY) > feel.dbm;
+    case 'actor':
+      return on[feel.actor] === 1;
+    case 'powered':
+      return feel.loads.some((i) => {
+        const load = circuit.parts[i] as LoadPart;
+        return (voltsBetween(dc, load.plus, load.minus) ?? 0) >= Math.max(load.dropOutV, 1e-6);
+      });
+  }
+}

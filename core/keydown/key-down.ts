@@ -1,0 +1,52 @@
+import type { ActorStates, Circuit } from '../circuit/circuit.ts';
+import type { DcSolution } from '../dc/solve-dc.ts';
+import type { RfSolution } from '../rf/solve-rf.ts';
+
+/** What the station looks like while nothing changes. */
+export interface Reach {
+  readonly on: ActorStates;
+  /** What each actor feels, whether or not its unit has power. */
+  readonly felt: Uint8Array;
+  readonly dc: DcSolution;
+  readonly rf: RfSolution;
+}
+
+export interface Moment {
+  readonly startMs: number;
+  readonly name: 'receive' | 'going over' | 'sending' | 'going back';
+  readonly reach: Reach;
+}
+
+/** An actor that changed. */
+export interface ActorEvent {
+  readonly atMs: number;
+  readonly actor: number;
+  readonly on: boolean;
+}
+
+/** One control pressed at 0 and let go. */
+export interface KeyDown {
+  /** Index of the operator's actor. */
+  readonly control: number;
+  readonly releasedMs: number;
+  readonly endMs: number;
+  readonly events: readonly ActorEvent[];
+  /** In order of time; the last one is receive again. */
+  readonly moments: readonly Moment[];
+  /** False where it went on changing until it was stopped. */
+  readonly settled: boolean;
+}
+
+/** A hook-up put through its paces: at rest, and with each control pressed. */
+export interface Trial {
+  readonly circuit: Circuit;
+  /** At rest, as it is in the first instant: with every fuse whole. */
+  readonly atFirst: Reach;
+  /** At rest, with the fuses gone that would open. */
+  readonly receive: Reach;
+  /** Fuses (parts of the circuit) that open at rest, each with the current that it opened at, in the order in which they went. */
+  readonly opened: readonly { readonly part: number; readonly amps: number }[];
+  /** For each load (a part) that is not fed as it should be at first: what a meter reads on the plug, pulled out of its jack. */
+  readonly plugVolts: ReadonlyMap<number, number>;
+  readonly keyDowns: readonly KeyDown[];
+}

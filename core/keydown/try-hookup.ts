@@ -1,0 +1,63 @@
+import { ditMs } from '../circuit/add-actors.ts';
+import { buildCircuit } from '../circuit/build-circuit.ts';
+import type { Circuit, Resistor } from '../circuit/circuit.ts';
+import { DcSolver } from '../dc/solve-dc.ts';
+import type { Hookup, Station } from '../station/schema.ts';
+import { voltsBetween } from './feel.ts';
+import type { KeyDown, Reach, Trial } from './key-down.ts';
+import { Bench } from './press.ts';
+
+/** A fuse opens for good within ten minutes above this share of its rating (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
+export const opensAbove = 1.35;
+
+/**
+ * Puts a hook-up through its paces: lets it come to rest, opens the fuses that would open then, one after the other,
+ * and presses each of its controls alone for at least a dit.
+ */
+export function tryHookup(station: Station, hookup: Hookup): Trial {
+  const circuit = buildCircuit(station, hookup);
+  const solver = new DcSolver(circuit);
+  const open = new Set<number>();
+  const opened: { part: number; amps: number }[] = [];
+  let receive = new Bench(circuit, solver, open).rest().reach;
+  const atFirst = receive;
+  for (let worst = worstFuse(circuit, receive); worst; worst = worstFuse(circuit, receive)) {
+    open.add(worst.part);
+    opened.push(worst);
+    receive = new Bench(circuit, solver, open).rest().reach;
+  }
+  const dit = ditMs(station.plan.speedWpm);
+  const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
+  const keyDowns: KeyDown[] = controls.map((control) => new Bench(circuit, solver, open, receive).press(control, dit));
+  return { circuit, atFirst, receive, opened, plugVolts: readPlugs(circuit, solver, atFirst), keyDowns };
+}
+
+/** What stands on the plugs of the loads that get less than they need, with each plug pulled in turn. */
+function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number, number> {
+  const read = new Map<number, number>();
+  circuit.parts.forEach((load, i) => {
+    if (load.kind !== 'load' || (voltsBetween(reach.dc, load.plus, load.minus) ?? 0) >= load.dropOutV) return;
+    const joints = new Map<number, number>();
+    circuit.parts.forEach((part, k) => {
+      if (part.kind === 'resistor' && part.origin.type === 'mate' && (part.b === load.plus || part.b === load.minus)) joints.set(k, part.a);
+    });
+    const plug = (jack: number) => [...joints].flatMap(([k, node]) => ((circuit.parts[k] as Resistor).b === jack ? [node] : []))[0];
+    const [plus, minus] = [plug(load.plus), plug(load.minus)];
+    if (plus === undefined || minus === undefined) return;
+    const volts = voltsBetween(solver.solve(reach.on, new Set(joints.keys())), plus, minus);
+    if (volts !== null) read.set(i, volts);
+  });
+  return read;
+}
+
+/** The fuse that is furthest beyond what it holds, or null. */
+function worstFuse(circuit: Circuit, reach: Reach): { part: number; amps: number } | null {
+  let worst: { part: number; amps: number; ratio: number } | null = null;
+  circuit.parts.forEach((part, i) => {
+    if (part.kind !== 'resistor' || !part.fuse) return;
+    const amps = Math.abs(reach.dc.amps[i] as number);
+    const ratio = amps / (part as Resistor & { fuse: { ratedAmps: number } }).fuse.ratedAmps;
+    if (ratio > opensAbove && (!worst || ratio > worst.ratio)) worst = { part: i, amps, ratio };
+  });
+  return worst;
+}

@@ -1,0 +1,109 @@
+import type { Station } from '../station/schema.ts';
+import { fillMessage } from './fill.ts';
+import { type Finding, type Place, severities } from './finding.ts';
+import type { Facts, Report, Rule } from './rule.ts';
+
+interface Draft {
+  readonly rule: Rule;
+  readonly rank: number;
+  readonly first: Report;
+  readonly id: string;
+  readonly hookups: Set<string>;
+  readonly moments: Set<string>;
+  readonly touches: Set<string>;
+}
+
+/** Runs the rules and gives their findings: the same thing in several hook-ups or moments once, causes before consequences. */
+export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[] {
+  const drafts = new Map<string, Draft>();
+  const every = facts.hookups.map(({ hookup }) => hookup.id);
+  rules.forEach((rule, rank) => {
+    rule.check(facts, (report) => {
+      const id = `${rule.id}:${report.message}@${nameOfPlace(report.at[0])}`;
+      const draft = drafts.get(id);
+      const known = draft ?? { rule, rank, first: report, id, hookups: new Set(), moments: new Set(), touches: new Set() };
+      // The worst of several is the one that is told.
+      if (!draft || severities.indexOf(report.severity) < severities.indexOf(draft.first.severity)) drafts.set(id, { ...known, first: report });
+      for (const hookup of report.hookup === undefined ? every : [report.hookup]) known.hookups.add(hookup);
+      if (report.moment !== undefined) known.moments.add(report.moment);
+      for (const touch of [...report.at.flatMap(touchesOf), ...(report.touches ?? [])]) known.touches.add(touch);
+    });
+  });
+  const list = [...drafts.values()].sort(byGravity);
+  const causes = findCauses(list);
+  const findings = list.map((draft) => toFinding(facts.station, draft, causes.get(draft.id)));
+  return orderByCause(findings);
+}
+
+const byGravity = (a: Draft, b: Draft) => severities.indexOf(a.first.severity) - severities.indexOf(b.first.severity) || a.rank - b.rank;
+
+/** `receiver.power.centre`, `cable R1.a`: a place as it stands in a finding's id. */
+export function nameOfPlace(place: Place): string {
+  if ('cable' in place) return `cable ${place.cable}${place.end ? `.${place.end}` : ''}`;
+  return [place.unit, place.port, place.contact].filter((part) => part !== undefined).join('.');
+}
+
+const touchesOf = (place: Place): string[] => ('cable' in place ? [`cable:${place.cable}`] : [`unit:${place.unit}`]);
+
+/** For each finding that follows from another, the id of the one at the root. */
+function findCauses(list: readonly Draft[]): Map<string, string> {
+  const direct = new Map<string, Draft>();
+  for (const draft of list) {
+    const candidates = list.filter((other) => other !== draft && draft.rule.follows.includes(other.rule.id) && isTogether(draft, other));
+    // The rules' own order puts the likelier cause first.
+    candidates.sort((a, b) => a.rank - b.rank);
+    if (candidates[0]) direct.set(draft.id, candidates[0]);
+  }
+  const roots = new Map<string, string>();
+  for (const draft of list) {
+    const seen = new Set([draft.id]);
+    let root = direct.get(draft.id);
+    for (let next = root; next && !seen.has(next.id); next = direct.get(next.id)) {
+      seen.add(next.id);
+      root = next;
+    }
+    if (root && root.id !== draft.id) roots.set(draft.id, root.id);
+  }
+  return roots;
+}
+
+const isTogether = (a: Draft, b: Draft): boolean => overlap(a.touches, b.touches) && overlap(a.hookups, b.hookups);
+
+function overlap(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  for (const item of a) if (b.has(item)) return true;
+  return false;
+}
+
+function toFinding(station: Station, draft: Draft, cause: string | undefined): Finding {
+  const { rule, first } = draft;
+  const values = first.values;
+  const accepted = station.accepted.find((a) => a.finding === draft.id && a.figures === figuresOf(values));
+  return {
+    id: draft.id,
+    rule: rule.id,
+    severity: first.severity,
+    title: rule.title,
+    message: fillMessage(rule.messages[first.message] ?? '', values),
+    why: rule.why,
+    advice: rule.advice,
+    at: first.at,
+    values,
+    hookups: [...draft.hookups],
+    moments: [...draft.moments],
+    ...(cause !== undefined && { causedBy: cause }),
+    ...(accepted && { accepted: accepted.reason }),
+    ...(first.fix && { fix: first.fix }),
+  };
+}
+
+/** The figures behind a finding as an acceptance keeps them; three digits, so that rounding does not take it back. */
+export const figuresOf = (values: Readonly<Record<string, number | string>>): string =>
+  Object.entries(values)
+    .map(([name, value]) => `${name}=${typeof value === 'number' ? Number(value.toPrecision(3)) : value}`)
+    .join(';');
+
+/** Each cause followed by what follows from it. */
+function orderByCause(findings: readonly Finding[]): Finding[] {
+  const roots = findings.filter((f) => f.causedBy === undefined);
+  return roots.flatMap((root) => [root, ...findings.filter((f) => f.causedBy === root.id)]);
+}

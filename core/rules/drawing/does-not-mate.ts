@@ -1,0 +1,20 @@
+import { defineRule } from '../rule.ts';
+import { endsAtPorts } from './each-end.ts';
+
+export const doesNotMate = defineRule({
+  id: 'drawing/does-not-mate',
+  severity: 'fault',
+  title: 'The plug does not go in',
+  compares: 'the family and gender of a plug with those of the port it is drawn into',
+  why: 'The cable can’t be plugged in as drawn.',
+  advice: 'Give the cable the plug that the port asks for.',
+  source: 'the connectors’ standards, named in the catalogue',
+  follows: [],
+  messages: { apart: '{cable}’s {plug} does not go into {port}, which is a {jack}, and no adapter joins the two.' },
+  check({ station }, report) {
+    for (const { cable, end, fit, words, hookups } of endsAtPorts(station)) {
+      if (fit.fit !== 'none') continue;
+      for (const hookup of hookups) report({ message: 'apart', severity: 'fault', at: [{ cable: cable.id, end }, cable[end]], values: words, hookup });
+    }
+  },
+});

@@ -1,0 +1,33 @@
+import { type Fit, fitOf } from '../../catalog/fit.ts';
+import { hookupsOf, portName, portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/references.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Connector } from '../../station/connector.ts';
+
+/** One end of a cable at its port: the plug, the jack and how they go together. */
+export interface EndAtPort {
+  readonly cable: Cable;
+  readonly end: CableEnd;
+  readonly plug: Connector & { id: string };
+  readonly jack: Connector;
+  readonly fit: Fit;
+  /** Names for a message. */
+  readonly words: { readonly cable: string; readonly plug: string; readonly port: string; readonly jack: string };
+  /** The hook-ups that the cable is in. */
+  readonly hookups: readonly string[];
+}
+
+/** Both ends of every cable. */
+export function endsAtPorts(station: Station): EndAtPort[] {
+  const every = hookupsOf(station).map((h) => h.id);
+  return station.cables.flatMap((cable) =>
+    (['a', 'b'] as const).flatMap((end) => {
+      const plug = plugOf(station, cable, end);
+      const { port, connector: jack } = portOf(station, cable[end]);
+      if (!plug) return [];
+      const fit = fitOf(station.connectors, plug.id, port.connector);
+      const words = { cable: cable.number, plug: plug.name, port: portName(station, cable[end]), jack: jack.name };
+      return [{ cable, end, plug, jack, fit, words, hookups: cable.hookups ?? every }];
+    }),
+  );
+}

@@ -1,0 +1,31 @@
+import { instantsOf, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+export const noDummyLoadHookup = defineRule({
+  id: 'drawing/no-dummy-load-hookup',
+  severity: 'note',
+  title: 'No hook-up for a test without the antenna',
+  compares: 'whether any hook-up leads each transmitter into a dummy load',
+  why: 'The first power-up and every repair want a load that does not radiate: the licence asks for it, and the transmitter too.',
+  advice: 'Add a hook-up “On the dummy load” in which the line to the antenna goes to a dummy load.',
+  source: 'common practice',
+  follows: [],
+  messages: { none: 'No hook-up tests {transmitter} on a dummy load.' },
+  check({ station, hookups }, report) {
+    const tested = new Set<string>();
+    const transmitters = new Set<string>();
+    for (const { trial } of hookups) {
+      const { sources, loads } = trial.circuit.rf;
+      for (const source of sources) transmitters.add(source.unit);
+      for (const { reach } of instantsOf(trial)) {
+        for (const field of reach.rf.fields) {
+          const ends = loads.filter((l) => l.spec.role === 'termination' && field.selected[l.port]);
+          if (ends.length > 0) tested.add(sources[field.source]?.unit ?? '');
+        }
+      }
+    }
+    for (const unit of transmitters) {
+      if (!tested.has(unit)) report({ message: 'none', severity: 'note', at: [{ unit }], values: { transmitter: unitName(station, unit) } });
+    }
+  },
+});

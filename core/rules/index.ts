@@ -1,0 +1,63 @@
+import { monoInStereo } from './audio/mono-in-stereo.ts';
+import { adapterNeeded } from './drawing/adapter-needed.ts';
+import { crowdedPort } from './drawing/crowded-port.ts';
+import { doesNotMate } from './drawing/does-not-mate.ts';
+import { fitsButShouldNot } from './drawing/fits-but-should-not.ts';
+import { noDummyLoadHookup } from './drawing/no-dummy-load-hookup.ts';
+import { portNeededOpen } from './drawing/port-needed-open.ts';
+import { typicalFigures } from './drawing/typical-figures.ts';
+import { firstElementLost } from './keying/first-element-lost.ts';
+import { hotSwitched } from './keying/hot-switched.ts';
+import { lineOverRating } from './keying/line-over-rating.ts';
+import { noMute } from './keying/no-mute.ts';
+import { nothingKeysIt } from './keying/nothing-keys-it.ts';
+import { fuseOverWire } from './power/fuse-over-wire.ts';
+import { fuseWillOpen } from './power/fuse-will-open.ts';
+import { noFuse } from './power/no-fuse.ts';
+import { notPowered } from './power/not-powered.ts';
+import { overVoltage } from './power/over-voltage.ts';
+import { returnMissing } from './power/return-missing.ts';
+import { reversedPolarity } from './power/reversed-polarity.ts';
+import { shortCircuit } from './power/short-circuit.ts';
+import { supplyOverloaded } from './power/supply-overloaded.ts';
+import { underVoltage } from './power/under-voltage.ts';
+import { changeoverReversed } from './rf/changeover-reversed.ts';
+import { dcOnRf } from './rf/dc-on-rf.ts';
+import { loadOverpowered } from './rf/load-overpowered.ts';
+import { noChangeover } from './rf/no-changeover.ts';
+import { transmitIntoNothing } from './rf/transmit-into-nothing.ts';
+import { transmitIntoReceiver } from './rf/transmit-into-receiver.ts';
+import type { Rule } from './rule.ts';
+
+/** Every rule, causes before consequences: of two that may have led to a third, the earlier one is named. */
+export const rules: readonly Rule[] = [
+  fitsButShouldNot,
+  doesNotMate,
+  reversedPolarity,
+  changeoverReversed,
+  monoInStereo,
+  portNeededOpen,
+  shortCircuit,
+  noChangeover,
+  returnMissing,
+  overVoltage,
+  dcOnRf,
+  fuseOverWire,
+  noFuse,
+  fuseWillOpen,
+  supplyOverloaded,
+  underVoltage,
+  notPowered,
+  nothingKeysIt,
+  noMute,
+  transmitIntoReceiver,
+  transmitIntoNothing,
+  loadOverpowered,
+  hotSwitched,
+  lineOverRating,
+  firstElementLost,
+  crowdedPort,
+  adapterNeeded,
+  noDummyLoadHookup,
+  typicalFigures,
+];

@@ -1,0 +1,75 @@
+import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
+import { wattsFromDbm } from '../../quantity/decibel.ts';
+import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
+import { levelAt } from '../../rf/solve-rf.ts';
+import { unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+/** Above a watt a small relay's contacts burn when they move; a tenth of one only wears them. */
+const burnsDbm = 30;
+const wearsDbm = 20;
+
+export const hotSwitched = defineRule({
+  id: 'keying/hot-switched',
+  severity: 'danger',
+  title: 'Contacts move while they carry RF',
+  compares: 'the moment at which each antenna contact moves, its bounce included, with the RF on it',
+  why: 'Each time the contacts burn a little; one day they weld together or stay open, and the transmitter sends into the wrong place.',
+  advice: 'Let the changeover move first: key the transmitter from the changeover’s delayed contact or from a sequencer.',
+  source: 'common practice: small relays are not switched under more than a watt',
+  follows: ['rf/changeover-reversed', 'rf/no-changeover'],
+  messages: {
+    before: '{actor} moves {time ms} after RF has started, with {watts W} on its contacts.',
+    after: '{actor} moves {time ms} before RF has ended, with {watts W} on its contacts.',
+    bounce: '{actor} still bounces when RF starts, with {watts W} on its contacts.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { circuit } = trial;
+      for (const keyDown of trial.keyDowns) {
+        for (const event of keyDown.events) {
+          const actor = circuit.actors[event.actor];
+          const edges = circuit.rf.edges.filter((e) => e.gate.some((g) => g.actor === event.actor));
+          if (!actor || edges.length === 0) continue;
+          const hot = hottest(circuit, keyDown, event, edges, actor.bounceMs);
+          if (!hot) continue;
+          const span = rfSpan(circuit, keyDown);
+          const going = event.atMs < keyDown.releasedMs;
+          const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
+          report({
+            message: time < 0 ? 'bounce' : going ? 'before' : 'after',
+            severity: hot > burnsDbm ? 'danger' : 'doubt',
+            at: [{ unit: actor.unit }],
+            values: { actor: `${unitName(station, actor.unit)} ${actor.label}`, time: Math.max(0, time), watts: wattsFromDbm(hot) },
+            hookup: hookup.id,
+            moment: going ? 'going over' : 'going back',
+            touches: edges.flatMap((e) => [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`)),
+          });
+        }
+      }
+    }
+  },
+});
+
+/** The highest level on the contacts from just before they move until they are still, or null where it does no harm. */
+function hottest(circuit: Circuit, keyDown: KeyDown, event: ActorEvent, edges: readonly RfEdge[], bounceMs: number): number | null {
+  const { moments } = keyDown;
+  let most = Number.NEGATIVE_INFINITY;
+  moments.forEach((moment, i) => {
+    const endMs = moments[i + 1]?.startMs ?? keyDown.endMs;
+    if (moment.startMs > event.atMs + bounceMs || endMs < event.atMs) return;
+    for (const edge of edges) most = Math.max(most, levelOn(moment.reach, edge));
+  });
+  return most > wearsDbm ? most : null;
+}
+
+const levelOn = (reach: Reach, edge: RfEdge): number =>
+  Math.max(...[edge.a, edge.b].map((port) => levelAt(reach.rf, port)?.dbm ?? Number.NEGATIVE_INFINITY));
+
+/** From the first to the last millisecond in which any transmitter makes RF. */
+function rfSpan(circuit: Circuit, keyDown: KeyDown): { fromMs: number; toMs: number } {
+  const on = keyDown.moments.filter((m) => m.reach.rf.fields.length > 0);
+  const last = on.at(-1);
+  const after = last && keyDown.moments[keyDown.moments.indexOf(last) + 1];
+  return { fromMs: on[0]?.startMs ?? 0, toMs: after?.startMs ?? keyDown.endMs };
+}

@@ -1,0 +1,44 @@
+import { isOpenGate } from '../../circuit/circuit.ts';
+import { voltsBetween } from '../../keydown/feel.ts';
+import { kindOf, portName, unitOf } from '../../station/parts.ts';
+import { instantsOf, portOfRef } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+export const lineOverRating = defineRule({
+  id: 'keying/line-over-rating',
+  severity: 'danger',
+  title: 'The keyed line is too much for its switch',
+  compares: 'volts across a key, relay or transistor when it is open and amperes through it when it is closed against what it stands',
+  why: 'A transistor output dies at the first press and usually stays closed: the station then sends by itself.',
+  advice: 'Put a relay or a keying adapter of the right rating between the two.',
+  source: 'the switch’s own ratings; a transistor output passes one polarity only',
+  follows: ['drawing/fits-but-should-not', 'power/reversed-polarity'],
+  messages: {
+    volts: '{port} has to hold off {volts V} when it is open; it stands {limit V}.',
+    amps: '{port} has to carry {amps A} when it is closed; it stands {limit A}.',
+    polarity: '{port} has {volts V} across it; its transistor switches positive lines only.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      trial.circuit.parts.forEach((part, index) => {
+        if (part.kind !== 'resistor' || part.origin.type !== 'element' || part.gate.length === 0) return;
+        const { unit, element } = part.origin;
+        const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
+        if (pair?.type !== 'contactPair') return;
+        const ref = { unit, port: portOfRef(pair.from) };
+        for (const { name, reach } of instantsOf(trial)) {
+          const port = portName(station, ref);
+          const base = { severity: 'danger', at: [ref], hookup: hookup.id, moment: name } as const;
+          if (isOpenGate(part.gate, reach.on)) {
+            const amps = Math.abs(reach.dc.amps[index] as number);
+            if (amps > pair.maxAmps) report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps } });
+            continue;
+          }
+          const volts = voltsBetween(reach.dc, part.a, part.b) ?? 0;
+          if (Math.abs(volts) > pair.maxVolts) report({ ...base, message: 'volts', values: { port, volts, limit: pair.maxVolts } });
+          else if (pair.device === 'transistor' && volts < -0.7) report({ ...base, message: 'polarity', values: { port, volts } });
+        }
+      });
+    }
+  },
+});

@@ -1,0 +1,64 @@
+import type { Trial } from '../../keydown/key-down.ts';
+import { levelAt } from '../../rf/solve-rf.ts';
+import { portName } from '../../station/parts.ts';
+import { cablesAt, receiversOf, sendingsOf, unitName } from '../look.ts';
+import { isMuted } from '../rf/ways.ts';
+import { defineRule } from '../rule.ts';
+
+/** A receiver that states no overload level is taken to be blocked above this. */
+const assumedOverloadDbm = -10;
+/** Below its overload by more than this a receiver only hears the transmitter loudly. */
+const audibleDb = 30;
+
+export const noMute = defineRule({
+  id: 'keying/no-mute',
+  severity: 'fault',
+  title: 'The receiver is not muted while the station sends',
+  compares: 'each receiver’s mute in sending, and the level that reaches its input then',
+  why: 'Your own signal roars in the phones, and a receiver that is driven hard takes its time to come back.',
+  advice: 'Lay the mute line from the changeover (or the sequencer) to the receiver’s mute jack.',
+  source: 'the receiver’s own overload level; without one, −10 dBm (assumed)',
+  follows: [],
+  messages: {
+    open: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: nothing is plugged into {mute}.',
+    unmuted: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: what is plugged into {mute} does not mute it.',
+    noInput: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it; it has no mute input.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { reach } of sendingsOf(trial)) {
+        for (const receiver of receiversOf(trial)) {
+          const level = levelAt(reach.rf, receiver.port);
+          const source = level && trial.circuit.rf.sources[level.field.source];
+          if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
+          const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
+          if (level.dbm < overload - audibleDb) continue;
+          const mute = mutePort(trial, receiver.unit);
+          const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
+          report({
+            message: mute === null ? 'noInput' : plugged ? 'unmuted' : 'open',
+            severity: level.dbm > overload ? 'fault' : 'doubt',
+            at: [{ unit: receiver.unit, ...(mute !== null && { port: mute }) }],
+            values: {
+              receiver: unitName(station, receiver.unit),
+              transmitter: unitName(station, source.unit),
+              level: level.dbm,
+              mute: mute === null ? '' : portName(station, { unit: receiver.unit, port: mute }),
+            },
+            hookup: hookup.id,
+            moment: 'sending',
+          });
+        }
+      }
+    }
+  },
+});
+
+/** The port at which a receiver feels that it has to be silent, or null. */
+function mutePort(trial: Trial, unit: string): string | null {
+  const actor = trial.circuit.actors.find((a) => a.unit === unit && a.does === 'mutes');
+  const feel = actor?.feels.find((f) => f.type === 'voltageBelow' || f.type === 'voltageAbove');
+  if (feel?.type !== 'voltageBelow' && feel?.type !== 'voltageAbove') return null;
+  const name = trial.circuit.nodes[feel.node] ?? '';
+  return name.slice(unit.length + 1, name.lastIndexOf('.'));
+}

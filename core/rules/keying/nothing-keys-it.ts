@@ -1,0 +1,35 @@
+import { instantsOf, isSending, sourcesOf, unitName } from '../look.ts';
+import { cablesIn } from '../../station/parts.ts';
+import { defineRule } from '../rule.ts';
+
+export const nothingKeysIt = defineRule({
+  id: 'keying/nothing-keys-it',
+  severity: 'fault',
+  title: 'Nothing makes the transmitter send',
+  compares: 'whether any control of the station makes each transmitter send',
+  why: 'The station looks ready, and the key does nothing.',
+  advice: 'Lay the key line from the key, keyer or changeover to the transmitter’s key jack, and see that every unit on the way has power.',
+  source: 'common practice',
+  follows: ['power/reversed-polarity', 'power/short-circuit', 'power/not-powered', 'drawing/port-needed-open', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
+  messages: {
+    silent: '{transmitter} never sends, whichever control is pressed ({controls}).',
+    noControl: '{transmitter} never sends: the station has no key, switch or other control.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const controls = trial.keyDowns.map((k) => unitName(station, trial.circuit.actors[k.control]?.unit ?? ''));
+      for (const source of sourcesOf(trial)) {
+        if (instantsOf(trial).some(({ reach }) => isSending(source, reach))) continue;
+        const near = cablesIn(station, hookup).filter((c) => c.a.unit === source.unit || c.b.unit === source.unit);
+        report({
+          message: controls.length > 0 ? 'silent' : 'noControl',
+          severity: 'fault',
+          at: [{ unit: source.unit }],
+          values: { transmitter: unitName(station, source.unit), controls: controls.join(', ') },
+          hookup: hookup.id,
+          touches: near.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,93 @@
+import type { Circuit, CircuitPart, LoadPart, Origin, Resistor, RfLoad, RfSource, SupplyPart } from '../circuit/circuit.ts';
+import { isOpenGate } from '../circuit/circuit.ts';
+import { voltsBetween } from '../keydown/feel.ts';
+import type { KeyDown, Reach, Trial } from '../keydown/key-down.ts';
+import { cablesIn, portName, unitOf } from '../station/parts.ts';
+import type { Cable, Hookup, Station } from '../station/schema.ts';
+
+/** A part of a circuit with its number. */
+export interface Numbered<P extends CircuitPart> {
+  readonly index: number;
+  readonly part: P;
+}
+
+function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart) => part is P): Numbered<P>[] {
+  return circuit.parts.flatMap((part, index) => (is(part) ? [{ index, part }] : []));
+}
+
+export const loadsOf = (circuit: Circuit) => partsOf(circuit, (p): p is LoadPart => p.kind === 'load');
+export const suppliesOf = (circuit: Circuit) => partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply');
+export const fusesOf = (circuit: Circuit) =>
+  partsOf(circuit, (p): p is Resistor & { fuse: NonNullable<Resistor['fuse']> } => p.kind === 'resistor' && p.fuse !== undefined);
+
+/** The unit that a part belongs to; a cable's parts belong to none. */
+export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin ? part.origin.unit : '');
+
+/** The port of a load or supply by its contact, `power` of `power.centre`. */
+export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
+
+/** A moment of a trial: its name for a finding, what the station looks like, and the key-down it belongs to. */
+export interface Instant {
+  readonly name: string;
+  readonly reach: Reach;
+  readonly keyDown: KeyDown | null;
+}
+
+/** Receive, and every moment of every key-down. */
+export function instantsOf(trial: Trial): Instant[] {
+  const sent = trial.keyDowns.flatMap((keyDown) => keyDown.moments.slice(1, -1).map((m) => ({ name: m.name, reach: m.reach, keyDown })));
+  return [{ name: 'receive', reach: trial.receive, keyDown: null }, ...sent];
+}
+
+/** The settled moment of each key-down with the control held. */
+export function sendingsOf(trial: Trial): Instant[] {
+  return trial.keyDowns.flatMap((keyDown) =>
+    keyDown.moments.filter((m) => m.name === 'sending').map((m) => ({ name: 'sending', reach: m.reach, keyDown })),
+  );
+}
+
+export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
+
+export const sourcesOf = (trial: Trial): readonly RfSource[] => trial.circuit.rf.sources;
+export const receiversOf = (trial: Trial): readonly RfLoad[] => trial.circuit.rf.loads.filter((l) => l.spec.role === 'receiver');
+
+/** Whether a source makes RF at an instant. */
+export const isSending = (source: RfSource, reach: Reach): boolean => isOpenGate(source.gate, reach.on);
+
+/** The cables plugged into a port in a hook-up. */
+export function cablesAt(station: Station, hookup: Hookup, unit: string, port: string): Cable[] {
+  const isAt = (end: Cable['a']) => end.unit === unit && end.port === port;
+  return cablesIn(station, hookup).filter((c) => isAt(c.a) || isAt(c.b));
+}
+
+export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
+
+/** `Receiver · antenna` of an RF port's number. */
+export function rfPortName(station: Station, circuit: Circuit, port: number): string {
+  return portName(station, rfPortRef(circuit, port));
+}
+
+export function rfPortRef(circuit: Circuit, port: number): { unit: string; port: string } {
+  const [unit = '', name = ''] = splitOnce(circuit.rf.ports[port] ?? '');
+  return { unit, port: name };
+}
+
+/** Ids may hold dots, a port's name does not end before the last one. */
+function splitOnce(name: string): [string, string] {
+  const dot = name.lastIndexOf('.');
+  return [name.slice(0, dot), name.slice(dot + 1)];
+}
+
+/** How a part is called when it is pointed at: `cable D4`, `fuse in D1`, `Fused strip`. */
+export function nameOfOrigin(station: Station, origin: Origin): string {
+  if (origin.type === 'element' || origin.type === 'chassis') return unitName(station, origin.unit);
+  const number = station.cables.find((c) => c.id === origin.cable)?.number ?? origin.cable;
+  return origin.type === 'cableFuse' ? `the fuse in ${number}` : number;
+}
+
+/** By what a part takes part in a finding. */
+export function touchOf(origin: Origin): string {
+  if (origin.type === 'element') return `part:${origin.unit}.${origin.element}`;
+  if (origin.type === 'chassis') return `unit:${origin.unit}`;
+  return `cable:${origin.cable}`;
+}

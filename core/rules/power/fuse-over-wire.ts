@@ -1,0 +1,41 @@
+import { fusesOf, touchOf } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { fuseName, fusePlace } from './fuse-place.ts';
+import { thinnestBehind } from './guarded-wire.ts';
+
+export const fuseOverWire = defineRule({
+  id: 'power/fuse-over-wire',
+  severity: 'danger',
+  title: 'The fuse is too big for the wire',
+  compares: 'the rating of a fuse against what the thinnest wire behind it stands',
+  why: 'In a short the wire glows before the fuse opens: that is how a shack catches fire.',
+  advice: 'Fit the fuse that the load needs, or use a thicker wire.',
+  source: 'the cautious rule: NEC 240.4(D) from 18 to 10 AWG, AC 43.13-1B tables 11-3 and 11-9 outside; 33 CFR 183.455 would allow up to 150 % of its own table',
+  follows: [],
+  messages: {
+    over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { index, part } of fusesOf(trial.circuit)) {
+        const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+        if (!wire || part.fuse.ratedAmps <= wire.limitAmps) continue;
+        report({
+          message: 'over',
+          severity: 'danger',
+          at: [fusePlace(station, part), { cable: wire.cable }],
+          values: {
+            fuse: fuseName(station, part),
+            rated: part.fuse.ratedAmps,
+            cable: wire.number,
+            wire: wire.wire,
+            limit: wire.limitAmps,
+            source: wire.source,
+          },
+          hookup: hookup.id,
+          touches: [touchOf(part.origin)],
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,30 @@
+import type { Resistor } from '../../circuit/circuit.ts';
+import { kindOf, portName, unitOf } from '../../station/parts.ts';
+import type { Station } from '../../station/schema.ts';
+import type { Place } from '../finding.ts';
+
+/** Where a fuse sits: in a cable, or at the unit that holds it, by the port that it feeds. */
+export function fusePlace(station: Station, part: Resistor): Place {
+  const { origin } = part;
+  if (origin.type === 'cableFuse') return { cable: origin.cable };
+  if (origin.type !== 'element') throw new Error('a fuse is in a cable or is an element');
+  const port = fedPort(station, origin.unit, origin.element);
+  return { unit: origin.unit, ...(port !== undefined && { port }) };
+}
+
+/** `The fuse in D1`, `The fuse of Fused strip · 3`. */
+export function fuseName(station: Station, part: Resistor): string {
+  const place = fusePlace(station, part);
+  if ('cable' in place) return `The fuse in ${station.cables.find((c) => c.id === place.cable)?.number ?? place.cable}`;
+  const at = place.port === undefined ? unitOf(station, place.unit).name : portName(station, { unit: place.unit, port: place.port });
+  return `The fuse of ${at}`;
+}
+
+/** The port that a fuse inside a unit leads to, or comes from; undefined for one between two inner joints. */
+function fedPort(station: Station, unitId: string, element: string): string | undefined {
+  const kind = kindOf(station, unitOf(station, unitId));
+  const fuse = kind.elements.find((e) => e.id === element);
+  if (fuse?.type !== 'conductor') return undefined;
+  const ports = new Set(kind.ports.map((p) => p.id));
+  return [fuse.to, fuse.from].map((ref) => ref.split('.')[0] ?? '').find((id) => ports.has(id));
+}

@@ -1,0 +1,59 @@
+import type { Circuit } from '../../circuit/circuit.ts';
+import { openingTime } from '../../catalog/fuses.ts';
+import { formatMs } from '../../quantity/format.ts';
+import { conductorsOf, joinedTo } from '../trace.ts';
+import { fusesOf, instantsOf, touchOf, unitOfPart } from '../look.ts';
+import { fuseName, fusePlace } from './fuse-place.ts';
+import { defineRule } from '../rule.ts';
+
+export const fuseWillOpen = defineRule({
+  id: 'power/fuse-will-open',
+  severity: 'fault',
+  title: 'The fuse opens',
+  compares: 'the current through a fuse against its rating, with the time to open',
+  why: 'Whatever the fuse feeds goes dead, perhaps in the middle of a transmission.',
+  advice: 'Find out why so much flows; only where the wire allows it, fit the next size.',
+  source: 'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20)',
+  follows: ['power/reversed-polarity', 'power/short-circuit', 'drawing/fits-but-should-not'],
+  messages: {
+    opens: '{fuse} ({rated rated}) carries {amps A} in {moment} and opens {time}.',
+    near: '{fuse} ({rated rated}) carries {amps A} in {moment}, {share %} of its rating.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
+      for (const { name, reach } of instantsOf(trial)) {
+        const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
+        for (const { index, part } of fusesOf(trial.circuit)) {
+          const amps = openedAt.get(index) ?? Math.abs(reach.dc.amps[index] as number);
+          const { ratedAmps: rated, family } = part.fuse;
+          const share = amps / rated;
+          if (share <= 0.8) continue;
+          const time = openingTime(amps, rated, family);
+          const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
+          report({
+            message: share > 1.1 ? 'opens' : 'near',
+            severity: share > 1.1 ? 'fault' : 'doubt',
+            at: [fusePlace(station, part)],
+            values: { fuse: fuseName(station, part), rated, amps, share, moment: name, time: time ? `within ${timeWords(time.toS)}` : 'after some hours' },
+            hookup: hookup.id,
+            moment: name,
+            touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
+          });
+        }
+      }
+    }
+  },
+});
+
+/** Seconds as people say them. */
+function timeWords(seconds: number): string {
+  if (seconds < 1) return formatMs(seconds * 1000);
+  return seconds < 120 ? `${Number(seconds.toPrecision(2))} s` : `${Math.round(seconds / 60)} minutes`;
+}
+
+/** Units one of whose loads hangs on these nodes. */
+function unitsAtLoads(circuit: Circuit, nodes: readonly number[]): string[] {
+  const set = new Set(nodes);
+  return circuit.parts.flatMap((p) => (p.kind === 'load' && (set.has(p.plus) || set.has(p.minus)) ? [`unit:${unitOfPart(p)}`] : []));
+}

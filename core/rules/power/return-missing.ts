@@ -1,0 +1,73 @@
+import type { Circuit, Resistor } from '../../circuit/circuit.ts';
+import type { Reach } from '../../keydown/key-down.ts';
+import { portName } from '../../station/parts.ts';
+import { cablesAt, instantsOf, loadsOf, loadVolts, nameOfOrigin, portOfRef, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+/** Less than this share of a load's current in its own minus lead means that the lead is not there. */
+const missingShare = 0.02;
+
+export const returnMissing = defineRule({
+  id: 'power/return-missing',
+  severity: 'danger',
+  title: 'The minus lead is missing',
+  compares: 'the current in a load’s own minus lead against what it draws',
+  why: 'The current goes back through whatever else joins the two boxes: coax braid, a key lead, an audio screen. They are not made for it and can burn.',
+  advice: 'Connect minus at that plug, whatever seems to work without it.',
+  source: 'Kirchhoff’s current law; a fiftieth of the current is taken as none',
+  follows: ['power/reversed-polarity', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
+  messages: {
+    elsewhere: '{port} draws {amps A} in {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
+    dead: '{port} has plus but no way back for the current, so it stays off.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { name, reach } of instantsOf(trial)) {
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+          const cable = cablesAt(station, hookup, unit, port)[0];
+          if (!cable || part.plus === part.minus) continue;
+          const own = jointAmps(trial.circuit, reach, unit, port);
+          const plus = own.get(part.plus) ?? 0;
+          const amps = reach.dc.amps[index] as number;
+          const values = { port: portName(station, { unit, port }), amps, moment: name };
+          const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
+          if (loadVolts(reach, part) < part.dropOutV) {
+            // Fed on one side only: plus stands at its contact, and minus leads nowhere.
+            if (own.has(part.plus) && !own.has(part.minus) && isFed(trial.circuit, reach, part.plus)) report({ ...base, message: 'dead', severity: 'fault', values });
+            continue;
+          }
+          if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare) continue;
+          const other = mostThroughChassis(trial.circuit, reach, unit, port);
+          if (!other) continue;
+          const way = nameOfOrigin(station, other.part.origin);
+          report({ ...base, message: 'elsewhere', severity: 'danger', values: { ...values, way, carried: other.amps }, touches: [`cable:${'cable' in other.part.origin ? other.part.origin.cable : ''}`] });
+        }
+      }
+    }
+  },
+});
+
+/** Amperes through each joint of a port's plug, by the jack's node. */
+function jointAmps(circuit: Circuit, reach: Reach, unit: string, port: string): Map<number, number> {
+  const amps = new Map<number, number>();
+  circuit.parts.forEach((part, i) => {
+    if (part.kind !== 'resistor' || part.origin.type !== 'mate' || part.origin.unit !== unit || part.origin.port !== port) return;
+    amps.set(part.b, (amps.get(part.b) ?? 0) + (reach.dc.amps[i] as number));
+  });
+  return amps;
+}
+
+const isFed = (circuit: Circuit, reach: Reach, node: number): boolean =>
+  circuit.parts.some((p) => p.kind === 'supply' && reach.dc.island[p.plus] === reach.dc.island[node]);
+
+/** The joint at another port of the unit through which most current leaves. */
+function mostThroughChassis(circuit: Circuit, reach: Reach, unit: string, port: string): { part: Resistor; amps: number } | null {
+  let most: { part: Resistor; amps: number } | null = null;
+  circuit.parts.forEach((part, i) => {
+    if (part.kind !== 'resistor' || part.origin.type !== 'mate' || part.origin.unit !== unit || part.origin.port === port) return;
+    const amps = Math.abs(reach.dc.amps[i] as number);
+    if (!most || amps > most.amps) most = { part, amps };
+  });
+  return most;
+}

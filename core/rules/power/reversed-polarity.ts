@@ -1,0 +1,39 @@
+import { cablesAt, loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
+import { portName } from '../../station/parts.ts';
+import { defineRule } from '../rule.ts';
+
+export const reversedPolarity = defineRule({
+  id: 'power/reversed-polarity',
+  severity: 'danger',
+  title: 'Plus and minus are swapped',
+  compares: 'the sign of the voltage on a DC input against its contacts',
+  why: 'A unit without protection is destroyed at the moment of plugging in; its metal case then carries plus, and every screen that leads to another unit becomes a short.',
+  advice: 'Measure the plug before it meets the unit, and swap the two cores at one end of the cable.',
+  source: 'common practice: half a volt the wrong way round is no drop in a lead',
+  follows: [],
+  messages: {
+    reversed: '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V} where {minV V} to {maxV V} belongs, and the unit has no protection.',
+    protected: '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V}; the unit is protected but stays dead.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { index, part } of loadsOf(trial.circuit)) {
+        const solved = loadVolts(trial.atFirst, part);
+        const volts = trial.plugVolts.get(index) ?? solved;
+        if (volts > -0.5) continue;
+        const unit = unitOfPart(part);
+        const port = portOfRef(part.spec.plus);
+        const cable = cablesAt(station, hookup, unit, port)[0];
+        if (!cable) continue;
+        report({
+          message: part.spec.reverseProtected ? 'protected' : 'reversed',
+          severity: part.spec.reverseProtected ? 'fault' : 'danger',
+          at: [{ unit, port }, { cable: cable.id }],
+          values: { cable: cable.number, port: portName(station, { unit, port }), volts, minV: part.spec.minV, maxV: part.spec.maxV },
+          hookup: hookup.id,
+          moment: 'receive',
+        });
+      }
+    }
+  },
+});

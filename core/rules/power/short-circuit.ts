@@ -1,0 +1,49 @@
+import { conductorsOf, leastWay } from '../trace.ts';
+import { instantsOf, nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+/** A way from plus to minus through metal of less than this is a short: the thinnest load of a station is far above. */
+const shortOhms = 1;
+
+export const shortCircuit = defineRule({
+  id: 'power/short-circuit',
+  severity: 'danger',
+  title: 'Plus and minus are joined',
+  compares: 'the way from a supply’s plus to its minus through conductors only',
+  why: 'All that the supply or battery can give flows through the thinnest thing on the way, which gets hot enough to burn.',
+  advice: 'Follow the way named here and take out the join that does not belong.',
+  source: 'common practice: under one ohm of metal between plus and minus is no load',
+  follows: ['power/reversed-polarity', 'drawing/fits-but-should-not'],
+  messages: {
+    shorted: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and {amps A} flows.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const instants = [{ name: 'receive', reach: trial.atFirst }, ...instantsOf(trial).slice(1)];
+      for (const { index, part } of suppliesOf(trial.circuit)) {
+        for (const { name, reach } of instants) {
+          // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
+          const amps = reach.dc.amps[index] as number;
+          const pressed = reach.dc.modes.get(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
+          if (!pressed) continue;
+          const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
+          const way = leastWay(trial.circuit, conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)), part.plus, part.minus);
+          if (!way || way.ohms > shortOhms) continue;
+          const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
+          const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];
+          const unit = unitOfPart(part);
+          const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
+          report({
+            message: 'shorted',
+            severity: 'danger',
+            at: [{ unit }],
+            values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
+            hookup: hookup.id,
+            moment: name,
+            touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
+          });
+        }
+      }
+    }
+  },
+});

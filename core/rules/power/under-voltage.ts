@@ -1,0 +1,43 @@
+import { portName } from '../../station/parts.ts';
+import { instantsOf, loadsOf, loadVolts, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+/** So near to the edge of its range a load is in doubt. */
+const edge = 0.03;
+
+export const underVoltage = defineRule({
+  id: 'power/under-voltage',
+  severity: 'fault',
+  title: 'Too few volts',
+  compares: 'the voltage at a load in receive and sending against its working range',
+  why: 'Below its range a transmitter chirps, resets or makes a dirty signal, often only when it sends.',
+  advice: 'Shorten or thicken the lead that drops most, or feed it from a stiffer supply.',
+  source: 'the unit’s own working range; in doubt within 3 % of its edge (common practice)',
+  follows: ['power/short-circuit', 'power/reversed-polarity', 'power/supply-overloaded', 'power/return-missing'],
+  messages: {
+    low: '{port} gets {volts V} in {moment}; it works from {minV V}.',
+    edge: '{port} gets {volts V} in {moment}, hardly more than the {minV V} it works from.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { name, reach } of instantsOf(trial)) {
+        for (const { part } of loadsOf(trial.circuit)) {
+          const volts = loadVolts(reach, part);
+          // A load that gets nothing to speak of is not powered at all, which is another rule's business.
+          if (volts < part.dropOutV || volts >= part.spec.minV * (1 + edge)) continue;
+          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+          const low = volts < part.spec.minV;
+          report({
+            message: low ? 'low' : 'edge',
+            severity: low ? 'fault' : 'doubt',
+            at: [{ unit, port }],
+            values: { port: portName(station, { unit, port }), volts, minV: part.spec.minV, moment: name },
+            hookup: hookup.id,
+            moment: name,
+            touches: suppliesOf(trial.circuit).filter((s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus]).map((s) => `supply:${unitOfPart(s.part)}`),
+          });
+        }
+      }
+    }
+  },
+});

@@ -1,0 +1,88 @@
+import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { cablesIn } from '../../station/parts.ts';
+import type { Cable, Hookup, Station } from '../../station/schema.ts';
+import { receiversOf, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { endGroups } from './ways.ts';
+
+export const changeoverReversed = defineRule({
+  id: 'rf/changeover-reversed',
+  severity: 'danger',
+  title: 'The changeover is wired the wrong way round',
+  compares: 'who is on the antenna in receive and who in sending',
+  why: 'The transmitter sends into an open contact, and the receiver hangs on the antenna just when it must not.',
+  advice: 'Swap the two cables at the changeover.',
+  source: 'common practice',
+  follows: [],
+  messages: {
+    reversed: '{changeover} is the wrong way round: in receive it has {transmitter} on the antenna, and in sending {receiver}. {cables} are swapped there.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { reach } of sendingsOf(trial)) {
+        for (const source of sourcesOf(trial)) {
+          for (const receiver of receiversOf(trial)) {
+            if (receiver.unit === source.unit || !isReversed(trial, reach, source, receiver)) continue;
+            for (const changeover of changedUnits(trial, reach)) {
+              const cables = cablesBetween(station, hookup, trial.circuit, changeover, [source.port, receiver.port]);
+              if (cables.length < 2) continue;
+              report({
+                message: 'reversed',
+                severity: 'danger',
+                at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
+                values: {
+                  changeover: unitName(station, changeover),
+                  transmitter: unitName(station, source.unit),
+                  receiver: unitName(station, receiver.unit),
+                  cables: cables.map((c) => c.number).join(' and '),
+                },
+                hookup: hookup.id,
+                touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
+              });
+            }
+          }
+        }
+      }
+    }
+  },
+});
+
+function isReversed(trial: Trial, sending: Reach, source: RfSource, receiver: RfLoad): boolean {
+  const onEnd = (reach: Reach, port: number) => endGroups(trial, reach).has(reach.rf.group[port] as number);
+  const { receive } = trial;
+  const before = onEnd(receive, source.port) && !onEnd(receive, receiver.port);
+  return before && onEnd(sending, receiver.port) && !onEnd(sending, source.port);
+}
+
+/** Units with a path that is selected in one of the two states and not in the other. */
+function changedUnits(trial: Trial, sending: Reach): string[] {
+  const units = trial.circuit.rf.edges.flatMap((edge) => {
+    const changed = isOpenGate(edge.gate, trial.receive.on) !== isOpenGate(edge.gate, sending.on);
+    return changed && edge.origin.type === 'element' ? [edge.origin.unit] : [];
+  });
+  return [...new Set(units)];
+}
+
+/** The cables at a unit that lead on to one of these ports without coming back through the unit. */
+function cablesBetween(station: Station, hookup: Hookup, circuit: Circuit, unit: string, ports: readonly number[]): Cable[] {
+  const ends = new Set(ports.flatMap((port) => [...reachable(circuit, unit, port)]));
+  const name = (end: Cable['a']) => circuit.rf.ports.indexOf(`${end.unit}.${end.port}`);
+  return cablesIn(station, hookup).filter((c) => (c.a.unit === unit && ends.has(name(c.b))) || (c.b.unit === unit && ends.has(name(c.a))));
+}
+
+/** Ports that hang on this one by cables and by whatever is in the units between, one unit left out. */
+function reachable(circuit: Circuit, without: string, start: number): Set<number> {
+  const seen = new Set([start]);
+  const open = [start];
+  for (let port = open.pop(); port !== undefined; port = open.pop()) {
+    for (const edge of circuit.rf.edges) {
+      if (edge.a !== port && edge.b !== port) continue;
+      const other = edge.a === port ? edge.b : edge.a;
+      if (seen.has(other) || rfPortRef(circuit, other).unit === without) continue;
+      seen.add(other);
+      open.push(other);
+    }
+  }
+  return seen;
+}

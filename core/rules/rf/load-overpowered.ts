@@ -1,0 +1,69 @@
+import { type Circuit, isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
+import { wattsFromDbm } from '../../quantity/decibel.ts';
+import type { RfField } from '../../rf/solve-rf.ts';
+import { rfPortName, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { fieldOf, touchesOnWay } from './ways.ts';
+
+export const loadOverpowered = defineRule({
+  id: 'rf/load-overpowered',
+  severity: 'danger',
+  title: 'More RF power than it takes',
+  compares: 'the power at each load and through each meter, tuner, filter and switch against its rating: key down, and on average',
+  why: 'A dummy load or a meter that takes more than it is made for changes its value first and burns then.',
+  advice: 'Use one of a higher rating, less power, or shorter transmissions with pauses between.',
+  source: 'the unit’s own ratings; the average by the plan’s duty (OET Bulletin 65 Supplement B, table 2)',
+  follows: [],
+  messages: {
+    peak: '{watts W} from {transmitter} reaches {port}; it takes {limit W} at most.',
+    average: '{watts W} from {transmitter} reaches {port}, {average W} on average; it takes {limit W} continuously.',
+    short: '{watts W} from {transmitter} reaches {port}; it takes {limit W} continuously, and this for {seconds} s at a time.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { circuit } = trial;
+      for (const { reach } of sendingsOf(trial)) {
+        for (const source of sourcesOf(trial)) {
+          const field = fieldOf(trial, reach, source);
+          if (!field) continue;
+          const say = (port: number, watts: number, limits: Ratings) => {
+            const judged = judge(watts, station.plan.duty, limits);
+            if (!judged) return;
+            const values = { watts, transmitter: unitName(station, source.unit), port: rfPortName(station, circuit, port), average: watts * station.plan.duty };
+            const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
+            const touches = touchesOnWay(circuit, field, port);
+            report({ message: judged.message, severity: judged.severity, at: [rfPortRef(circuit, port)], values: all, hookup: hookup.id, moment: 'sending', touches });
+          };
+          for (const load of circuit.rf.loads) {
+            const arrival = field.selected[load.port];
+            if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on)) say(load.port, wattsFromDbm(arrival.dbm), load.spec);
+          }
+          for (const [port, limit] of entries(circuit, field)) say(port, wattsFromDbm(field.selected[port]?.dbm ?? 0), { watts: limit });
+        }
+      }
+    }
+  },
+});
+
+interface Ratings {
+  watts?: number | undefined;
+  shortWatts?: number | undefined;
+  shortSeconds?: number | undefined;
+}
+
+function judge(watts: number, duty: number, { watts: continuous, shortWatts }: Ratings) {
+  if (continuous === undefined || watts <= continuous) return null;
+  const most = shortWatts ?? continuous;
+  if (watts > most) return { message: 'peak', severity: 'danger', limit: most } as const;
+  if (watts * duty > continuous) return { message: 'average', severity: 'danger', limit: continuous } as const;
+  return { message: 'short', severity: 'doubt', limit: continuous } as const;
+}
+
+/** Where power goes into something that only passes it on, with what that takes. */
+function entries(circuit: Circuit, field: RfField): [number, number][] {
+  return circuit.rf.edges.flatMap((edge: RfEdge) => {
+    const [a, b] = [field.selected[edge.a], field.selected[edge.b]];
+    if (edge.maxWatts === null || !a || !b) return [];
+    return [[a.dbm >= b.dbm ? edge.a : edge.b, edge.maxWatts]];
+  });
+}

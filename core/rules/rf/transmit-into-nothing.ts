@@ -1,0 +1,53 @@
+import { isOpenGate } from '../../circuit/circuit.ts';
+import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { rfPortName, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { fieldOf, touchesOnWay } from './ways.ts';
+
+export const transmitIntoNothing = defineRule({
+  id: 'rf/transmit-into-nothing',
+  severity: 'danger',
+  title: 'The transmitter sends into nothing',
+  compares: 'where the selected path from each sending transmitter ends: an antenna, a load, or neither',
+  why: 'With nothing to take the power it comes back, and the output transistors pay for it.',
+  advice: 'Complete the way to the antenna or to the dummy load before the key is touched.',
+  source: 'common practice',
+  follows: ['rf/changeover-reversed', 'drawing/port-needed-open', 'drawing/does-not-mate', 'drawing/fits-but-should-not', 'power/not-powered', 'power/reversed-polarity'],
+  messages: {
+    open: '{transmitter} sends {watts W}, and its way ends at {end}, where nothing takes it.',
+    receiver: '{transmitter} sends {watts W}, and its way ends in {end}, which is a receiver.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { circuit } = trial;
+      for (const { reach } of sendingsOf(trial)) {
+        for (const source of sourcesOf(trial)) {
+          const field = fieldOf(trial, reach, source);
+          if (!field) continue;
+          const ends = circuit.rf.loads.filter((l) => field.selected[l.port] && isOpenGate(l.gate, reach.on));
+          if (ends.some((l) => l.spec.role !== 'receiver')) continue;
+          const end = ends[0]?.port ?? farthest(field.selected) ?? source.port;
+          const ports = field.selected.flatMap((arrival, port) => (arrival ? [port] : []));
+          report({
+            message: ends.length > 0 ? 'receiver' : 'open',
+            severity: 'danger',
+            at: [rfPortRef(circuit, source.port), rfPortRef(circuit, end)],
+            values: { transmitter: unitName(station, source.unit), watts: wattsFromDbm(source.spec.dbm), end: rfPortName(station, circuit, end) },
+            hookup: hookup.id,
+            moment: 'sending',
+            touches: ports.flatMap((port) => touchesOnWay(circuit, field, port)),
+          });
+        }
+      }
+    }
+  },
+});
+
+/** The port at which the level is least: the far end of the way. */
+function farthest(arrivals: readonly ({ dbm: number } | null)[]): number | null {
+  let far: number | null = null;
+  arrivals.forEach((arrival, port) => {
+    if (arrival && (far === null || arrival.dbm <= (arrivals[far]?.dbm ?? 0))) far = port;
+  });
+  return far;
+}

@@ -1,0 +1,61 @@
+import { isOpenGate } from '../../circuit/circuit.ts';
+import { wayTo } from '../../rf/solve-rf.ts';
+import { instantsOf, receiversOf, rfPortName, rfPortRef, sourcesOf, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { fieldOf, isMuted, touchesOnWay } from './ways.ts';
+
+/** A receiver that states no limit is taken to stand this. */
+const assumedDamageDbm = 10;
+
+export const transmitIntoReceiver = defineRule({
+  id: 'rf/transmit-into-receiver',
+  severity: 'danger',
+  title: 'Transmit power reaches a receiver',
+  compares: 'the RF at every receiver input, in every moment, against its damage and its overload level',
+  why: 'A few hundred milliwatts burn the first coil or diode of a receiver; a few microwatts too many block it.',
+  advice: 'See by which way it comes, and have that way switched over before RF starts.',
+  source: 'the receiver’s own figures; without one, +10 dBm (assumed: the level laboratories test with)',
+  follows: ['rf/changeover-reversed', 'rf/no-changeover', 'keying/no-mute', 'drawing/fits-but-should-not'],
+  messages: {
+    damage: '{level dBm} ({watts W}) from {transmitter} reaches {port} while {moment}, by way of {way}; it stands {limit dBm}{assumed}.',
+    overload: '{level dBm} from {transmitter} reaches {port} while it is open, by way of {way}; it is blocked above {limit dBm}.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { circuit } = trial;
+      for (const { name, reach } of instantsOf(trial)) {
+        for (const source of sourcesOf(trial)) {
+          const field = fieldOf(trial, reach, source);
+          for (const receiver of field ? receiversOf(trial) : []) {
+            const arrival = field?.best[receiver.port];
+            if (!field || !arrival || !isOpenGate(receiver.gate, reach.on)) continue;
+            const damage = receiver.spec.damageDbm ?? assumedDamageDbm;
+            const overload = receiver.spec.overloadDbm;
+            const burns = arrival.dbm > damage;
+            const blocks = name === 'sending' && overload !== undefined && arrival.dbm > overload && !isMuted(trial, reach, receiver.unit);
+            if (!burns && !blocks) continue;
+            const way = [...new Set(wayTo(field.best, receiver.port).ports.slice(1, -1).map((p) => unitName(station, rfPortRef(circuit, p).unit)))];
+            report({
+              message: burns ? 'damage' : 'overload',
+              severity: burns ? 'danger' : 'doubt',
+              at: [rfPortRef(circuit, receiver.port)],
+              values: {
+                level: arrival.dbm,
+                watts: 10 ** ((arrival.dbm - 30) / 10),
+                transmitter: unitName(station, source.unit),
+                port: rfPortName(station, circuit, receiver.port),
+                limit: burns ? damage : (overload ?? damage),
+                moment: name,
+                way: way.join(', ') || 'the cable',
+                assumed: receiver.spec.damageDbm === undefined ? ' (assumed)' : '',
+              },
+              hookup: hookup.id,
+              moment: name,
+              touches: touchesOnWay(circuit, field, receiver.port),
+            });
+          }
+        }
+      }
+    }
+  },
+});

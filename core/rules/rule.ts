@@ -1,0 +1,55 @@
+import type { Trial } from '../keydown/key-down.ts';
+import type { Change } from '../station/edit.ts';
+import type { Hookup, Station } from '../station/schema.ts';
+import type { Place, Severity } from './finding.ts';
+
+/** One hook-up, tried. */
+export interface TriedHookup {
+  readonly hookup: Hookup;
+  readonly trial: Trial;
+}
+
+/** All that a rule may look at. */
+export interface Facts {
+  readonly station: Station;
+  readonly hookups: readonly TriedHookup[];
+}
+
+/** What a rule says of one place in one hook-up. */
+export interface Report<M extends string = string> {
+  readonly message: M;
+  readonly severity: Severity;
+  readonly at: readonly [Place, ...Place[]];
+  readonly values: Readonly<Record<string, number | string>>;
+  /** Undefined where it is so in every hook-up. */
+  readonly hookup?: string;
+  readonly moment?: string;
+  /** Further things that take part, by which a consequence finds its cause: `unit:`, `cable:`, `fuse:`, `supply:` and an id. */
+  readonly touches?: readonly string[];
+  readonly fix?: { readonly name: string; readonly change: Change };
+}
+
+/** A rule is data and one function. */
+export interface Rule<M extends string = string> {
+  /** Its path in `core/rules`: `power/reversed-polarity`. */
+  readonly id: string;
+  /** The worst it reports. */
+  readonly severity: Severity;
+  readonly title: string;
+  readonly compares: string;
+  readonly why: string;
+  readonly advice: string;
+  /** Where its limit comes from. */
+  readonly source: string;
+  /** Ids of the rules whose findings may be the cause of this one's. */
+  readonly follows: readonly string[];
+  /**
+   * Sentences with placeholders: `{name}` for words, `{volts V}`, `{amps A}`, `{watts W}`, `{level dBm}`, `{time ms}`,
+   * `{ohms Ω}`, `{share %}`, `{rating rated}` for numbers, which are written with their unit.
+   */
+  readonly messages: Readonly<Record<M, string>>;
+  check(facts: Facts, report: (finding: Report<M>) => void): void;
+}
+
+/** The rule as it is given; types its message ids. */
+export const defineRule = <M extends string>(rule: Rule<M>): Rule<M> => rule;

@@ -1,0 +1,22 @@
+import { tryHookup } from './keydown/try-hookup.ts';
+import { collectFindings } from './rules/collect.ts';
+import type { Finding } from './rules/finding.ts';
+import { rules } from './rules/index.ts';
+import type { Facts } from './rules/rule.ts';
+import { hookupsOf } from './station/parts.ts';
+import type { Station } from './station/schema.ts';
+
+/** A station looked at from end to end: each hook-up tried, and what the rules found. */
+export interface Survey extends Facts {
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Surveys a station: for each hook-up the contact-level circuit, its state at rest and through the press of each
+ * control (DC and RF solved at every step), then the findings of all rules over all of it.
+ */
+export function survey(station: Station): Survey {
+  const hookups = hookupsOf(station).map((hookup) => ({ hookup, trial: tryHookup(station, hookup) }));
+  const facts: Facts = { station, hookups };
+  return { ...facts, findings: collectFindings(facts, rules) };
+}
