@@ -13,6 +13,8 @@ export interface Fit {
   readonly joins: readonly (readonly [string, string])[];
   /** In half a sentence; empty where they simply mate. */
   readonly why: string;
+  /** A misfit in which nothing wrong touches. */
+  readonly harmless?: boolean;
   /** Adapters from the first to the second. */
   readonly chain?: readonly string[];
 }
@@ -29,9 +31,15 @@ export function fitOf(connectors: Connectors, plugId: string, jackId: string): F
     return { fit: 'mates', joins: joinContacts(plug, jack), why: '' };
   }
   const own = plug.misfits?.find((m) => m.with === jackId);
-  if (own) return { fit: 'misfit', joins: own.joins, why: own.why };
+  if (own) return { fit: 'misfit', joins: own.joins, why: own.why, harmless: own.harmless ?? false };
   const other = jack.misfits?.find((m) => m.with === plugId);
-  if (other) return { fit: 'misfit', joins: other.joins.map(([a, b]) => [b, a]), why: other.why };
+  if (other)
+    return {
+      fit: 'misfit',
+      joins: other.joins.map(([a, b]) => [b, a]),
+      why: other.why,
+      harmless: other.harmless ?? false,
+    };
   const chain = adapterChain(connectors, plugId, jackId);
   if (!chain) return { fit: 'none', joins: [], why: `a ${plug.name} does not go on a ${jack.name}` };
   const names = chain.map((id) => adapters[id]?.name ?? id).join(', then ');

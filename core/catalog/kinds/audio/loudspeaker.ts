@@ -1,0 +1,13 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A small loudspeaker on its own lead. */
+export const loudspeaker: UnitKind = {
+  name: 'Loudspeaker, 8 Ω',
+  group: 'audio',
+  summary: 'Own lead with a 3.5 mm mono plug',
+  words: ['speaker', 'ls'],
+  ports: [{ id: 'plug', label: '', class: 'audio', connector: 'mono-35-plug', side: 'left', needed: 'optional' }],
+  elements: [{ id: 'coil', type: 'audioLoad', contact: 'plug.tip', ohms: 8 }],
+  isolated: 'all',
+  source: 'typical figures',
+};

@@ -1,0 +1,80 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A power amplifier that is passed by until its key line is pulled low. */
+export const amplifier40w: UnitKind = {
+  name: 'Amplifier, 40 W',
+  group: 'sending',
+  summary: '3 W in, 40 W out, 1.8 to 30 MHz; own relay, keyed by a phono jack',
+  words: ['pa', 'linear', 'power amplifier', 'booster'],
+  ports: [
+    { id: 'power', label: 'power', class: 'dc', connector: 'two-pole-30', side: 'left', needed: 'always' },
+    { id: 'key', label: 'key', class: 'control', connector: 'phono-jack', side: 'left', needed: 'toSend' },
+    { id: 'input', label: 'input', class: 'rf', connector: 'bnc-jack', side: 'left', needed: 'toSend' },
+    { id: 'output', label: 'output', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'toSend' },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'power.plus',
+      minus: 'power.minus',
+      law: 'current',
+      amount: 0.05,
+      states: [
+        { when: { on: ['relay', 'driven'] }, amount: 6.5 },
+        { when: { on: ['relay'] }, amount: 1 },
+      ],
+      minV: 11.5,
+      maxV: 15,
+      absMinV: -0.5,
+      absMaxV: 16,
+      reverseProtected: false,
+    },
+    { id: 'key-bias', type: 'pullUp', contact: 'key.centre', volts: 12, ohms: 1500, when: { powered: true } },
+    {
+      id: 'past',
+      type: 'rfPath',
+      a: 'input',
+      b: 'output',
+      lossDb: 0.3,
+      maxWatts: 50,
+      minHz: 1_800_000,
+      maxHz: 30_000_000,
+      dcOhms: 0.05,
+      when: { off: ['relay'] },
+    },
+    {
+      id: 'stage',
+      type: 'rfPath',
+      a: 'input',
+      b: 'output',
+      oneWay: true,
+      lossDb: -11.3,
+      saturationDbm: 46.5,
+      // The most that it may be driven with.
+      maxWatts: 5,
+      minHz: 1_800_000,
+      maxHz: 30_000_000,
+      when: { on: ['relay'] },
+    },
+  ],
+  actors: [
+    {
+      id: 'relay',
+      label: 'Relay',
+      feels: { type: 'voltageBelow', contact: 'key.centre', volts: 1 },
+      operateMs: 8,
+      releaseMs: 6,
+      does: 'changesOver',
+    },
+    {
+      id: 'driven',
+      label: 'Driven',
+      feels: { type: 'rfAbove', port: 'input', dbm: 20 },
+      operateMs: 0,
+      releaseMs: 0,
+    },
+  ],
+  cautions: ['Transmitting needs a licence.', 'It gets hot: give it air.'],
+  source: 'typical figures',
+};
