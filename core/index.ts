@@ -25,3 +25,4 @@ export { layCable } from './catalog/lay.ts';
 export { placeUnit } from './catalog/place.ts';
 export { searchShelf, type ShelfGroup, shelfGroups } from './catalog/search-shelf.ts';
 export { wireLimitAmps, wireName } from './catalog/wire.ts';
+export { surveyReport } from './reports/survey-report.ts';

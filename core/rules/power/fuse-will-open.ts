@@ -25,7 +25,7 @@ export const fuseWillOpen = defineRule({
       for (const { name, reach } of instantsOf(trial)) {
         const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
         for (const { index, part } of fusesOf(trial.circuit)) {
-          const amps = openedAt.get(index) ?? Math.abs(reach.dc.amps[index] as number);
+          const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.amps[index] as number);
           const { ratedAmps: rated, family } = part.fuse;
           const share = amps / rated;
           if (share <= 0.8) continue;

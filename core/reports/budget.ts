@@ -1,0 +1,137 @@
+import type { Circuit, LoadPart, SupplyPart } from '../circuit/circuit.ts';
+import { voltsBetween } from '../keydown/feel.ts';
+import type { Reach, Trial } from '../keydown/key-down.ts';
+import { fuseName, fusePlace } from '../rules/power/fuse-place.ts';
+import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
+import { fusesOf, loadsOf, type Numbered, portOfRef, sendingsOf, suppliesOf, unitName, unitOfPart } from '../rules/look.ts';
+import type { Facts, TriedHookup } from '../rules/rule.ts';
+import { classOf, portName } from '../station/parts.ts';
+import type { Plan, Station } from '../station/schema.ts';
+import type { Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
+
+/** The current budget: supplies, loads, fuses and power wires, hook-up by hook-up, in receive and in sending. */
+export function budgetOf(facts: Facts): Budget {
+  const { station } = facts;
+  return {
+    supplies: facts.hookups.flatMap((tried) => suppliesOf(tried.trial.circuit).map((s) => supplyRow(station, tried, s))),
+    loads: facts.hookups.flatMap((tried) => loadsOf(tried.trial.circuit).map((l) => loadRow(station, tried, l))),
+    fuses: facts.hookups.flatMap((tried) => fuseRows(station, tried)),
+    wires: facts.hookups.flatMap((tried) => wireRows(station, tried)),
+  };
+}
+
+const inHookup = ({ hookup }: TriedHookup) => ({ hookup: hookup.id, hookupName: hookup.name });
+
+/** The sending moment that draws most from the supplies; receive where the hook-up has no control. */
+export function busiest(trial: Trial): Reach {
+  const total = (reach: Reach) => suppliesOf(trial.circuit).reduce((sum, { index }) => sum + (reach.dc.amps[index] as number), 0);
+  return sendingsOf(trial).reduce((most, { reach }) => (total(reach) > total(most) ? reach : most), trial.receive);
+}
+
+/**
+ * Average by the plan: with `s` the share of time sending and `d` the share of it with the key down, it is
+ * s·(d·sending + (1 − d)·receive) + (1 − s)·receive.
+ */
+const average = (plan: Plan, receive: number, sending: number): number => receive + plan.sendShare * plan.duty * (sending - receive);
+
+function supplyRow(station: Station, tried: TriedHookup, { index, part }: Numbered<SupplyPart>): SupplyRow {
+  const { trial } = tried;
+  const sending = busiest(trial);
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [number, number];
+  const volts = (reach: Reach) => voltsBetween(reach.dc, part.plus, part.minus) ?? 0;
+  return {
+    ...inHookup(tried),
+    unit: unitOfPart(part),
+    element: part.spec.id,
+    name: unitName(station, unitOfPart(part)),
+    volts: part.spec.volts,
+    receiveAmps,
+    sendingAmps,
+    averageAmps: average(station.plan, receiveAmps, sendingAmps),
+    ratedAmps: part.spec.amps,
+    peakAmps: part.spec.peakAmps,
+    marginAmps: part.spec.amps - sendingAmps,
+    receiveVolts: volts(trial.receive),
+    sendingVolts: volts(sending),
+  };
+}
+
+function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered<LoadPart>): LoadRow {
+  const { trial } = tried;
+  const sending = busiest(trial);
+  const volts = (reach: Reach) => voltsBetween(reach.dc, part.plus, part.minus) ?? 0;
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [number, number];
+  const supply = suppliesOf(trial.circuit).find((s) => sending.dc.island[s.part.plus] === sending.dc.island[part.plus]);
+  const supplyVolts = supply ? (voltsBetween(sending.dc, supply.part.plus, supply.part.minus) ?? 0) : 0;
+  const unit = unitOfPart(part);
+  return {
+    ...inHookup(tried),
+    unit,
+    element: part.spec.id,
+    name: unitName(station, unit),
+    port: portName(station, { unit, port: portOfRef(part.spec.plus) }),
+    receiveVolts: volts(trial.receive),
+    sendingVolts: volts(sending),
+    receiveAmps,
+    sendingAmps,
+    averageAmps: average(station.plan, receiveAmps, sendingAmps),
+    minV: part.spec.minV,
+    maxV: part.spec.maxV,
+    dropVolts: supply ? supplyVolts - volts(sending) : 0,
+  };
+}
+
+function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
+  const { trial } = tried;
+  const sending = busiest(trial);
+  return fusesOf(trial.circuit).map(({ index, part }) => {
+    const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => Math.abs(reach.dc.amps[index] as number)) as [number, number];
+    const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+    const place = fusePlace(station, part);
+    const at = 'cable' in place ? { cable: place.cable } : { unit: place.unit, ...(part.origin.type === 'element' && { element: part.origin.element }) };
+    return {
+      ...inHookup(tried),
+      ...at,
+      name: fuseName(station, part),
+      ratedAmps: part.fuse.ratedAmps,
+      receiveAmps,
+      sendingAmps,
+      share: sendingAmps / part.fuse.ratedAmps,
+      guards: wire ? `${wire.number}, ${wire.wire}` : '',
+      wireLimitAmps: wire?.limitAmps ?? null,
+    };
+  });
+}
+
+function wireRows(station: Station, tried: TriedHookup): WireRow[] {
+  const { trial } = tried;
+  const sending = busiest(trial);
+  return station.cables.flatMap((cable) => {
+    if (classOf(station, cable) !== 'dc') return [];
+    const wires = wiresOf(trial.circuit, cable.id);
+    const live = wires.find((w) => w.role === 'live');
+    if (!live) return [];
+    const limit = limitOfWire(station, { type: 'wire', cable: cable.id, row: live.row, role: 'live' });
+    const drop = wires.reduce((sum, w) => sum + Math.abs((sending.dc.volts[w.a] as number) - (sending.dc.volts[w.b] as number)), 0);
+    return [
+      {
+        ...inHookup(tried),
+        cable: cable.id,
+        number: cable.number,
+        wire: limit?.wire ?? station.cableKinds[cable.kind]?.name ?? cable.kind,
+        receiveAmps: Math.abs(trial.receive.dc.amps[live.index] as number),
+        sendingAmps: Math.abs(sending.dc.amps[live.index] as number),
+        limitAmps: limit?.limitAmps ?? null,
+        dropVolts: drop,
+      },
+    ];
+  });
+}
+
+function wiresOf(circuit: Circuit, cable: string) {
+  return circuit.parts.flatMap((part, index) =>
+    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.cable === cable
+      ? [{ index, a: part.a, b: part.b, row: part.origin.row, role: part.origin.role }]
+      : [],
+  );
+}

@@ -1,0 +1,69 @@
+import { ditMs } from '../circuit/add-actors.ts';
+import type { CircuitActor } from '../circuit/circuit.ts';
+import type { KeyDown } from '../keydown/key-down.ts';
+import { wattsFromDbm } from '../quantity/decibel.ts';
+import { unitName } from '../rules/look.ts';
+import type { Facts, TriedHookup } from '../rules/rule.ts';
+import type { Station } from '../station/schema.ts';
+import type { KeydownReport, Lane, LaneKind } from './report.ts';
+
+/** Every key-down as lanes and events: who is on from when to when, and when RF comes out. */
+export function reportKeydowns({ station, hookups }: Facts): KeydownReport[] {
+  return hookups.flatMap((tried) => tried.trial.keyDowns.map((keyDown) => reportOne(station, tried, keyDown)));
+}
+
+function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: KeyDown): KeydownReport {
+  const { actors } = trial.circuit;
+  const control = actors[keyDown.control] as CircuitActor;
+  return {
+    hookup: hookup.id,
+    hookupName: hookup.name,
+    control: control.key,
+    controlName: unitName(station, control.unit),
+    releasedMs: keyDown.releasedMs,
+    endMs: keyDown.endMs,
+    settled: keyDown.settled,
+    lanes: actors.flatMap((actor, i) => laneOf(station, keyDown, actor, i)),
+    events: keyDown.events.map(({ atMs, actor, on }) => {
+      const { unit, id } = actors[actor] as CircuitActor;
+      return { atMs, unit, actor: id, name: nameOf(station, actors[actor] as CircuitActor), on };
+    }),
+    rf: rfSpan(keyDown),
+    ditMs: ditMs(station.plan.speedWpm),
+  };
+}
+
+const nameOf = (station: Station, actor: CircuitActor): string =>
+  actor.id === 'powered' ? actor.label : `${unitName(station, actor.unit)} ${actor.label}`;
+
+const laneKind = (actor: CircuitActor): LaneKind => {
+  if (actor.feels.some((f) => f.type === 'operator')) return 'operator';
+  return actor.does === undefined || actor.does === 'powered' ? 'other' : actor.does;
+};
+
+/** The lane of an actor; none where it does nothing in this key-down. */
+function laneOf(station: Station, keyDown: KeyDown, actor: CircuitActor, index: number): Lane[] {
+  const events = keyDown.events.filter((e) => e.actor === index);
+  if (events.length === 0) return [];
+  const spans: [number, number][] = [];
+  let from = keyDown.moments[0]?.reach.on[index] === 1 ? 0 : null;
+  for (const event of events) {
+    if (event.on) from ??= event.atMs;
+    else if (from !== null) {
+      spans.push([from, event.atMs]);
+      from = null;
+    }
+  }
+  if (from !== null) spans.push([from, keyDown.endMs]);
+  return [{ unit: actor.unit, actor: actor.id, name: nameOf(station, actor), kind: laneKind(actor), spans }];
+}
+
+function rfSpan(keyDown: KeyDown): KeydownReport['rf'] {
+  const { moments } = keyDown;
+  const levels = moments.flatMap((m) => m.reach.rf.fields.map((f) => Math.max(...f.best.map((a) => a?.dbm ?? Number.NEGATIVE_INFINITY))));
+  const makes = moments.map((m) => m.reach.rf.fields.length > 0);
+  const first = makes.indexOf(true);
+  if (first < 0) return null;
+  const after = moments[makes.lastIndexOf(true) + 1];
+  return { fromMs: moments[first]?.startMs ?? 0, toMs: after?.startMs ?? keyDown.endMs, watts: wattsFromDbm(Math.max(...levels)) };
+}

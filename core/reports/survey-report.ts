@@ -1,0 +1,19 @@
+import type { Station } from '../station/schema.ts';
+import { survey } from '../survey.ts';
+import { budgetOf } from './budget.ts';
+import { listCables } from './cable-list.ts';
+import { reportKeydowns } from './keydown-report.ts';
+import { overlaysOf } from './overlay.ts';
+import type { SurveyReport } from './report.ts';
+
+/** Surveys a station and gives all that a screen or a printed sheet shows of it. */
+export function surveyReport(station: Station): SurveyReport {
+  const surveyed = survey(station);
+  return {
+    findings: surveyed.findings,
+    cables: listCables(station),
+    budget: budgetOf(surveyed),
+    keydowns: reportKeydowns(surveyed),
+    overlays: overlaysOf(surveyed),
+  };
+}
