@@ -7,7 +7,9 @@ import type { CircuitDraft } from './draft.ts';
 export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind) {
   const power = draft.actorOf.get(`${unit.id}.powered`) ?? null;
   if (power !== null) {
-    const loads = draft.parts.flatMap((part, i) => (part.kind === 'load' && partUnit(part.origin) === unit.id ? [i] : []));
+    const loads = draft.parts.flatMap((part, i) =>
+      part.kind === 'load' && partUnit(part.origin) === unit.id ? [i] : [],
+    );
     const feels: CompiledFeel[] = [{ type: 'powered', loads }];
     const base = { key: `${unit.id}.powered`, unit: unit.id, id: 'powered', label: `${unit.name} powered` };
     draft.actors[power] = { ...base, does: 'powered', feels, operateMs: 0, releaseMs: 0, bounceMs: 0, power: null };
@@ -40,9 +42,16 @@ function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel): CompiledFeel 
       return { type: 'operator', label: feel.label };
     case 'voltageBelow':
     case 'voltageAbove':
-      return { type: feel.type, node: node(feel.contact), reference: node(feel.reference ?? 'chassis'), volts: feel.volts };
+      return {
+        type: feel.type,
+        node: node(feel.contact),
+        reference: node(feel.reference ?? 'chassis'),
+        volts: feel.volts,
+      };
     case 'currentAbove': {
-      const part = draft.parts.findIndex((p) => p.origin.type === 'element' && p.origin.unit === unit.id && p.origin.element === feel.element);
+      const part = draft.parts.findIndex(
+        (p) => p.origin.type === 'element' && p.origin.unit === unit.id && p.origin.element === feel.element,
+      );
       return { type: 'currentAbove', part, amps: feel.amps };
     }
     case 'rfAbove':

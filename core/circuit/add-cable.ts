@@ -66,7 +66,15 @@ function addConductors(draft: CircuitDraft, station: Station, cable: Cable) {
     const share = cable.lengthM > 0 ? Math.min(1, atM / cable.lengthM) : 0;
     draft.parts.push({ kind: 'resistor', a: from, b: before, ohms: ohms * share, gate: [], origin });
     const fuse = { ratedAmps: amps, family };
-    draft.parts.push({ kind: 'resistor', a: before, b: after, ohms: fuseOhms(amps, family), gate: [], origin: { type: 'cableFuse', cable: cable.id }, fuse });
+    draft.parts.push({
+      kind: 'resistor',
+      a: before,
+      b: after,
+      ohms: fuseOhms(amps, family),
+      gate: [],
+      origin: { type: 'cableFuse', cable: cable.id },
+      fuse,
+    });
     draft.parts.push({ kind: 'resistor', a: after, b: to, ohms: ohms * (1 - share), gate: [], origin });
   });
 }

@@ -12,16 +12,41 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
   const origin = { type: 'element', unit: unit.id, element: element.id } as const;
   switch (element.type) {
     case 'conductor': {
-      const fuse = element.fuseAmps === undefined ? undefined : { ratedAmps: element.fuseAmps, family: element.fuseFamily ?? 'blade' };
+      const fuse =
+        element.fuseAmps === undefined
+          ? undefined
+          : { ratedAmps: element.fuseAmps, family: element.fuseFamily ?? 'blade' };
       const ohms = element.ohms + (fuse ? fuseOhms(fuse.ratedAmps, fuse.family) : 0);
-      draft.parts.push({ kind: 'resistor', a: node(element.from), b: node(element.to), ohms, gate, origin, ...(fuse && { fuse }) });
+      draft.parts.push({
+        kind: 'resistor',
+        a: node(element.from),
+        b: node(element.to),
+        ohms,
+        gate,
+        origin,
+        ...(fuse && { fuse }),
+      });
       break;
     }
     case 'contactPair':
-      draft.parts.push({ kind: 'resistor', a: node(element.from), b: node(element.to), ohms: element.onOhms, gate, origin });
+      draft.parts.push({
+        kind: 'resistor',
+        a: node(element.from),
+        b: node(element.to),
+        ohms: element.onOhms,
+        gate,
+        origin,
+      });
       break;
     case 'supply':
-      draft.parts.push({ kind: 'supply', plus: node(element.plus), minus: node(element.minus), spec: element, gate, origin });
+      draft.parts.push({
+        kind: 'supply',
+        plus: node(element.plus),
+        minus: node(element.minus),
+        spec: element,
+        gate,
+        origin,
+      });
       break;
     case 'load':
       addLoad(draft, unit, element, gate, gateFor);
@@ -30,7 +55,15 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
       const feed = kind.elements.find((e) => e.type === 'load');
       const fedFrom = feed ? node(feed.plus) : null;
       const reference = node(element.reference ?? 'chassis');
-      draft.parts.push({ kind: 'pullUp', node: node(element.contact), reference, fedFrom, spec: element, gate, origin });
+      draft.parts.push({
+        kind: 'pullUp',
+        node: node(element.contact),
+        reference,
+        fedFrom,
+        spec: element,
+        gate,
+        origin,
+      });
       break;
     }
     default:
@@ -71,7 +104,8 @@ function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitEle
       gate,
       origin,
     });
-    if (element.dcOhms !== undefined) joinCentres(draft, unit, kind, element.a, element.b, element.dcOhms, gate, element.id);
+    if (element.dcOhms !== undefined)
+      joinCentres(draft, unit, kind, element.a, element.b, element.dcOhms, gate, element.id);
   } else if (element.type === 'rfSource') {
     draft.rfSources.push({ port: port(element.port), unit: unit.id, gate, spec: element });
   } else if (element.type === 'rfLoad') {
@@ -85,9 +119,25 @@ function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitEle
 }
 
 /** RF connectors all name their contacts `centre` and `shell`. */
-function joinCentres(draft: CircuitDraft, unit: Unit, kind: UnitKind, a: string, b: string, ohms: number, gate: Gate, element: string) {
+function joinCentres(
+  draft: CircuitDraft,
+  unit: Unit,
+  kind: UnitKind,
+  a: string,
+  b: string,
+  ohms: number,
+  gate: Gate,
+  element: string,
+) {
   if (!kind.ports.some((p) => p.id === a) || !kind.ports.some((p) => p.id === b)) return;
   const nodeA = draft.node(`${unit.id}.${a}.centre`);
   const nodeB = draft.node(`${unit.id}.${b}.centre`);
-  draft.parts.push({ kind: 'resistor', a: nodeA, b: nodeB, ohms, gate, origin: { type: 'element', unit: unit.id, element } });
+  draft.parts.push({
+    kind: 'resistor',
+    a: nodeA,
+    b: nodeB,
+    ohms,
+    gate,
+    origin: { type: 'element', unit: unit.id, element },
+  });
 }

@@ -16,7 +16,11 @@ const chassisOhms = 0.005;
  */
 export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circuit {
   const draft = new CircuitDraft();
-  const units = station.units.map((unit) => ({ unit, kind: kindOf(station, unit), settings: {} as Record<string, string> }));
+  const units = station.units.map((unit) => ({
+    unit,
+    kind: kindOf(station, unit),
+    settings: {} as Record<string, string>,
+  }));
   for (const entry of units) entry.settings = settingsIn(entry.kind, entry.unit, hookup);
   // Actors get their numbers first: elements of any unit may name those of their own unit only, but power comes early.
   for (const { unit, kind } of units) nameActors(draft, unit, kind);
@@ -39,7 +43,12 @@ function nameActors(draft: CircuitDraft, unit: Unit, kind: UnitKind) {
   for (const name of names) draft.actorOf.set(`${unit.id}.${name}`, draft.actorOf.size);
 }
 
-function compileGate(draft: CircuitDraft, unit: string, settings: Record<string, string>, condition: Condition | undefined): Gate | null {
+function compileGate(
+  draft: CircuitDraft,
+  unit: string,
+  settings: Record<string, string>,
+  condition: Condition | undefined,
+): Gate | null {
   if (!condition) return [];
   for (const [setting, value] of Object.entries(condition.settings ?? {})) if (settings[setting] !== value) return null;
   const gate: { actor: number; on: boolean }[] = [];
@@ -65,7 +74,14 @@ function addChassis(draft: CircuitDraft, station: Station, unit: Unit, kind: Uni
       const joined = port.class === 'dc' ? minus.has(ref) : contact.role === 'return' || port.class === 'earth';
       if (!joined || isolated.has(ref)) continue;
       const origin = { type: 'chassis', unit: unit.id, contact: ref } as const;
-      draft.parts.push({ kind: 'resistor', a: draft.node(`${unit.id}.${ref}`), b: chassis, ohms: chassisOhms, gate: [], origin });
+      draft.parts.push({
+        kind: 'resistor',
+        a: draft.node(`${unit.id}.${ref}`),
+        b: chassis,
+        ohms: chassisOhms,
+        gate: [],
+        origin,
+      });
     }
   }
 }

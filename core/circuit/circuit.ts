@@ -4,7 +4,14 @@ import type { ElementOf, Feel, FuseFamily } from '../station/unit-kind.ts';
 export type Origin =
   | { readonly type: 'element'; readonly unit: string; readonly element: string }
   | { readonly type: 'chassis'; readonly unit: string; readonly contact: string }
-  | { readonly type: 'mate'; readonly cable: string; readonly end: 'a' | 'b'; readonly unit: string; readonly port: string; readonly contact: string }
+  | {
+      readonly type: 'mate';
+      readonly cable: string;
+      readonly end: 'a' | 'b';
+      readonly unit: string;
+      readonly port: string;
+      readonly contact: string;
+    }
   | { readonly type: 'wire'; readonly cable: string; readonly row: number; readonly role: 'live' | 'second' | 'return' }
   | { readonly type: 'cableFuse'; readonly cable: string };
 
@@ -56,7 +63,12 @@ export type CircuitPart = Resistor | SupplyPart | LoadPart | PullUpPart;
 
 export type CompiledFeel =
   | { readonly type: 'operator'; readonly label: string }
-  | { readonly type: 'voltageBelow' | 'voltageAbove'; readonly node: number; readonly reference: number; readonly volts: number }
+  | {
+      readonly type: 'voltageBelow' | 'voltageAbove';
+      readonly node: number;
+      readonly reference: number;
+      readonly volts: number;
+    }
   | { readonly type: 'currentAbove'; readonly part: number; readonly amps: number }
   | { readonly type: 'rfAbove'; readonly port: number; readonly dbm: number }
   | { readonly type: 'actor'; readonly actor: number }
@@ -79,7 +91,9 @@ export interface CircuitActor {
   readonly power: number | null;
 }
 
-export type RfEdgeOrigin = { readonly type: 'element'; readonly unit: string; readonly element: string } | { readonly type: 'cable'; readonly cable: string };
+export type RfEdgeOrigin =
+  | { readonly type: 'element'; readonly unit: string; readonly element: string }
+  | { readonly type: 'cable'; readonly cable: string };
 
 /** A way for RF between two ports (indices into `RfNet.ports`). */
 export interface RfEdge {

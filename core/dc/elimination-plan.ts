@@ -49,9 +49,18 @@ export function planElimination(size: number, parts: readonly CircuitPart[]): El
   slotStart[size] = slotNodes.length;
   const between = (a: number, b: number) => slotOf[a]?.get(b) ?? slotOf[b]?.get(a) ?? -1;
   const pairs: number[] = [];
-  for (const nodes of later) for (let p = 0; p < nodes.length; p++) for (let q = p + 1; q < nodes.length; q++) pairs.push(between(nodes[p] ?? 0, nodes[q] ?? 0));
+  for (const nodes of later)
+    for (let p = 0; p < nodes.length; p++)
+      for (let q = p + 1; q < nodes.length; q++) pairs.push(between(nodes[p] ?? 0, nodes[q] ?? 0));
   const partSlot = Int32Array.from(parts, (part) => between(...endsOf(part)));
-  return { size, order: Int32Array.from(order), slotStart, slotNode: Int32Array.from(slotNodes), pairSlot: Int32Array.from(pairs), partSlot };
+  return {
+    size,
+    order: Int32Array.from(order),
+    slotStart,
+    slotNode: Int32Array.from(slotNodes),
+    pairSlot: Int32Array.from(pairs),
+    partSlot,
+  };
 }
 
 function join(neighbours: Set<number>[], a: number, b: number) {

@@ -81,7 +81,10 @@ class Balance {
       if (part.kind !== 'load') return;
       this.amounts[i] = part.states.find((s) => isOpenGate(s.gate, on))?.amount ?? part.spec.amount;
       this.states.set(i, 'fed');
-      this.drawn[i] = part.spec.law === 'power' ? (this.amounts[i] as number) / Math.max(part.spec.minV, 1) : (this.amounts[i] as number);
+      this.drawn[i] =
+        part.spec.law === 'power'
+          ? (this.amounts[i] as number) / Math.max(part.spec.minV, 1)
+          : (this.amounts[i] as number);
     });
   }
 
@@ -139,7 +142,12 @@ class Balance {
       const slot = plan.partSlot[i] as number;
       const g = slot < 0 ? 0 : this.conductance(i);
       if (g === 0) return;
-      const [a, b] = part.kind === 'resistor' ? [part.a, part.b] : part.kind === 'pullUp' ? [part.node, part.reference] : [part.plus, part.minus];
+      const [a, b] =
+        part.kind === 'resistor'
+          ? [part.a, part.b]
+          : part.kind === 'pullUp'
+            ? [part.node, part.reference]
+            : [part.plus, part.minus];
       if (islands.reference[a] === 1) elimination.toReference[b] = (elimination.toReference[b] as number) + g;
       else if (islands.reference[b] === 1) elimination.toReference[a] = (elimination.toReference[a] as number) + g;
       else elimination.between[slot] = (elimination.between[slot] as number) + g;
@@ -151,7 +159,8 @@ class Balance {
     this.into.fill(0);
     this.circuit.parts.forEach((part, i) => {
       if (this.islands.inForce[i] === 0 || part.kind === 'resistor') return;
-      if (part.kind === 'load') this.push(part.minus, part.plus, this.isCurrent(i, part) ? (this.drawn[i] as number) : 0);
+      if (part.kind === 'load')
+        this.push(part.minus, part.plus, this.isCurrent(i, part) ? (this.drawn[i] as number) : 0);
       else if (part.kind === 'supply') this.push(part.plus, part.minus, this.supplyCurrent(i, part));
       else {
         this.push(part.node, part.reference, part.spec.volts / Math.max(part.spec.ohms, leastOhms));
@@ -169,7 +178,11 @@ class Balance {
   }
 
   private isCurrent(i: number, part: LoadPart): boolean {
-    return part.spec.law !== 'resistance' && this.states.get(i) === 'fed' && !this.limited.has(this.islands.of[part.plus] as number);
+    return (
+      part.spec.law !== 'resistance' &&
+      this.states.get(i) === 'fed' &&
+      !this.limited.has(this.islands.of[part.plus] as number)
+    );
   }
 
   private supplyCurrent(i: number, part: SupplyPart): number {
@@ -186,13 +199,19 @@ class Balance {
       const ohms = Math.max(part.spec.sourceOhms, leastOhms);
       const amps = (part.spec.volts - this.across(part.plus, part.minus)) / ohms;
       let next = mode;
-      if (mode === 'regulating' && amps > part.spec.peakAmps && part.spec.beyond !== 'sags') next = part.spec.beyond === 'limits' ? 'limiting' : 'off';
+      if (mode === 'regulating' && amps > part.spec.peakAmps && part.spec.beyond !== 'sags')
+        next = part.spec.beyond === 'limits' ? 'limiting' : 'off';
       else if (mode === 'limiting' && amps < part.spec.peakAmps * (1 - 1e-9)) next = 'regulating';
       if (next === mode) continue;
       this.modes.set(i, next);
       moved = true;
     }
-    if (moved) this.limited = new Set([...this.modes].flatMap(([i, mode]) => (mode === 'limiting' ? [this.islands.of[(this.circuit.parts[i] as SupplyPart).plus] as number] : [])));
+    if (moved)
+      this.limited = new Set(
+        [...this.modes].flatMap(([i, mode]) =>
+          mode === 'limiting' ? [this.islands.of[(this.circuit.parts[i] as SupplyPart).plus] as number] : [],
+        ),
+      );
     return moved;
   }
 
@@ -209,10 +228,18 @@ class Balance {
       } else {
         const v = this.across(part.plus, part.minus);
         if (this.nextState(i, part, v)) conductances = true;
-        now = part.spec.law === 'power' && this.states.get(i) === 'fed' ? (this.amounts[i] as number) / Math.max(v, part.dropOutV, 1e-3) : (this.amounts[i] as number);
+        now =
+          part.spec.law === 'power' && this.states.get(i) === 'fed'
+            ? (this.amounts[i] as number) / Math.max(v, part.dropOutV, 1e-3)
+            : (this.amounts[i] as number);
         // A load fed by a limiting supply is a conductance that follows its voltage until it draws what it wants.
         const follows = this.states.get(i) === 'fed' && this.limited.has(this.islands.of[part.plus] as number);
-        if (follows && part.spec.law !== 'resistance' && Math.abs((this.used[i] as number) * v - now) > 1e-12 * Math.max(1, now)) conductances = true;
+        if (
+          follows &&
+          part.spec.law !== 'resistance' &&
+          Math.abs((this.used[i] as number) * v - now) > 1e-12 * Math.max(1, now)
+        )
+          conductances = true;
       }
       this.drawn[i] = now;
       error = Math.max(error, Math.abs(now - before) / Math.max(1, Math.abs(now)));
@@ -236,8 +263,12 @@ class Balance {
     this.circuit.parts.forEach((part, i) => {
       if (this.islands.inForce[i] === 0) return;
       if (part.kind === 'resistor') this.amps[i] = this.across(part.a, part.b) / Math.max(part.ohms, leastOhms);
-      else if (part.kind === 'pullUp') this.amps[i] = (part.spec.volts - this.across(part.node, part.reference)) / Math.max(part.spec.ohms, leastOhms);
-      else if (part.kind === 'load') this.amps[i] = this.isCurrent(i, part) ? (this.drawn[i] as number) : (this.used[i] as number) * this.across(part.plus, part.minus);
+      else if (part.kind === 'pullUp')
+        this.amps[i] = (part.spec.volts - this.across(part.node, part.reference)) / Math.max(part.spec.ohms, leastOhms);
+      else if (part.kind === 'load')
+        this.amps[i] = this.isCurrent(i, part)
+          ? (this.drawn[i] as number)
+          : (this.used[i] as number) * this.across(part.plus, part.minus);
       else this.amps[i] = this.supplyAmps(i, part);
     });
   }

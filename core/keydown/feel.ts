@@ -8,7 +8,15 @@ export function voltsBetween(dc: DcSolution, a: number, b: number): number | nul
 }
 
 /** Whether an actor feels this now. A pressed operator is one whose actor is in `pressed`. */
-export function isFelt(circuit: Circuit, feel: CompiledFeel, actor: number, dc: DcSolution, rf: RfSolution, on: ActorStates, pressed: number | null): boolean {
+export function isFelt(
+  circuit: Circuit,
+  feel: CompiledFeel,
+  actor: number,
+  dc: DcSolution,
+  rf: RfSolution,
+  on: ActorStates,
+  pressed: number | null,
+): boolean {
   switch (feel.type) {
     case 'operator':
       return actor === pressed;

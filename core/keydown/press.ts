@@ -104,7 +104,8 @@ export class Bench {
       const wants = feels && (actor.power === null || on[actor.power] === 1);
       const isOn = on[i] === 1;
       if (wants === isOn) pending[i] = null;
-      else if (pending[i]?.on !== wants) pending[i] = { atMs: timeMs + (wants ? actor.operateMs : actor.releaseMs), on: wants };
+      else if (pending[i]?.on !== wants)
+        pending[i] = { atMs: timeMs + (wants ? actor.operateMs : actor.releaseMs), on: wants };
     });
     this.felt = felt;
   }
@@ -129,6 +130,8 @@ export class Bench {
 function tidy(moments: readonly Moment[]): Moment[] {
   return moments.filter((moment, i) => {
     const next = moments[i + 1];
-    return next === undefined || next.startMs > moment.startMs || moment.name === 'receive' || moment.name === 'sending';
+    return (
+      next === undefined || next.startMs > moment.startMs || moment.name === 'receive' || moment.name === 'sending'
+    );
   });
 }

@@ -39,9 +39,11 @@ function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number
     if (load.kind !== 'load' || (voltsBetween(reach.dc, load.plus, load.minus) ?? 0) >= load.dropOutV) return;
     const joints = new Map<number, number>();
     circuit.parts.forEach((part, k) => {
-      if (part.kind === 'resistor' && part.origin.type === 'mate' && (part.b === load.plus || part.b === load.minus)) joints.set(k, part.a);
+      if (part.kind === 'resistor' && part.origin.type === 'mate' && (part.b === load.plus || part.b === load.minus))
+        joints.set(k, part.a);
     });
-    const plug = (jack: number) => [...joints].flatMap(([k, node]) => ((circuit.parts[k] as Resistor).b === jack ? [node] : []))[0];
+    const plug = (jack: number) =>
+      [...joints].flatMap(([k, node]) => ((circuit.parts[k] as Resistor).b === jack ? [node] : []))[0];
     const [plus, minus] = [plug(load.plus), plug(load.minus)];
     if (plus === undefined || minus === undefined) return;
     const volts = voltsBetween(solver.solve(reach.on, new Set(joints.keys())), plus, minus);

@@ -6,7 +6,18 @@ export type QuantityKind = 'V' | 'A' | 'W' | 'dBm' | 'dB' | 'ohm' | 'm' | 'ms' |
 /** The number that a person typed, in the field's own unit, or a sentence that says what was wrong. */
 export type ParsedQuantity = { value: number } | { problem: string };
 
-const prefixFactors: Record<string, number> = { G: 1e9, M: 1e6, k: 1e3, K: 1e3, '': 1, m: 1e-3, u: 1e-6, µ: 1e-6, μ: 1e-6, n: 1e-9 };
+const prefixFactors: Record<string, number> = {
+  G: 1e9,
+  M: 1e6,
+  k: 1e3,
+  K: 1e3,
+  '': 1,
+  m: 1e-3,
+  u: 1e-6,
+  µ: 1e-6,
+  μ: 1e-6,
+  n: 1e-9,
+};
 
 const unitNames: Record<QuantityKind, readonly string[]> = {
   V: ['V', 'volt', 'volts'],
@@ -23,7 +34,17 @@ const unitNames: Record<QuantityKind, readonly string[]> = {
 
 /** Factors for units that are not a prefix and the kind's own unit. */
 const otherUnits: Partial<Record<QuantityKind, Record<string, number>>> = {
-  m: { ft: 0.3048, feet: 0.3048, foot: 0.3048, "'": 0.3048, in: 0.0254, inch: 0.0254, '"': 0.0254, cm: 0.01, mm: 0.001 },
+  m: {
+    ft: 0.3048,
+    feet: 0.3048,
+    foot: 0.3048,
+    "'": 0.3048,
+    in: 0.0254,
+    inch: 0.0254,
+    '"': 0.0254,
+    cm: 0.01,
+    mm: 0.001,
+  },
   number: { '%': 0.01 },
 };
 

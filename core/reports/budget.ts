@@ -1,9 +1,18 @@
 import type { Circuit, LoadPart, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
+import {
+  fusesOf,
+  loadsOf,
+  type Numbered,
+  portOfRef,
+  sendingsOf,
+  suppliesOf,
+  unitName,
+  unitOfPart,
+} from '../rules/look.ts';
 import { fuseName, fusePlace } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
-import { fusesOf, loadsOf, type Numbered, portOfRef, sendingsOf, suppliesOf, unitName, unitOfPart } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { classOf, portName } from '../station/parts.ts';
 import type { Plan, Station } from '../station/schema.ts';
@@ -13,7 +22,9 @@ import type { Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
 export function budgetOf(facts: Facts): Budget {
   const { station } = facts;
   return {
-    supplies: facts.hookups.flatMap((tried) => suppliesOf(tried.trial.circuit).map((s) => supplyRow(station, tried, s))),
+    supplies: facts.hookups.flatMap((tried) =>
+      suppliesOf(tried.trial.circuit).map((s) => supplyRow(station, tried, s)),
+    ),
     loads: facts.hookups.flatMap((tried) => loadsOf(tried.trial.circuit).map((l) => loadRow(station, tried, l))),
     fuses: facts.hookups.flatMap((tried) => fuseRows(station, tried)),
     wires: facts.hookups.flatMap((tried) => wireRows(station, tried)),
@@ -24,7 +35,8 @@ const inHookup = ({ hookup }: TriedHookup) => ({ hookup: hookup.id, hookupName: 
 
 /** The sending moment that draws most from the supplies; receive where the hook-up has no control. */
 export function busiest(trial: Trial): Reach {
-  const total = (reach: Reach) => suppliesOf(trial.circuit).reduce((sum, { index }) => sum + (reach.dc.amps[index] as number), 0);
+  const total = (reach: Reach) =>
+    suppliesOf(trial.circuit).reduce((sum, { index }) => sum + (reach.dc.amps[index] as number), 0);
   return sendingsOf(trial).reduce((most, { reach }) => (total(reach) > total(most) ? reach : most), trial.receive);
 }
 
@@ -32,12 +44,16 @@ export function busiest(trial: Trial): Reach {
  * Average by the plan: with `s` the share of time sending and `d` the share of it with the key down, it is
  * s·(d·sending + (1 − d)·receive) + (1 − s)·receive.
  */
-const average = (plan: Plan, receive: number, sending: number): number => receive + plan.sendShare * plan.duty * (sending - receive);
+const average = (plan: Plan, receive: number, sending: number): number =>
+  receive + plan.sendShare * plan.duty * (sending - receive);
 
 function supplyRow(station: Station, tried: TriedHookup, { index, part }: Numbered<SupplyPart>): SupplyRow {
   const { trial } = tried;
   const sending = busiest(trial);
-  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [number, number];
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [
+    number,
+    number,
+  ];
   const volts = (reach: Reach) => voltsBetween(reach.dc, part.plus, part.minus) ?? 0;
   return {
     ...inHookup(tried),
@@ -60,7 +76,10 @@ function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered
   const { trial } = tried;
   const sending = busiest(trial);
   const volts = (reach: Reach) => voltsBetween(reach.dc, part.plus, part.minus) ?? 0;
-  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [number, number];
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [
+    number,
+    number,
+  ];
   const supply = suppliesOf(trial.circuit).find((s) => sending.dc.island[s.part.plus] === sending.dc.island[part.plus]);
   const supplyVolts = supply ? (voltsBetween(sending.dc, supply.part.plus, supply.part.minus) ?? 0) : 0;
   const unit = unitOfPart(part);
@@ -84,12 +103,19 @@ function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered
 function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
   const { trial } = tried;
   const sending = busiest(trial);
-  return fusesOf(trial.circuit).map(({ index, part }) => {
-    const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => Math.abs(reach.dc.amps[index] as number)) as [number, number];
+  return fusesOf(trial.circuit).flatMap(({ index, part }) => {
+    const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) =>
+      Math.abs(reach.dc.amps[index] as number),
+    ) as [number, number];
     const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+    // A fuse of an outlet with nothing in it guards nothing.
+    if (!wire && receiveAmps < 1e-6 && sendingAmps < 1e-6) return [];
     const place = fusePlace(station, part);
-    const at = 'cable' in place ? { cable: place.cable } : { unit: place.unit, ...(part.origin.type === 'element' && { element: part.origin.element }) };
-    return {
+    const at =
+      'cable' in place
+        ? { cable: place.cable }
+        : { unit: place.unit, ...(part.origin.type === 'element' && { element: part.origin.element }) };
+    const row = {
       ...inHookup(tried),
       ...at,
       name: fuseName(station, part),
@@ -100,6 +126,7 @@ function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
       guards: wire ? `${wire.number}, ${wire.wire}` : '',
       wireLimitAmps: wire?.limitAmps ?? null,
     };
+    return [row];
   });
 }
 
@@ -112,7 +139,10 @@ function wireRows(station: Station, tried: TriedHookup): WireRow[] {
     const live = wires.find((w) => w.role === 'live');
     if (!live) return [];
     const limit = limitOfWire(station, { type: 'wire', cable: cable.id, row: live.row, role: 'live' });
-    const drop = wires.reduce((sum, w) => sum + Math.abs((sending.dc.volts[w.a] as number) - (sending.dc.volts[w.b] as number)), 0);
+    const drop = wires.reduce(
+      (sum, w) => sum + Math.abs((sending.dc.volts[w.a] as number) - (sending.dc.volts[w.b] as number)),
+      0,
+    );
     return [
       {
         ...inHookup(tried),

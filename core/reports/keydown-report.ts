@@ -33,8 +33,14 @@ function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: Ke
   };
 }
 
-const nameOf = (station: Station, actor: CircuitActor): string =>
-  actor.id === 'powered' ? actor.label : `${unitName(station, actor.unit)} ${actor.label}`;
+/** `Changeover relay`, `Transmitter RF`; a unit that is all actor goes by its name alone. */
+function nameOf(station: Station, actor: CircuitActor): string {
+  if (actor.id === 'powered') return actor.label;
+  const unit = unitName(station, actor.unit);
+  if (actor.label.toLowerCase() === unit.toLowerCase()) return unit;
+  const isAbbreviation = /^[A-Z]{2}/.test(actor.label);
+  return `${unit} ${isAbbreviation ? actor.label : actor.label.charAt(0).toLowerCase() + actor.label.slice(1)}`;
+}
 
 const laneKind = (actor: CircuitActor): LaneKind => {
   if (actor.feels.some((f) => f.type === 'operator')) return 'operator';
@@ -60,10 +66,16 @@ function laneOf(station: Station, keyDown: KeyDown, actor: CircuitActor, index: 
 
 function rfSpan(keyDown: KeyDown): KeydownReport['rf'] {
   const { moments } = keyDown;
-  const levels = moments.flatMap((m) => m.reach.rf.fields.map((f) => Math.max(...f.best.map((a) => a?.dbm ?? Number.NEGATIVE_INFINITY))));
+  const levels = moments.flatMap((m) =>
+    m.reach.rf.fields.map((f) => Math.max(...f.best.map((a) => a?.dbm ?? Number.NEGATIVE_INFINITY))),
+  );
   const makes = moments.map((m) => m.reach.rf.fields.length > 0);
   const first = makes.indexOf(true);
   if (first < 0) return null;
   const after = moments[makes.lastIndexOf(true) + 1];
-  return { fromMs: moments[first]?.startMs ?? 0, toMs: after?.startMs ?? keyDown.endMs, watts: wattsFromDbm(Math.max(...levels)) };
+  return {
+    fromMs: moments[first]?.startMs ?? 0,
+    toMs: after?.startMs ?? keyDown.endMs,
+    watts: wattsFromDbm(Math.max(...levels)),
+  };
 }

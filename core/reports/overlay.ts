@@ -15,15 +15,25 @@ export function overlaysOf({ station, hookups }: Facts): Overlay[] {
     const { trial } = tried;
     const receive = overlayOf(station, tried, '', 'receive', trial.receive);
     const controls = trial.keyDowns.map((k) => trial.circuit.actors[k.control]?.key ?? '');
-    const sendings = sendingsOf(trial).map(({ reach }, i) => overlayOf(station, tried, controls[i] ?? '', 'sending', reach));
+    const sendings = sendingsOf(trial).map(({ reach }, i) =>
+      overlayOf(station, tried, controls[i] ?? '', 'sending', reach),
+    );
     return controls.length === 0 ? [receive] : [...controls.map((control) => ({ ...receive, control })), ...sendings];
   });
 }
 
-function overlayOf(station: Station, { hookup, trial }: TriedHookup, control: string, moment: Overlay['moment'], reach: Reach): Overlay {
+function overlayOf(
+  station: Station,
+  { hookup, trial }: TriedHookup,
+  control: string,
+  moment: Overlay['moment'],
+  reach: Reach,
+): Overlay {
   const { circuit } = trial;
   const cables = cablesIn(station, hookup);
-  const ports = station.units.flatMap((unit) => (station.kinds[unit.kind]?.ports ?? []).map((port) => `${unit.id}.${port.id}`));
+  const ports = station.units.flatMap((unit) =>
+    (station.kinds[unit.kind]?.ports ?? []).map((port) => `${unit.id}.${port.id}`),
+  );
   return {
     hookup: hookup.id,
     control,
@@ -35,9 +45,13 @@ function overlayOf(station: Station, { hookup, trial }: TriedHookup, control: st
 }
 
 function unitReading(circuit: Circuit, reach: Reach, unit: string): UnitReading {
-  const own = circuit.actors.map((actor, i) => ({ actor, on: reach.on[i] === 1 })).filter(({ actor }) => actor.unit === unit);
+  const own = circuit.actors
+    .map((actor, i) => ({ actor, on: reach.on[i] === 1 }))
+    .filter(({ actor }) => actor.unit === unit);
   const power = own.find(({ actor }) => actor.id === 'powered');
-  const index = circuit.parts.findIndex((p) => p.kind === 'supply' && p.origin.type === 'element' && p.origin.unit === unit);
+  const index = circuit.parts.findIndex(
+    (p) => p.kind === 'supply' && p.origin.type === 'element' && p.origin.unit === unit,
+  );
   const supply = index < 0 ? undefined : (circuit.parts[index] as SupplyPart);
   return {
     powered: power?.on ?? true,
@@ -52,7 +66,9 @@ function unitReading(circuit: Circuit, reach: Reach, unit: string): UnitReading 
 
 function cableReading(circuit: Circuit, reach: Reach, cable: Cable): CableReading {
   const wires = circuit.parts.flatMap((part, i) =>
-    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.cable === cable.id ? [{ part, role: part.origin.role, amps: reach.dc.amps[i] as number }] : [],
+    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.cable === cable.id
+      ? [{ part, role: part.origin.role, amps: reach.dc.amps[i] as number }]
+      : [],
   );
   const live = wires.find((w) => w.role === 'live');
   const back = wires.find((w) => w.role === 'return');
@@ -68,7 +84,11 @@ function cableReading(circuit: Circuit, reach: Reach, cable: Cable): CableReadin
 }
 
 /** The level that a cable carries: what its weaker end still gets comes through it, what its stronger end has goes in. */
-function strongestOf(circuit: Circuit, reach: Reach, ends: readonly Cable['a'][]): { dbm: number; leak: boolean } | null {
+function strongestOf(
+  circuit: Circuit,
+  reach: Reach,
+  ends: readonly Cable['a'][],
+): { dbm: number; leak: boolean } | null {
   const levels = ends.map((end) => levelAt(reach.rf, circuit.rf.ports.indexOf(`${end.unit}.${end.port}`)));
   const [a, b] = levels;
   if (!a || !b) return null;
@@ -81,7 +101,13 @@ function portReading(station: Station, circuit: Circuit, reach: Reach, key: stri
   const connector = station.connectors[kind?.ports.find((p) => p.id === port)?.connector ?? ''];
   const node = (role: string) => circuit.nodeOf.get(`${key}.${connector?.contacts.find((c) => c.role === role)?.id}`);
   const [live, back] = [node('live'), node('return')];
-  const amps = circuit.parts.reduce((sum, part, i) => (part.kind === 'resistor' && part.origin.type === 'mate' && part.b === live ? sum + (reach.dc.amps[i] as number) : sum), 0);
+  const amps = circuit.parts.reduce(
+    (sum, part, i) =>
+      part.kind === 'resistor' && part.origin.type === 'mate' && part.b === live
+        ? sum + (reach.dc.amps[i] as number)
+        : sum,
+    0,
+  );
   return {
     volts: live === undefined || back === undefined ? null : voltsBetween(reach.dc, live, back),
     amps: Math.abs(amps),

@@ -47,7 +47,13 @@ export function solveRf(circuit: Circuit, on: ActorStates): RfSolution {
   return { fields, group: groupPorts(circuit, open) };
 }
 
-function spreadFrom(circuit: Circuit, open: readonly boolean[], start: number, dbm: number, leaks: boolean): (RfArrival | null)[] {
+function spreadFrom(
+  circuit: Circuit,
+  open: readonly boolean[],
+  start: number,
+  dbm: number,
+  leaks: boolean,
+): (RfArrival | null)[] {
   const { ports, edges } = circuit.rf;
   const at: (RfArrival | null)[] = ports.map(() => null);
   at[start] = { dbm, from: null, edge: null, leak: false };

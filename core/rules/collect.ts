@@ -21,9 +21,18 @@ export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[]
     rule.check(facts, (report) => {
       const id = `${rule.id}:${report.message}@${nameOfPlace(report.at[0])}`;
       const draft = drafts.get(id);
-      const known = draft ?? { rule, rank, first: report, id, hookups: new Set(), moments: new Set(), touches: new Set() };
+      const known = draft ?? {
+        rule,
+        rank,
+        first: report,
+        id,
+        hookups: new Set(),
+        moments: new Set(),
+        touches: new Set(),
+      };
       // The worst of several is the one that is told.
-      if (!draft || severities.indexOf(report.severity) < severities.indexOf(draft.first.severity)) drafts.set(id, { ...known, first: report });
+      if (!draft || severities.indexOf(report.severity) < severities.indexOf(draft.first.severity))
+        drafts.set(id, { ...known, first: report });
       for (const hookup of report.hookup === undefined ? every : [report.hookup]) known.hookups.add(hookup);
       if (report.moment !== undefined) known.moments.add(report.moment);
       for (const touch of [...report.at.flatMap(touchesOf), ...(report.touches ?? [])]) known.touches.add(touch);
@@ -35,7 +44,8 @@ export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[]
   return orderByCause(findings);
 }
 
-const byGravity = (a: Draft, b: Draft) => severities.indexOf(a.first.severity) - severities.indexOf(b.first.severity) || a.rank - b.rank;
+const byGravity = (a: Draft, b: Draft) =>
+  severities.indexOf(a.first.severity) - severities.indexOf(b.first.severity) || a.rank - b.rank;
 
 /** `receiver.power.centre`, `cable R1.a`: a place as it stands in a finding's id. */
 export function nameOfPlace(place: Place): string {
@@ -49,7 +59,9 @@ const touchesOf = (place: Place): string[] => ('cable' in place ? [`cable:${plac
 function findCauses(list: readonly Draft[]): Map<string, string> {
   const direct = new Map<string, Draft>();
   for (const draft of list) {
-    const candidates = list.filter((other) => other !== draft && draft.rule.follows.includes(other.rule.id) && isTogether(draft, other));
+    const candidates = list.filter(
+      (other) => other !== draft && draft.rule.follows.includes(other.rule.id) && isTogether(draft, other),
+    );
     // The rules' own order puts the likelier cause first.
     candidates.sort((a, b) => a.rank - b.rank);
     if (candidates[0]) direct.set(draft.id, candidates[0]);

@@ -1,4 +1,13 @@
-import type { Circuit, CircuitPart, LoadPart, Origin, Resistor, RfLoad, RfSource, SupplyPart } from '../circuit/circuit.ts';
+import type {
+  Circuit,
+  CircuitPart,
+  LoadPart,
+  Origin,
+  Resistor,
+  RfLoad,
+  RfSource,
+  SupplyPart,
+} from '../circuit/circuit.ts';
 import { isOpenGate } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { KeyDown, Reach, Trial } from '../keydown/key-down.ts';
@@ -18,7 +27,10 @@ function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart
 export const loadsOf = (circuit: Circuit) => partsOf(circuit, (p): p is LoadPart => p.kind === 'load');
 export const suppliesOf = (circuit: Circuit) => partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply');
 export const fusesOf = (circuit: Circuit) =>
-  partsOf(circuit, (p): p is Resistor & { fuse: NonNullable<Resistor['fuse']> } => p.kind === 'resistor' && p.fuse !== undefined);
+  partsOf(
+    circuit,
+    (p): p is Resistor & { fuse: NonNullable<Resistor['fuse']> } => p.kind === 'resistor' && p.fuse !== undefined,
+  );
 
 /** The unit that a part belongs to; a cable's parts belong to none. */
 export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin ? part.origin.unit : '');
@@ -35,7 +47,9 @@ export interface Instant {
 
 /** Receive, and every moment of every key-down. */
 export function instantsOf(trial: Trial): Instant[] {
-  const sent = trial.keyDowns.flatMap((keyDown) => keyDown.moments.slice(1, -1).map((m) => ({ name: m.name, reach: m.reach, keyDown })));
+  const sent = trial.keyDowns.flatMap((keyDown) =>
+    keyDown.moments.slice(1, -1).map((m) => ({ name: m.name, reach: m.reach, keyDown })),
+  );
   return [{ name: 'receive', reach: trial.receive, keyDown: null }, ...sent];
 }
 
@@ -49,7 +63,8 @@ export function sendingsOf(trial: Trial): Instant[] {
 export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
 
 export const sourcesOf = (trial: Trial): readonly RfSource[] => trial.circuit.rf.sources;
-export const receiversOf = (trial: Trial): readonly RfLoad[] => trial.circuit.rf.loads.filter((l) => l.spec.role === 'receiver');
+export const receiversOf = (trial: Trial): readonly RfLoad[] =>
+  trial.circuit.rf.loads.filter((l) => l.spec.role === 'receiver');
 
 /** Whether a source makes RF at an instant. */
 export const isSending = (source: RfSource, reach: Reach): boolean => isOpenGate(source.gate, reach.on);

@@ -13,10 +13,21 @@ const conductorOhms = 20;
 export type Conductors = readonly (readonly (readonly [number, number])[])[];
 
 /** What joins the contacts of a circuit by metal with these actors on; loads, pull-ups and terminations are not metal. */
-export function conductorsOf(circuit: Circuit, on: ActorStates, leaveOut: (part: Resistor, index: number) => boolean = () => false): Conductors {
+export function conductorsOf(
+  circuit: Circuit,
+  on: ActorStates,
+  leaveOut: (part: Resistor, index: number) => boolean = () => false,
+): Conductors {
   const at: [number, number][][] = circuit.nodes.map(() => []);
   circuit.parts.forEach((part, i) => {
-    if (part.kind !== 'resistor' || part.lumped || part.ohms > conductorOhms || !isOpenGate(part.gate, on) || leaveOut(part, i)) return;
+    if (
+      part.kind !== 'resistor' ||
+      part.lumped ||
+      part.ohms > conductorOhms ||
+      !isOpenGate(part.gate, on) ||
+      leaveOut(part, i)
+    )
+      return;
     at[part.a]?.push([i, part.b]);
     at[part.b]?.push([i, part.a]);
   });

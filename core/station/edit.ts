@@ -85,7 +85,8 @@ function withoutUndefined<T extends object>(item: T): T {
   return Object.fromEntries(Object.entries(item).filter(([, v]) => v !== undefined)) as T;
 }
 
-const moveUnit = (unit: Unit, position: Unit['position'] | undefined): Unit => (position ? { ...unit, position } : unit);
+const moveUnit = (unit: Unit, position: Unit['position'] | undefined): Unit =>
+  position ? { ...unit, position } : unit;
 
 function removeUnits(station: Station, ids: ReadonlySet<string>): Station {
   return {
@@ -94,7 +95,10 @@ function removeUnits(station: Station, ids: ReadonlySet<string>): Station {
     cables: station.cables.filter((c) => !ids.has(c.a.unit) && !ids.has(c.b.unit)),
     hookups: station.hookups.map((h) => {
       if (!Object.keys(h.settings ?? {}).some((unit) => ids.has(unit))) return h;
-      return { ...h, settings: Object.fromEntries(Object.entries(h.settings ?? {}).filter(([unit]) => !ids.has(unit))) };
+      return {
+        ...h,
+        settings: Object.fromEntries(Object.entries(h.settings ?? {}).filter(([unit]) => !ids.has(unit))),
+      };
     }),
   };
 }

@@ -6,7 +6,8 @@ import type { Port, PortClass, UnitElement, UnitKind } from './unit-kind.ts';
 export const asDrawn: Hookup = { id: 'as-drawn', name: 'As drawn' };
 
 /** The station's hook-ups; one called “As drawn” where none is named. */
-export const hookupsOf = (station: Station): readonly Hookup[] => (station.hookups.length > 0 ? station.hookups : [asDrawn]);
+export const hookupsOf = (station: Station): readonly Hookup[] =>
+  station.hookups.length > 0 ? station.hookups : [asDrawn];
 
 /** The cables that are plugged in for a hook-up. */
 export const cablesIn = (station: Station, hookup: Hookup): Cable[] =>
@@ -52,7 +53,10 @@ export function unitOf(station: Station, id: string): Unit {
 }
 
 /** A port of a unit with its connector. Throws where there is none. */
-export function portOf(station: Station, ref: { unit: string; port: string }): { unit: Unit; port: Port; connector: Connector } {
+export function portOf(
+  station: Station,
+  ref: { unit: string; port: string },
+): { unit: Unit; port: Port; connector: Connector } {
   const unit = unitOf(station, ref.unit);
   const port = station.kinds[unit.kind]?.ports.find((p) => p.id === ref.port);
   const connector = port && station.connectors[port.connector];

@@ -24,7 +24,9 @@ export function readStation(text: string): ReadResult {
   }
   const tooDeep = findTooDeep(text);
   if (tooDeep !== null) {
-    return { problems: [{ place: lineAndColumn(text, tooDeep), message: `Brackets are nested more than ${deepest} deep.` }] };
+    return {
+      problems: [{ place: lineAndColumn(text, tooDeep), message: `Brackets are nested more than ${deepest} deep.` }],
+    };
   }
   const json = parseJson(text);
   if ('problems' in json) return json;
@@ -53,7 +55,10 @@ function parseJson(text: string): { value: unknown } | { problems: Problem[] } {
 const jsonWords = (code: string): string => code.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
 function near(text: string, offset: number): string {
-  const piece = text.slice(offset, offset + 24).split(/[\r\n]/)[0]?.trim();
+  const piece = text
+    .slice(offset, offset + 24)
+    .split(/[\r\n]/)[0]
+    ?.trim();
   return piece ? ` at “${piece}”` : '';
 }
 
@@ -84,7 +89,8 @@ function problemsOfIssue(issue: z.core.$ZodIssue): Problem[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
   }
-  if (issue.code === 'invalid_key') return [{ place: placeOf(issue.path), message: issue.issues[0]?.message ?? 'This name does not fit.' }];
+  if (issue.code === 'invalid_key')
+    return [{ place: placeOf(issue.path), message: issue.issues[0]?.message ?? 'This name does not fit.' }];
   return [{ place: placeOf(issue.path), message: wordsFor(issue) }];
 }
 
@@ -93,9 +99,13 @@ function wordsFor(issue: z.core.$ZodIssue): string {
     case 'too_small':
       return issue.origin === 'number' ? `It has to be at least ${issue.minimum}.` : 'It must not be empty.';
     case 'too_big':
-      return issue.origin === 'number' ? `It has to be at most ${issue.maximum}.` : `It is too long: at most ${issue.maximum}.`;
+      return issue.origin === 'number'
+        ? `It has to be at most ${issue.maximum}.`
+        : `It is too long: at most ${issue.maximum}.`;
     case 'invalid_type':
-      return issue.input === undefined ? `It is missing, or not a ${issue.expected}.` : `It has to be a ${issue.expected}.`;
+      return issue.input === undefined
+        ? `It is missing, or not a ${issue.expected}.`
+        : `It has to be a ${issue.expected}.`;
     case 'invalid_value':
       return `It has to be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
     default:

@@ -17,7 +17,8 @@ export function findBrokenReferences(station: Station): Problem[] {
   });
   station.hookups.forEach((hookup, i) => {
     for (const unit of Object.keys(hookup.settings ?? {})) {
-      if (!station.units.some((u) => u.id === unit)) report(['hookups', i, 'settings', unit], `There is no unit “${unit}”.`);
+      if (!station.units.some((u) => u.id === unit))
+        report(['hookups', i, 'settings', unit], `There is no unit “${unit}”.`);
     }
   });
   return problems;
@@ -41,7 +42,9 @@ function checkKind(station: Station, name: string, kind: UnitKind, report: Repor
       report(['kinds', name, 'ports', i, 'connector'], `The document has no connector “${port.connector}”.`);
     }
   });
-  const contacts = new Set(kind.ports.flatMap((p) => (station.connectors[p.connector]?.contacts ?? []).map((c) => `${p.id}.${c.id}`)));
+  const contacts = new Set(
+    kind.ports.flatMap((p) => (station.connectors[p.connector]?.contacts ?? []).map((c) => `${p.id}.${c.id}`)),
+  );
   kind.elements.forEach((element, i) => {
     for (const [field, ref] of contactRefsOf(element)) {
       if (ref !== 'chassis' && !ref.startsWith('@') && !contacts.has(ref)) {
@@ -49,7 +52,8 @@ function checkKind(station: Station, name: string, kind: UnitKind, report: Repor
       }
     }
     for (const [field, port] of portRefsOf(element)) {
-      if (!kind.ports.some((p) => p.id === port)) report(['kinds', name, 'elements', i, field], `The kind has no port “${port}”.`);
+      if (!kind.ports.some((p) => p.id === port))
+        report(['kinds', name, 'elements', i, field], `The kind has no port “${port}”.`);
     }
   });
 }
@@ -57,12 +61,18 @@ function checkKind(station: Station, name: string, kind: UnitKind, report: Repor
 /** The fields of an element that name contacts. */
 function contactRefsOf(element: UnitElement): [string, string][] {
   const fields = ['from', 'to', 'plus', 'minus', 'contact', 'reference'];
-  return Object.entries(element).filter((e): e is [string, string] => fields.includes(e[0]) && typeof e[1] === 'string');
+  return Object.entries(element).filter(
+    (e): e is [string, string] => fields.includes(e[0]) && typeof e[1] === 'string',
+  );
 }
 
 /** The fields of an element that name ports. */
 function portRefsOf(element: UnitElement): [string, string][] {
-  if (element.type === 'rfPath' || element.type === 'matcher') return [['a', element.a], ['b', element.b]];
+  if (element.type === 'rfPath' || element.type === 'matcher')
+    return [
+      ['a', element.a],
+      ['b', element.b],
+    ];
   return element.type === 'rfSource' || element.type === 'rfLoad' ? [['port', element.port]] : [];
 }
 
@@ -73,7 +83,8 @@ function checkCable(station: Station, cable: Cable, i: number, report: Report) {
     report(['cables', i, 'b'], `Cable ${cable.number} goes from ${cable.a.unit} · ${cable.a.port} to that same port.`);
   }
   cable.hookups?.forEach((hookup, k) => {
-    if (!station.hookups.some((h) => h.id === hookup)) report(['cables', i, 'hookups', k], `There is no hook-up “${hookup}”.`);
+    if (!station.hookups.some((h) => h.id === hookup))
+      report(['cables', i, 'hookups', k], `There is no hook-up “${hookup}”.`);
   });
   cable.wiring?.forEach((row, k) => {
     for (const end of ['a', 'b'] as const) {
@@ -91,10 +102,14 @@ function checkEnd(station: Station, cable: Cable, end: CableEnd, i: number, repo
   if (!unit) report(['cables', i, end, 'unit'], `There is no unit “${unitId}”.`);
   const kind = unit && station.kinds[unit.kind];
   if (kind && !kind.ports.some((p) => p.id === port)) {
-    report(['cables', i, end, 'port'], `The ${unit.name} has no port “${port}”; it has ${kind.ports.map((p) => p.id).join(', ')}.`);
+    report(
+      ['cables', i, end, 'port'],
+      `The ${unit.name} has no port “${port}”; it has ${kind.ports.map((p) => p.id).join(', ')}.`,
+    );
   }
   const plug = cable.plugs?.[end];
-  if (plug && !station.connectors[plug]) report(['cables', i, 'plugs', end], `The document has no connector “${plug}”.`);
+  if (plug && !station.connectors[plug])
+    report(['cables', i, 'plugs', end], `The document has no connector “${plug}”.`);
 }
 
 /** The plug on one end of a cable: its own, its kind's, or the first mate of the port. Undefined where the port isn't known. */

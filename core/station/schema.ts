@@ -66,7 +66,13 @@ const hookup = z.strictObject({
 
 const acceptance = z.strictObject({ finding: z.string().max(300), reason: text.min(1), figures: text });
 
-const reading = z.strictObject({ step: z.string().max(300), value: z.number(), unit: text, when: text, note: text.optional() });
+const reading = z.strictObject({
+  step: z.string().max(300),
+  value: z.number(),
+  unit: text,
+  when: text,
+  note: text.optional(),
+});
 
 const settings = z.strictObject({
   units: z.enum(['metric', 'feet']).optional(),

@@ -201,7 +201,11 @@ const actor = z.strictObject({
   bounceMs: milliseconds.optional(),
   /** Stays on for this long after it no longer feels it. */
   hang: z
-    .strictObject({ ms: milliseconds.optional(), dits: z.number().min(0).max(100).optional(), wordSpaces: z.number().min(0).max(10).optional() })
+    .strictObject({
+      ms: milliseconds.optional(),
+      dits: z.number().min(0).max(100).optional(),
+      wordSpaces: z.number().min(0).max(10).optional(),
+    })
     .optional(),
   /** Works without its unit's power (a hand key, a latching relay). */
   unpowered: z.boolean().optional(),
@@ -209,9 +213,24 @@ const actor = z.strictObject({
   does: z.enum(['mutes', 'sends', 'changesOver', 'keys']).optional(),
 });
 
-const setting = z.strictObject({ id, label: text, options: z.array(z.strictObject({ id, label: text })).min(1), initial: id });
+const setting = z.strictObject({
+  id,
+  label: text,
+  options: z.array(z.strictObject({ id, label: text })).min(1),
+  initial: id,
+});
 
-export const unitGroups = ['power', 'sending', 'listening', 'changeover', 'rf', 'keying', 'audio', 'computer', 'earth'] as const;
+export const unitGroups = [
+  'power',
+  'sending',
+  'listening',
+  'changeover',
+  'rf',
+  'keying',
+  'audio',
+  'computer',
+  'earth',
+] as const;
 
 /** What a kind of box is made of; all computing is done on these declarations. */
 export const unitKindSchema = z.strictObject({

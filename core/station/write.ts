@@ -2,8 +2,34 @@ import type { Station } from './schema.ts';
 
 /** Keys in the order in which a reader looks for them; others follow by the alphabet. */
 const order = [
-  'format', 'version', 'title', 'notes', 'plan', 'units', 'cables', 'hookups', 'accepted', 'readings', 'settings', 'kinds', 'cableKinds',
-  'connectors', 'id', 'number', 'type', 'kind', 'name', 'label', 'class', 'family', 'group', 'summary', 'unit', 'port', 'x', 'y',
+  'format',
+  'version',
+  'title',
+  'notes',
+  'plan',
+  'units',
+  'cables',
+  'hookups',
+  'accepted',
+  'readings',
+  'settings',
+  'kinds',
+  'cableKinds',
+  'connectors',
+  'id',
+  'number',
+  'type',
+  'kind',
+  'name',
+  'label',
+  'class',
+  'family',
+  'group',
+  'summary',
+  'unit',
+  'port',
+  'x',
+  'y',
 ];
 const rank = new Map(order.map((key, i) => [key, i]));
 const rankOf = (key: string) => rank.get(key) ?? order.length;

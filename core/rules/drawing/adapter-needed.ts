@@ -12,7 +12,8 @@ export const adapterNeeded = defineRule({
   source: 'common practice: one adapter at a joint, none in the middle of a power lead',
   follows: [],
   messages: {
-    missing: '{cable}’s {plug} does not go into {port}, which is a {jack}: an adapter is needed ({adapters}), and none is drawn.',
+    missing:
+      '{cable}’s {plug} does not go into {port}, which is a {jack}: an adapter is needed ({adapters}), and none is drawn.',
     several: '{cable}’s {plug} reaches {port} only through several adapters: {adapters}.',
     fitted: '{cable}’s {plug} goes into {port} through an adapter: {adapters}.',
   },
@@ -23,7 +24,13 @@ export const adapterNeeded = defineRule({
       const values = { ...words, adapters: chain.map((id) => adapters[id]?.name ?? id).join(', ') };
       const message = (cable.adapters?.[end] ?? []).length === 0 ? 'missing' : chain.length > 1 ? 'several' : 'fitted';
       for (const hookup of hookups) {
-        report({ message, severity: message === 'fitted' ? 'note' : 'doubt', at: [{ cable: cable.id, end }, cable[end]], values, hookup });
+        report({
+          message,
+          severity: message === 'fitted' ? 'note' : 'doubt',
+          at: [{ cable: cable.id, end }, cable[end]],
+          values,
+          hookup,
+        });
       }
     }
   },

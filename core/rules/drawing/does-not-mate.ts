@@ -14,7 +14,14 @@ export const doesNotMate = defineRule({
   check({ station }, report) {
     for (const { cable, end, fit, words, hookups } of endsAtPorts(station)) {
       if (fit.fit !== 'none') continue;
-      for (const hookup of hookups) report({ message: 'apart', severity: 'fault', at: [{ cable: cable.id, end }, cable[end]], values: words, hookup });
+      for (const hookup of hookups)
+        report({
+          message: 'apart',
+          severity: 'fault',
+          at: [{ cable: cable.id, end }, cable[end]],
+          values: words,
+          hookup,
+        });
     }
   },
 });

@@ -1,8 +1,8 @@
 import { type Fit, fitOf } from '../../catalog/fit.ts';
+import type { Connector } from '../../station/connector.ts';
 import { hookupsOf, portName, portOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/references.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema.ts';
-import type { Connector } from '../../station/connector.ts';
 
 /** One end of a cable at its port: the plug, the jack and how they go together. */
 export interface EndAtPort {

@@ -17,7 +17,13 @@ export const fitsButShouldNot = defineRule({
       const shorts = new Set(fit.joins.map(([own]) => own)).size < fit.joins.length;
       if (fit.fit !== 'misfit' || fit.harmless || shorts) continue;
       for (const hookup of hookups) {
-        report({ message: 'fits', severity: 'danger', at: [{ cable: cable.id, end }, cable[end]], values: { ...words, why: fit.why }, hookup });
+        report({
+          message: 'fits',
+          severity: 'danger',
+          at: [{ cable: cable.id, end }, cable[end]],
+          values: { ...words, why: fit.why },
+          hookup,
+        });
       }
     }
   },

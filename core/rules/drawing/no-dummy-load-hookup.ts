@@ -25,7 +25,8 @@ export const noDummyLoadHookup = defineRule({
       }
     }
     for (const unit of transmitters) {
-      if (!tested.has(unit)) report({ message: 'none', severity: 'note', at: [{ unit }], values: { transmitter: unitName(station, unit) } });
+      if (!tested.has(unit))
+        report({ message: 'none', severity: 'note', at: [{ unit }], values: { transmitter: unitName(station, unit) } });
     }
   },
 });

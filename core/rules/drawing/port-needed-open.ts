@@ -23,7 +23,11 @@ export const portNeededOpen = defineRule({
         for (const port of kindOf(station, unit).ports) {
           if (port.needed === 'optional' || plugged.has(`${unit.id}.${port.id}`)) continue;
           const ref = { unit: unit.id, port: port.id };
-          const values = { port: portName(station, ref), unit: unit.name, when: port.needed === 'toSend' ? ' to send' : '' };
+          const values = {
+            port: portName(station, ref),
+            unit: unit.name,
+            when: port.needed === 'toSend' ? ' to send' : '',
+          };
           report({ message: 'open', severity: 'fault', at: [ref], values, hookup: hookup.id });
         }
       }

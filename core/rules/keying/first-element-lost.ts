@@ -15,7 +15,10 @@ export const firstElementLost = defineRule({
   advice: 'Shorten the delays before the transmitter, send more slowly, or let the keyer stretch the first element.',
   source: 'dit length by ITU-R M.1677-1 and the PARIS word (1200 ms / WPM); a quarter of a dit is common practice',
   follows: [],
-  messages: { short: '{transmitter} makes {made ms} of RF from a dit of {dit ms} at {wpm} words a minute: it starts {late ms} after {control} and ends {tail ms} after it.' },
+  messages: {
+    short:
+      '{transmitter} makes {made ms} of RF from a dit of {dit ms} at {wpm} words a minute: it starts {late ms} after {control} and ends {tail ms} after it.',
+  },
   check({ station, hookups }, report) {
     if (station.plan.mode !== 'keying') return;
     const dit = ditMs(station.plan.speedWpm);

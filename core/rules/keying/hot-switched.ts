@@ -1,6 +1,6 @@
-import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
-import { wattsFromDbm } from '../../quantity/decibel.ts';
+import type { RfEdge } from '../../circuit/circuit.ts';
 import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
+import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { levelAt } from '../../rf/solve-rf.ts';
 import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
@@ -15,7 +15,8 @@ export const hotSwitched = defineRule({
   title: 'Contacts move while they carry RF',
   compares: 'the moment at which each antenna contact moves, its bounce included, with the RF on it',
   why: 'Each time the contacts burn a little; one day they weld together or stay open, and the transmitter sends into the wrong place.',
-  advice: 'Let the changeover move first: key the transmitter from the changeover’s delayed contact or from a sequencer.',
+  advice:
+    'Let the changeover move first: key the transmitter from the changeover’s delayed contact or from a sequencer.',
   source: 'common practice: small relays are not switched under more than a watt',
   follows: ['rf/changeover-reversed', 'rf/no-changeover'],
   messages: {
@@ -31,19 +32,25 @@ export const hotSwitched = defineRule({
           const actor = circuit.actors[event.actor];
           const edges = circuit.rf.edges.filter((e) => e.gate.some((g) => g.actor === event.actor));
           if (!actor || edges.length === 0) continue;
-          const hot = hottest(circuit, keyDown, event, edges, actor.bounceMs);
+          const hot = hottest(keyDown, event, edges, actor.bounceMs);
           if (!hot) continue;
-          const span = rfSpan(circuit, keyDown);
+          const span = rfSpan(keyDown);
           const going = event.atMs < keyDown.releasedMs;
           const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
           report({
             message: time < 0 ? 'bounce' : going ? 'before' : 'after',
             severity: hot > burnsDbm ? 'danger' : 'doubt',
             at: [{ unit: actor.unit }],
-            values: { actor: `${unitName(station, actor.unit)} ${actor.label}`, time: Math.max(0, time), watts: wattsFromDbm(hot) },
+            values: {
+              actor: `${unitName(station, actor.unit)} ${actor.label}`,
+              time: Math.max(0, time),
+              watts: wattsFromDbm(hot),
+            },
             hookup: hookup.id,
             moment: going ? 'going over' : 'going back',
-            touches: edges.flatMap((e) => [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`)),
+            touches: edges.flatMap((e) =>
+              [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`),
+            ),
           });
         }
       }
@@ -52,7 +59,7 @@ export const hotSwitched = defineRule({
 });
 
 /** The highest level on the contacts from just before they move until they are still, or null where it does no harm. */
-function hottest(circuit: Circuit, keyDown: KeyDown, event: ActorEvent, edges: readonly RfEdge[], bounceMs: number): number | null {
+function hottest(keyDown: KeyDown, event: ActorEvent, edges: readonly RfEdge[], bounceMs: number): number | null {
   const { moments } = keyDown;
   let most = Number.NEGATIVE_INFINITY;
   moments.forEach((moment, i) => {
@@ -67,7 +74,7 @@ const levelOn = (reach: Reach, edge: RfEdge): number =>
   Math.max(...[edge.a, edge.b].map((port) => levelAt(reach.rf, port)?.dbm ?? Number.NEGATIVE_INFINITY));
 
 /** From the first to the last millisecond in which any transmitter makes RF. */
-function rfSpan(circuit: Circuit, keyDown: KeyDown): { fromMs: number; toMs: number } {
+function rfSpan(keyDown: KeyDown): { fromMs: number; toMs: number } {
   const on = keyDown.moments.filter((m) => m.reach.rf.fields.length > 0);
   const last = on.at(-1);
   const after = last && keyDown.moments[keyDown.moments.indexOf(last) + 1];

@@ -8,7 +8,8 @@ export const lineOverRating = defineRule({
   id: 'keying/line-over-rating',
   severity: 'danger',
   title: 'The keyed line is too much for its switch',
-  compares: 'volts across a key, relay or transistor when it is open and amperes through it when it is closed against what it stands',
+  compares:
+    'volts across a key, relay or transistor when it is open and amperes through it when it is closed against what it stands',
   why: 'A transistor output dies at the first press and usually stays closed: the station then sends by itself.',
   advice: 'Put a relay or a keying adapter of the right rating between the two.',
   source: 'the switch’s own ratings; a transistor output passes one polarity only',
@@ -35,8 +36,10 @@ export const lineOverRating = defineRule({
             continue;
           }
           const volts = voltsBetween(reach.dc, part.a, part.b) ?? 0;
-          if (Math.abs(volts) > pair.maxVolts) report({ ...base, message: 'volts', values: { port, volts, limit: pair.maxVolts } });
-          else if (pair.device === 'transistor' && volts < -0.7) report({ ...base, message: 'polarity', values: { port, volts } });
+          if (Math.abs(volts) > pair.maxVolts)
+            report({ ...base, message: 'volts', values: { port, volts, limit: pair.maxVolts } });
+          else if (pair.device === 'transistor' && volts < -0.7)
+            report({ ...base, message: 'polarity', values: { port, volts } });
         }
       });
     }

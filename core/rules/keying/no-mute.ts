@@ -21,7 +21,8 @@ export const noMute = defineRule({
   follows: [],
   messages: {
     open: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: nothing is plugged into {mute}.',
-    unmuted: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: what is plugged into {mute} does not mute it.',
+    unmuted:
+      '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: what is plugged into {mute} does not mute it.',
     noInput: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it; it has no mute input.',
   },
   check({ station, hookups }, report) {

@@ -1,5 +1,5 @@
-import { instantsOf, isSending, sourcesOf, unitName } from '../look.ts';
 import { cablesIn } from '../../station/parts.ts';
+import { instantsOf, isSending, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({
@@ -8,9 +8,17 @@ export const nothingKeysIt = defineRule({
   title: 'Nothing makes the transmitter send',
   compares: 'whether any control of the station makes each transmitter send',
   why: 'The station looks ready, and the key does nothing.',
-  advice: 'Lay the key line from the key, keyer or changeover to the transmitter’s key jack, and see that every unit on the way has power.',
+  advice:
+    'Lay the key line from the key, keyer or changeover to the transmitter’s key jack, and see that every unit on the way has power.',
   source: 'common practice',
-  follows: ['power/reversed-polarity', 'power/short-circuit', 'power/not-powered', 'drawing/port-needed-open', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
+  follows: [
+    'power/reversed-polarity',
+    'power/short-circuit',
+    'power/not-powered',
+    'drawing/port-needed-open',
+    'drawing/does-not-mate',
+    'drawing/fits-but-should-not',
+  ],
   messages: {
     silent: '{transmitter} never sends, whichever control is pressed ({controls}).',
     noControl: '{transmitter} never sends: the station has no key, switch or other control.',

@@ -10,7 +10,8 @@ export const fuseOverWire = defineRule({
   compares: 'the rating of a fuse against what the thinnest wire behind it stands',
   why: 'In a short the wire glows before the fuse opens: that is how a shack catches fire.',
   advice: 'Fit the fuse that the load needs, or use a thicker wire.',
-  source: 'the cautious rule: NEC 240.4(D) from 18 to 10 AWG, AC 43.13-1B tables 11-3 and 11-9 outside; 33 CFR 183.455 would allow up to 150 % of its own table',
+  source:
+    'the cautious rule: NEC 240.4(D) from 18 to 10 AWG, AC 43.13-1B tables 11-3 and 11-9 outside; 33 CFR 183.455 would allow up to 150 % of its own table',
   follows: [],
   messages: {
     over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).',

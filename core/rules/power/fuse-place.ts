@@ -16,7 +16,10 @@ export function fusePlace(station: Station, part: Resistor): Place {
 export function fuseName(station: Station, part: Resistor): string {
   const place = fusePlace(station, part);
   if ('cable' in place) return `The fuse in ${station.cables.find((c) => c.id === place.cable)?.number ?? place.cable}`;
-  const at = place.port === undefined ? unitOf(station, place.unit).name : portName(station, { unit: place.unit, port: place.port });
+  const at =
+    place.port === undefined
+      ? unitOf(station, place.unit).name
+      : portName(station, { unit: place.unit, port: place.port });
   return `The fuse of ${at}`;
 }
 

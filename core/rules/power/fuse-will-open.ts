@@ -1,10 +1,10 @@
-import type { Circuit } from '../../circuit/circuit.ts';
 import { openingTime } from '../../catalog/fuses.ts';
+import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
 import { fusesOf, instantsOf, touchOf, unitOfPart } from '../look.ts';
-import { fuseName, fusePlace } from './fuse-place.ts';
 import { defineRule } from '../rule.ts';
+import { conductorsOf, joinedTo } from '../trace.ts';
+import { fuseName, fusePlace } from './fuse-place.ts';
 
 export const fuseWillOpen = defineRule({
   id: 'power/fuse-will-open',
@@ -13,7 +13,8 @@ export const fuseWillOpen = defineRule({
   compares: 'the current through a fuse against its rating, with the time to open',
   why: 'Whatever the fuse feeds goes dead, perhaps in the middle of a transmission.',
   advice: 'Find out why so much flows; only where the wire allows it, fit the next size.',
-  source: 'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20)',
+  source:
+    'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20)',
   follows: ['power/reversed-polarity', 'power/short-circuit', 'drawing/fits-but-should-not'],
   messages: {
     opens: '{fuse} ({rated rated}) carries {amps A} in {moment} and opens {time}.',
@@ -35,7 +36,14 @@ export const fuseWillOpen = defineRule({
             message: share > 1.1 ? 'opens' : 'near',
             severity: share > 1.1 ? 'fault' : 'doubt',
             at: [fusePlace(station, part)],
-            values: { fuse: fuseName(station, part), rated, amps, share, moment: name, time: time ? `within ${timeWords(time.toS)}` : 'after some hours' },
+            values: {
+              fuse: fuseName(station, part),
+              rated,
+              amps,
+              share,
+              moment: name,
+              time: time ? `within ${timeWords(time.toS)}` : 'after some hours',
+            },
             hookup: hookup.id,
             moment: name,
             touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
@@ -55,5 +63,7 @@ function timeWords(seconds: number): string {
 /** Units one of whose loads hangs on these nodes. */
 function unitsAtLoads(circuit: Circuit, nodes: readonly number[]): string[] {
   const set = new Set(nodes);
-  return circuit.parts.flatMap((p) => (p.kind === 'load' && (set.has(p.plus) || set.has(p.minus)) ? [`unit:${unitOfPart(p)}`] : []));
+  return circuit.parts.flatMap((p) =>
+    p.kind === 'load' && (set.has(p.plus) || set.has(p.minus)) ? [`unit:${unitOfPart(p)}`] : [],
+  );
 }

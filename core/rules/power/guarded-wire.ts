@@ -1,6 +1,5 @@
 import { wireLimitAmps, wireName } from '../../catalog/wire.ts';
-import type { Circuit, Origin } from '../../circuit/circuit.ts';
-import type { ActorStates } from '../../circuit/circuit.ts';
+import type { ActorStates, Circuit, Origin } from '../../circuit/circuit.ts';
 import type { Station } from '../../station/schema.ts';
 import { suppliesOf } from '../look.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
@@ -28,7 +27,14 @@ export function thinnestBehind(station: Station, circuit: Circuit, on: ActorStat
 
 /** Wires that a supply (a part) could feed with no fuse between. */
 export function unfusedWires(station: Station, circuit: Circuit, on: ActorStates, plus: number): LimitedWire[] {
-  return wiresAt(station, circuit, joinedTo(conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis'), plus));
+  return wiresAt(
+    station,
+    circuit,
+    joinedTo(
+      conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis'),
+      plus,
+    ),
+  );
 }
 
 function wiresAt(station: Station, circuit: Circuit, nodes: ReadonlySet<number>): LimitedWire[] {
@@ -40,7 +46,10 @@ function wiresAt(station: Station, circuit: Circuit, nodes: ReadonlySet<number>)
 }
 
 function thinnestOf(wires: readonly LimitedWire[]): LimitedWire | null {
-  return wires.reduce<LimitedWire | null>((least, wire) => (least === null || wire.limitAmps < least.limitAmps ? wire : least), null);
+  return wires.reduce<LimitedWire | null>(
+    (least, wire) => (least === null || wire.limitAmps < least.limitAmps ? wire : least),
+    null,
+  );
 }
 
 /** What the wire tables say of a conductor of a cable; null where they say nothing. */
@@ -50,5 +59,13 @@ export function limitOfWire(station: Station, origin: Extract<Origin, { type: 'w
   if (!cable || !kind) return null;
   const wire = origin.role === 'return' && kind.screen ? kind.screen : kind.core;
   const limit = wireLimitAmps(wire);
-  return limit && { cable: cable.id, number: cable.number, wire: wireName(wire), limitAmps: limit.amps, source: limit.source };
+  return (
+    limit && {
+      cable: cable.id,
+      number: cable.number,
+      wire: wireName(wire),
+      limitAmps: limit.amps,
+      source: limit.source,
+    }
+  );
 }

@@ -8,7 +8,8 @@ export const noFuse = defineRule({
   title: 'Nothing protects the wire',
   compares: 'what a supply can give against what each wire stands that it feeds with no fuse between',
   why: 'In a short the wire itself is the fuse. A battery gives hundreds of amperes.',
-  advice: 'Put a fuse into the plus lead at the source: within 7 in (0.18 m) of it, or within 40 in where the lead is sheathed.',
+  advice:
+    'Put a fuse into the plus lead at the source: within 7 in (0.18 m) of it, or within 40 in where the lead is sheathed.',
   source: '33 CFR 183.455(b) for the place; the wire’s limit as in fuse-over-wire',
   follows: ['drawing/fits-but-should-not'],
   messages: {
@@ -25,7 +26,13 @@ export const noFuse = defineRule({
             message: 'bare',
             severity: 'danger',
             at: [{ cable: wire.cable }, { unit }],
-            values: { supply: unitName(station, unit), amps, cable: wire.number, wire: wire.wire, limit: wire.limitAmps },
+            values: {
+              supply: unitName(station, unit),
+              amps,
+              cable: wire.number,
+              wire: wire.wire,
+              limit: wire.limitAmps,
+            },
             hookup: hookup.id,
           });
         }

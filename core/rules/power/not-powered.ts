@@ -10,7 +10,16 @@ export const notPowered = defineRule({
   why: 'It stays dead; and what it should switch or protect stays as it is without power.',
   advice: 'Follow its lead back to the supply and find where the voltage ends.',
   source: 'the unit’s drop-out voltage; half its least working voltage where it states none (assumed)',
-  follows: ['power/reversed-polarity', 'power/short-circuit', 'power/return-missing', 'power/supply-overloaded', 'power/fuse-will-open', 'drawing/does-not-mate', 'drawing/fits-but-should-not', 'drawing/port-needed-open'],
+  follows: [
+    'power/reversed-polarity',
+    'power/short-circuit',
+    'power/return-missing',
+    'power/supply-overloaded',
+    'power/fuse-will-open',
+    'drawing/does-not-mate',
+    'drawing/fits-but-should-not',
+    'drawing/port-needed-open',
+  ],
   messages: { dead: '{unit} gets {volts V} and stays off; it needs {minV V}.' },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {

@@ -17,7 +17,8 @@ export const returnMissing = defineRule({
   source: 'Kirchhoff’s current law; a fiftieth of the current is taken as none',
   follows: ['power/reversed-polarity', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
   messages: {
-    elsewhere: '{port} draws {amps A} in {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
+    elsewhere:
+      '{port} draws {amps A} in {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
     dead: '{port} has plus but no way back for the current, so it stays off.',
   },
   check({ station, hookups }, report) {
@@ -34,14 +35,22 @@ export const returnMissing = defineRule({
           const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
           if (loadVolts(reach, part) < part.dropOutV) {
             // Fed on one side only: plus stands at its contact, and minus leads nowhere.
-            if (own.has(part.plus) && !own.has(part.minus) && isFed(trial.circuit, reach, part.plus)) report({ ...base, message: 'dead', severity: 'fault', values });
+            if (own.has(part.plus) && !own.has(part.minus) && isFed(trial.circuit, reach, part.plus))
+              report({ ...base, message: 'dead', severity: 'fault', values });
             continue;
           }
-          if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare) continue;
+          if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare)
+            continue;
           const other = mostThroughChassis(trial.circuit, reach, unit, port);
           if (!other) continue;
           const way = nameOfOrigin(station, other.part.origin);
-          report({ ...base, message: 'elsewhere', severity: 'danger', values: { ...values, way, carried: other.amps }, touches: [`cable:${'cable' in other.part.origin ? other.part.origin.cable : ''}`] });
+          report({
+            ...base,
+            message: 'elsewhere',
+            severity: 'danger',
+            values: { ...values, way, carried: other.amps },
+            touches: [`cable:${'cable' in other.part.origin ? other.part.origin.cable : ''}`],
+          });
         }
       }
     }
@@ -52,7 +61,13 @@ export const returnMissing = defineRule({
 function jointAmps(circuit: Circuit, reach: Reach, unit: string, port: string): Map<number, number> {
   const amps = new Map<number, number>();
   circuit.parts.forEach((part, i) => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'mate' || part.origin.unit !== unit || part.origin.port !== port) return;
+    if (
+      part.kind !== 'resistor' ||
+      part.origin.type !== 'mate' ||
+      part.origin.unit !== unit ||
+      part.origin.port !== port
+    )
+      return;
     amps.set(part.b, (amps.get(part.b) ?? 0) + (reach.dc.amps[i] as number));
   });
   return amps;
@@ -62,10 +77,21 @@ const isFed = (circuit: Circuit, reach: Reach, node: number): boolean =>
   circuit.parts.some((p) => p.kind === 'supply' && reach.dc.island[p.plus] === reach.dc.island[node]);
 
 /** The joint at another port of the unit through which most current leaves. */
-function mostThroughChassis(circuit: Circuit, reach: Reach, unit: string, port: string): { part: Resistor; amps: number } | null {
+function mostThroughChassis(
+  circuit: Circuit,
+  reach: Reach,
+  unit: string,
+  port: string,
+): { part: Resistor; amps: number } | null {
   let most: { part: Resistor; amps: number } | null = null;
   circuit.parts.forEach((part, i) => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'mate' || part.origin.unit !== unit || part.origin.port === port) return;
+    if (
+      part.kind !== 'resistor' ||
+      part.origin.type !== 'mate' ||
+      part.origin.unit !== unit ||
+      part.origin.port === port
+    )
+      return;
     const amps = Math.abs(reach.dc.amps[i] as number);
     if (!most || amps > most.amps) most = { part, amps };
   });

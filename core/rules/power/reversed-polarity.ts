@@ -1,5 +1,5 @@
-import { cablesAt, loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { portName } from '../../station/parts.ts';
+import { cablesAt, loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const reversedPolarity = defineRule({
@@ -12,8 +12,10 @@ export const reversedPolarity = defineRule({
   source: 'common practice: half a volt the wrong way round is no drop in a lead',
   follows: [],
   messages: {
-    reversed: '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V} where {minV V} to {maxV V} belongs, and the unit has no protection.',
-    protected: '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V}; the unit is protected but stays dead.',
+    reversed:
+      '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V} where {minV V} to {maxV V} belongs, and the unit has no protection.',
+    protected:
+      '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V}; the unit is protected but stays dead.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -29,7 +31,13 @@ export const reversedPolarity = defineRule({
           message: part.spec.reverseProtected ? 'protected' : 'reversed',
           severity: part.spec.reverseProtected ? 'fault' : 'danger',
           at: [{ unit, port }, { cable: cable.id }],
-          values: { cable: cable.number, port: portName(station, { unit, port }), volts, minV: part.spec.minV, maxV: part.spec.maxV },
+          values: {
+            cable: cable.number,
+            port: portName(station, { unit, port }),
+            volts,
+            minV: part.spec.minV,
+            maxV: part.spec.maxV,
+          },
           hookup: hookup.id,
           moment: 'receive',
         });

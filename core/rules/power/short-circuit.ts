@@ -1,6 +1,6 @@
-import { conductorsOf, leastWay } from '../trace.ts';
 import { instantsOf, nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { conductorsOf, leastWay } from '../trace.ts';
 
 /** A way from plus to minus through metal of less than this is a short: the thinnest load of a station is far above. */
 const shortOhms = 1;
@@ -27,7 +27,12 @@ export const shortCircuit = defineRule({
           const pressed = reach.dc.modes.get(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
           if (!pressed) continue;
           const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
-          const way = leastWay(trial.circuit, conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)), part.plus, part.minus);
+          const way = leastWay(
+            trial.circuit,
+            conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)),
+            part.plus,
+            part.minus,
+          );
           if (!way || way.ohms > shortOhms) continue;
           const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
           const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];

@@ -1,8 +1,7 @@
-import type { Trial } from '../../keydown/key-down.ts';
-import { isOpenGate } from '../../circuit/circuit.ts';
-import type { Reach } from '../../keydown/key-down.ts';
-import { instantsOf, loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import type { SupplyPart } from '../../circuit/circuit.ts';
+import { isOpenGate } from '../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { instantsOf, loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const supplyOverloaded = defineRule({
@@ -48,11 +47,22 @@ function demandOn(trial: Trial, reach: Reach, supply: Numbered<SupplyPart>): num
   const given = reach.dc.amps[supply.index] as number;
   if (reach.dc.modes.get(supply.index) === 'regulating') return given;
   const island = reach.dc.island[supply.part.plus];
-  const asked = loadsOf(trial.circuit).filter(({ part }) => reach.dc.island[part.plus] === island && isOpenGate(part.gate, reach.on));
+  const asked = loadsOf(trial.circuit).filter(
+    ({ part }) => reach.dc.island[part.plus] === island && isOpenGate(part.gate, reach.on),
+  );
   const total = asked.reduce((sum, { part }) => {
     const amount = part.states.find((s) => isOpenGate(s.gate, reach.on))?.amount ?? part.spec.amount;
     const volts = supply.part.spec.volts;
-    return sum + (part.spec.law === 'current' ? amount : part.spec.law === 'power' ? amount / volts : amount > 0 ? volts / amount : 0);
+    return (
+      sum +
+      (part.spec.law === 'current'
+        ? amount
+        : part.spec.law === 'power'
+          ? amount / volts
+          : amount > 0
+            ? volts / amount
+            : 0)
+    );
   }, 0);
   return Math.max(given, total);
 }

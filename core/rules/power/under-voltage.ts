@@ -34,7 +34,9 @@ export const underVoltage = defineRule({
             values: { port: portName(station, { unit, port }), volts, minV: part.spec.minV, moment: name },
             hookup: hookup.id,
             moment: name,
-            touches: suppliesOf(trial.circuit).filter((s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus]).map((s) => `supply:${unitOfPart(s.part)}`),
+            touches: suppliesOf(trial.circuit)
+              .filter((s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus])
+              .map((s) => `supply:${unitOfPart(s.part)}`),
           });
         }
       }

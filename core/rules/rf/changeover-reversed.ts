@@ -16,7 +16,8 @@ export const changeoverReversed = defineRule({
   source: 'common practice',
   follows: [],
   messages: {
-    reversed: '{changeover} is the wrong way round: in receive it has {transmitter} on the antenna, and in sending {receiver}. {cables} are swapped there.',
+    reversed:
+      '{changeover} is the wrong way round: in receive it has {transmitter} on the antenna, and in sending {receiver}. {cables} are swapped there.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -65,10 +66,18 @@ function changedUnits(trial: Trial, sending: Reach): string[] {
 }
 
 /** The cables at a unit that lead on to one of these ports without coming back through the unit. */
-function cablesBetween(station: Station, hookup: Hookup, circuit: Circuit, unit: string, ports: readonly number[]): Cable[] {
+function cablesBetween(
+  station: Station,
+  hookup: Hookup,
+  circuit: Circuit,
+  unit: string,
+  ports: readonly number[],
+): Cable[] {
   const ends = new Set(ports.flatMap((port) => [...reachable(circuit, unit, port)]));
   const name = (end: Cable['a']) => circuit.rf.ports.indexOf(`${end.unit}.${end.port}`);
-  return cablesIn(station, hookup).filter((c) => (c.a.unit === unit && ends.has(name(c.b))) || (c.b.unit === unit && ends.has(name(c.a))));
+  return cablesIn(station, hookup).filter(
+    (c) => (c.a.unit === unit && ends.has(name(c.b))) || (c.b.unit === unit && ends.has(name(c.a))),
+  );
 }
 
 /** Ports that hang on this one by cables and by whatever is in the units between, one unit left out. */

@@ -18,7 +18,9 @@ export const dcOnRf = defineRule({
   messages: { dc: '{port} has {volts V} DC on its centre contact; it stands {limit V}.' },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const plugged = new Set(cablesIn(station, hookup).flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]));
+      const plugged = new Set(
+        cablesIn(station, hookup).flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]),
+      );
       for (const unit of station.units) {
         for (const port of kindOf(station, unit).ports) {
           if (port.class !== 'rf' || !plugged.has(`${unit.id}.${port.id}`)) continue;
@@ -31,7 +33,14 @@ export const dcOnRf = defineRule({
             if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
             const ref = { unit: unit.id, port: port.id };
             const values = { port: portName(station, ref), volts, limit };
-            report({ message: 'dc', severity: 'danger', at: [{ ...ref, contact: 'centre' }], values, hookup: hookup.id, moment: name });
+            report({
+              message: 'dc',
+              severity: 'danger',
+              at: [{ ...ref, contact: 'centre' }],
+              values,
+              hookup: hookup.id,
+              moment: name,
+            });
           }
         }
       }

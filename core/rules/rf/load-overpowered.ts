@@ -9,7 +9,8 @@ export const loadOverpowered = defineRule({
   id: 'rf/load-overpowered',
   severity: 'danger',
   title: 'More RF power than it takes',
-  compares: 'the power at each load and through each meter, tuner, filter and switch against its rating: key down, and on average',
+  compares:
+    'the power at each load and through each meter, tuner, filter and switch against its rating: key down, and on average',
   why: 'A dummy load or a meter that takes more than it is made for changes its value first and burns then.',
   advice: 'Use one of a higher rating, less power, or shorter transmissions with pauses between.',
   source: 'the unit’s own ratings; the average by the plan’s duty (OET Bulletin 65 Supplement B, table 2)',
@@ -17,7 +18,8 @@ export const loadOverpowered = defineRule({
   messages: {
     peak: '{watts W} from {transmitter} reaches {port}; it takes {limit W} at most.',
     average: '{watts W} from {transmitter} reaches {port}, {average W} on average; it takes {limit W} continuously.',
-    short: '{watts W} from {transmitter} reaches {port}; it takes {limit W} continuously, and this for {seconds} s at a time.',
+    short:
+      '{watts W} from {transmitter} reaches {port}; it takes {limit W} continuously, and this for {seconds} s at a time.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -29,16 +31,31 @@ export const loadOverpowered = defineRule({
           const say = (port: number, watts: number, limits: Ratings) => {
             const judged = judge(watts, station.plan.duty, limits);
             if (!judged) return;
-            const values = { watts, transmitter: unitName(station, source.unit), port: rfPortName(station, circuit, port), average: watts * station.plan.duty };
+            const values = {
+              watts,
+              transmitter: unitName(station, source.unit),
+              port: rfPortName(station, circuit, port),
+              average: watts * station.plan.duty,
+            };
             const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
             const touches = touchesOnWay(circuit, field, port);
-            report({ message: judged.message, severity: judged.severity, at: [rfPortRef(circuit, port)], values: all, hookup: hookup.id, moment: 'sending', touches });
+            report({
+              message: judged.message,
+              severity: judged.severity,
+              at: [rfPortRef(circuit, port)],
+              values: all,
+              hookup: hookup.id,
+              moment: 'sending',
+              touches,
+            });
           };
           for (const load of circuit.rf.loads) {
             const arrival = field.selected[load.port];
-            if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on)) say(load.port, wattsFromDbm(arrival.dbm), load.spec);
+            if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
+              say(load.port, wattsFromDbm(arrival.dbm), load.spec);
           }
-          for (const [port, limit] of entries(circuit, field)) say(port, wattsFromDbm(field.selected[port]?.dbm ?? 0), { watts: limit });
+          for (const [port, limit] of entries(circuit, field))
+            say(port, wattsFromDbm(field.selected[port]?.dbm ?? 0), { watts: limit });
         }
       }
     }

@@ -10,7 +10,10 @@ export const noChangeover = defineRule({
   advice: 'Put an antenna changeover between the two, or give the receiver an antenna of its own.',
   source: 'common practice',
   follows: [],
-  messages: { joined: '{transmitter} and {receiver} are joined all the time, in receive and in sending: nothing changes the antenna over between them.' },
+  messages: {
+    joined:
+      '{transmitter} and {receiver} are joined all the time, in receive and in sending: nothing changes the antenna over between them.',
+  },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const instants = instantsOf(trial);

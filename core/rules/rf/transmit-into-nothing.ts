@@ -12,7 +12,14 @@ export const transmitIntoNothing = defineRule({
   why: 'With nothing to take the power it comes back, and the output transistors pay for it.',
   advice: 'Complete the way to the antenna or to the dummy load before the key is touched.',
   source: 'common practice',
-  follows: ['rf/changeover-reversed', 'drawing/port-needed-open', 'drawing/does-not-mate', 'drawing/fits-but-should-not', 'power/not-powered', 'power/reversed-polarity'],
+  follows: [
+    'rf/changeover-reversed',
+    'drawing/port-needed-open',
+    'drawing/does-not-mate',
+    'drawing/fits-but-should-not',
+    'power/not-powered',
+    'power/reversed-polarity',
+  ],
   messages: {
     open: '{transmitter} sends {watts W}, and its way ends at {end}, where nothing takes it.',
     receiver: '{transmitter} sends {watts W}, and its way ends in {end}, which is a receiver.',
@@ -32,7 +39,11 @@ export const transmitIntoNothing = defineRule({
             message: ends.length > 0 ? 'receiver' : 'open',
             severity: 'danger',
             at: [rfPortRef(circuit, source.port), rfPortRef(circuit, end)],
-            values: { transmitter: unitName(station, source.unit), watts: wattsFromDbm(source.spec.dbm), end: rfPortName(station, circuit, end) },
+            values: {
+              transmitter: unitName(station, source.unit),
+              watts: wattsFromDbm(source.spec.dbm),
+              end: rfPortName(station, circuit, end),
+            },
             hookup: hookup.id,
             moment: 'sending',
             touches: ports.flatMap((port) => touchesOnWay(circuit, field, port)),

@@ -17,8 +17,10 @@ export const transmitIntoReceiver = defineRule({
   source: 'the receiver’s own figures; without one, +10 dBm (assumed: the level laboratories test with)',
   follows: ['rf/changeover-reversed', 'rf/no-changeover', 'keying/no-mute', 'drawing/fits-but-should-not'],
   messages: {
-    damage: '{level dBm} ({watts W}) from {transmitter} reaches {port} while {moment}, by way of {way}; it stands {limit dBm}{assumed}.',
-    overload: '{level dBm} from {transmitter} reaches {port} while it is open, by way of {way}; it is blocked above {limit dBm}.',
+    damage:
+      '{level dBm} ({watts W}) from {transmitter} reaches {port} while {moment}, by way of {way}; it stands {limit dBm}{assumed}.',
+    overload:
+      '{level dBm} from {transmitter} reaches {port} while it is open, by way of {way}; it is blocked above {limit dBm}.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -32,9 +34,19 @@ export const transmitIntoReceiver = defineRule({
             const damage = receiver.spec.damageDbm ?? assumedDamageDbm;
             const overload = receiver.spec.overloadDbm;
             const burns = arrival.dbm > damage;
-            const blocks = name === 'sending' && overload !== undefined && arrival.dbm > overload && !isMuted(trial, reach, receiver.unit);
+            const blocks =
+              name === 'sending' &&
+              overload !== undefined &&
+              arrival.dbm > overload &&
+              !isMuted(trial, reach, receiver.unit);
             if (!burns && !blocks) continue;
-            const way = [...new Set(wayTo(field.best, receiver.port).ports.slice(1, -1).map((p) => unitName(station, rfPortRef(circuit, p).unit)))];
+            const way = [
+              ...new Set(
+                wayTo(field.best, receiver.port)
+                  .ports.slice(1, -1)
+                  .map((p) => unitName(station, rfPortRef(circuit, p).unit)),
+              ),
+            ];
             report({
               message: burns ? 'damage' : 'overload',
               severity: burns ? 'danger' : 'doubt',

@@ -1,6 +1,6 @@
 import { type Circuit, isOpenGate, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { wayTo, type RfField } from '../../rf/solve-rf.ts';
+import { type RfField, wayTo } from '../../rf/solve-rf.ts';
 import { rfPortRef } from '../look.ts';
 
 /** The field of a source at an instant, or null while it makes none. */
@@ -19,7 +19,9 @@ export function touchesOnWay(circuit: Circuit, field: RfField, port: number): st
 
 /** Whether a receiver is silenced at an instant: its mute is on, or is felt and only its power is missing. */
 export function isMuted(trial: Trial, reach: Reach, unit: string): boolean {
-  return trial.circuit.actors.some((a, i) => a.unit === unit && a.does === 'mutes' && (reach.on[i] === 1 || reach.felt[i] === 1));
+  return trial.circuit.actors.some(
+    (a, i) => a.unit === unit && a.does === 'mutes' && (reach.on[i] === 1 || reach.felt[i] === 1),
+  );
 }
 
 /** Groups of ports that end in an antenna or a termination at an instant. */

@@ -1,0 +1,111 @@
+import {
+  type ActorStates,
+  type Circuit,
+  type CircuitPart,
+  isOpenGate,
+  type LoadPart,
+  type Origin,
+} from '../circuit/circuit.ts';
+import { findIslands } from './islands.ts';
+import type { DcSolution } from './solve-dc.ts';
+
+/**
+ * The DC network in one state as a SPICE deck: the same contacts, conductors, loads and supplies, for checking the
+ * solution with another program. Nodes are `n` and their number, each named in a comment; the reference of every
+ * island is node 0. A supply that limits or is off in the solution is written as what it then is.
+ */
+export function writeSpice(
+  circuit: Circuit,
+  title: string,
+  on: ActorStates,
+  open: ReadonlySet<number>,
+  dc: DcSolution,
+): string {
+  const islands = findIslands(circuit, on, open);
+  const node = (n: number) => (islands.reference[n] === 1 ? '0' : `n${n}`);
+  const used = new Set<number>();
+  const lines = circuit.parts.flatMap((part, i) => {
+    if (islands.inForce[i] === 0) return [];
+    for (const n of nodesOf(part)) used.add(n);
+    return [`* ${nameOf(part.origin)}`, ...cardsOf(part, i, node, on, dc)];
+  });
+  const names = [...used].sort((a, b) => a - b).map((n) => `* ${node(n)} = ${circuit.nodes[n]}`);
+  const free = [...used].filter((n) => islands.reference[n] !== 1);
+  return [
+    `* ${title.replace(/\s+/g, ' ')}`,
+    ...names,
+    ...lines,
+    '.options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-18',
+    '.control',
+    'set numdgt=12',
+    'op',
+    ...free.map((n) => `print v(n${n})`),
+    '.endc',
+    '.end',
+    '',
+  ].join('\n');
+}
+
+const nodesOf = (part: CircuitPart): number[] => {
+  if (part.kind === 'resistor') return [part.a, part.b];
+  if (part.kind === 'pullUp') return [part.node, part.reference, ...(part.fedFrom === null ? [] : [part.fedFrom])];
+  return [part.plus, part.minus];
+};
+
+function nameOf(origin: Origin): string {
+  switch (origin.type) {
+    case 'element':
+      return `${origin.unit} ${origin.element}`;
+    case 'chassis':
+      return `${origin.unit} ${origin.contact} to chassis`;
+    case 'mate':
+      return `cable ${origin.cable} end ${origin.end} in ${origin.unit}.${origin.port}.${origin.contact}`;
+    case 'wire':
+      return `cable ${origin.cable} ${origin.role}`;
+    case 'cableFuse':
+      return `cable ${origin.cable} fuse`;
+  }
+}
+
+function cardsOf(part: CircuitPart, i: number, node: (n: number) => string, on: ActorStates, dc: DcSolution): string[] {
+  switch (part.kind) {
+    case 'resistor':
+      return [`R${i} ${node(part.a)} ${node(part.b)} ${Math.max(part.ohms, 1e-6)}`];
+    case 'supply': {
+      const [plus, minus] = [node(part.plus), node(part.minus)];
+      const mode = dc.modes.get(i);
+      if (mode === 'limiting') return [`I${i} ${minus} ${plus} DC ${part.spec.peakAmps}`];
+      if (mode === 'off') return [`R${i} ${plus} ${minus} 1e12`];
+      return [
+        `V${i} s${i} ${minus} DC ${part.spec.volts}`,
+        `R${i} s${i} ${plus} ${Math.max(part.spec.sourceOhms, 1e-6)}`,
+      ];
+    }
+    case 'pullUp': {
+      // A regulator takes from the unit's plus what it gives through the resistor; a cell of its own gives it from below.
+      const from = part.fedFrom === null ? part.reference : part.fedFrom;
+      const [top, contact, reference] = [node(from), node(part.node), node(part.reference)];
+      return [
+        `B${i} ${top} ${contact} I = (${part.spec.volts} - (${difference(contact, reference)}))/${Math.max(part.spec.ohms, 1e-6)}`,
+      ];
+    }
+    case 'load':
+      return loadCards(part, i, node, on);
+  }
+}
+
+function loadCards(part: LoadPart, i: number, node: (n: number) => string, on: ActorStates): string[] {
+  const [plus, minus] = [node(part.plus), node(part.minus)];
+  const amount = part.states.find((s) => isOpenGate(s.gate, on))?.amount ?? part.spec.amount;
+  const volts = difference(plus, minus);
+  const least = Math.max(part.dropOutV, 1e-3);
+  const leak = `R${i} ${plus} ${minus} 1e12`;
+  if (amount === 0) return [leak];
+  if (part.spec.law === 'resistance')
+    return [leak, `B${i} ${plus} ${minus} I = (${volts}) > 0 ? (${volts})/${amount} : 0`];
+  const full = part.spec.law === 'power' ? `${amount}/(${volts})` : `${amount}`;
+  const fading = `${amount / (part.spec.law === 'power' ? least * least : least)}*(${volts})`;
+  return [leak, `B${i} ${plus} ${minus} I = (${volts}) >= ${least} ? ${full} : ((${volts}) > 0 ? ${fading} : 0)`];
+}
+
+const difference = (a: string, b: string): string => `V(${a})${b === '0' ? '' : `-V(${b})`}`;

@@ -1,0 +1,12 @@
+import { hookupsOf, spiceDeck } from '../../core/index.ts';
+import type { Command } from './command.ts';
+
+export const circuit: Command = {
+  summary: 'the DC network as a SPICE deck (--spice), at rest or with --moment sending',
+  forms: ['spice'],
+  run({ station, options }) {
+    const hookup = options.hookup ?? hookupsOf(station)[0];
+    if (!hookup) throw new Error('a station has a hook-up');
+    return { text: spiceDeck(station, hookup, options.moment), status: 0 };
+  },
+};

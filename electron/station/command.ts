@@ -1,0 +1,30 @@
+import type { Hookup, Station, SurveyReport } from '../../core/index.ts';
+
+/** What was asked for, apart from the command and the file. */
+export interface Options {
+  readonly form: 'text' | 'json' | 'csv' | 'spice';
+  /** Only this hook-up; all where none was named. */
+  readonly hookup: Hookup | null;
+  readonly control: string | null;
+  readonly moment: 'receive' | 'sending';
+}
+
+export interface Given {
+  readonly station: Station;
+  readonly report: SurveyReport;
+  readonly options: Options;
+}
+
+/** A command of the line: what it prints and the exit status that follows from it. */
+export interface Command {
+  readonly summary: string;
+  /** Forms beside readable text. */
+  readonly forms: readonly Options['form'][];
+  run(given: Given): { text: string; status: 0 | 1 };
+}
+
+/** Whether a row of a hook-up was asked for. */
+export const isAsked = (options: Options, hookup: string): boolean =>
+  options.hookup === null || options.hookup.id === hookup;
+
+export const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

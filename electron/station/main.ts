@@ -1,0 +1,98 @@
+// The command line: `station COMMAND FILE`. Exit status 0: nothing above doubt; 1: a danger or a fault; 2: not read.
+import { parseArgs } from 'node:util';
+import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/index.ts';
+import { budget } from './budget.ts';
+import { cables } from './cables.ts';
+import { check } from './check.ts';
+import { circuit } from './circuit.ts';
+import type { Command, Options } from './command.ts';
+import { keydown } from './keydown.ts';
+import { openFile } from './open-file.ts';
+
+const commands: Record<string, Command> = { check, cables, budget, keydown, circuit };
+
+const usage = `Usage: npm run -s station -- COMMAND FILE [options]
+
+${Object.entries(commands)
+  .map(([name, { summary }]) => `  ${name.padEnd(9)} ${summary}`)
+  .join('\n')}
+
+  --json           for other programs
+  --csv            for a spreadsheet (cables, budget)
+  --hookup NAME    one hook-up only
+  --control NAME   one control only (keydown)
+  --moment M       receive or sending (circuit)
+  --spice          as a SPICE deck (circuit)
+
+Exit status: 0 nothing above doubt, 1 a danger or a fault, 2 the file or the command could not be read.
+`;
+
+/** A reason to stop before anything is worked out. */
+class Refusal extends Error {}
+
+function run(args: readonly string[]): { text: string; status: number } {
+  const { values, positionals } = parse(args);
+  const [name, file, ...more] = positionals;
+  if (values.help || name === undefined) return { text: usage, status: values.help ? 0 : 2 };
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (!command) throw new Refusal(`There is no command “${name}”; there are ${Object.keys(commands).join(', ')}.`);
+  if (file === undefined) throw new Refusal(`Name a station file: station ${name} FILE.`);
+  if (more.length > 0) throw new Refusal(`One file at a time: “${more[0]}” is too much.`);
+  const form = values.json ? 'json' : values.csv ? 'csv' : values.spice ? 'spice' : 'text';
+  if (form !== 'text' && !command.forms.includes(form)) throw new Refusal(`“${name}” has no --${form}.`);
+  if (values.moment !== undefined && values.moment !== 'receive' && values.moment !== 'sending')
+    throw new Refusal('--moment is receive or sending.');
+  const read = openFile(file);
+  if ('problems' in read) {
+    const list = read.problems.map(({ place, message }) => `${place}: ${message}`).join('\n');
+    throw new Refusal(`${file} is not a station that can be read:\n${list}`);
+  }
+  const options: Options = {
+    form,
+    hookup: findHookup(read.station, values.hookup),
+    control: values.control ?? null,
+    moment: values.moment ?? 'receive',
+  };
+  return command.run({ station: read.station, report: surveyReport(read.station), options });
+}
+
+function parse(args: readonly string[]) {
+  const flag = { type: 'boolean', default: false } as const;
+  const named = { type: 'string' } as const;
+  try {
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        json: flag,
+        csv: flag,
+        spice: flag,
+        help: { ...flag, short: 'h' },
+        hookup: named,
+        control: named,
+        moment: named,
+      },
+    });
+  } catch (error) {
+    throw new Refusal(`${(error as Error).message.split('. ')[0]}.`);
+  }
+}
+
+function findHookup(station: Station, name: string | undefined): Hookup | null {
+  if (name === undefined) return null;
+  const hookups = hookupsOf(station);
+  const found = hookups.find((h) => h.id === name || h.name.toLowerCase() === name.toLowerCase());
+  if (!found)
+    throw new Refusal(`There is no hook-up “${name}”; there are ${hookups.map((h) => `“${h.name}”`).join(', ')}.`);
+  return found;
+}
+
+try {
+  const { text, status } = run(process.argv.slice(2));
+  process.stdout.write(text);
+  process.exitCode = status;
+} catch (error) {
+  if (!(error instanceof Refusal)) throw error;
+  process.stderr.write(`${error.message}\n`);
+  process.exitCode = 2;
+}
