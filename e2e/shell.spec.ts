@@ -1,0 +1,373 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import {
+  answerOpen,
+  answerQuestion,
+  answerSave,
+  chooseMenu,
+  expect,
+  heardBy,
+  onEachShell,
+  test,
+  windowTitles,
+} from './shell/test.ts';
+
+const text = '{ "format": "stationwright" }\n';
+
+onEachShell(() => {
+  test.describe('what the page can reach', () => {
+    test('the bridge with just its functions, and nothing of Node', async ({ start }) => {
+      const { page } = await start();
+      expect(await page.evaluate(() => Object.keys(window.stationwright ?? {}).sort())).toEqual(
+        [
+          'exportFile',
+          'firstDocument',
+          'newWindow',
+          'onCommand',
+          'onOpened',
+          'onProblem',
+          'openFile',
+          'platform',
+          'print',
+          'saveFile',
+          'savePdf',
+          'setDocumentState',
+        ].sort(),
+      );
+      expect(await page.evaluate(() => window.stationwright?.platform)).toBe(process.platform);
+      const node = [
+        'require',
+        'module',
+        'process',
+        'Buffer',
+        'ipcRenderer',
+        'global',
+        'sendToShell',
+        'receiveFromShell',
+      ];
+      expect(await page.evaluate((names) => names.filter((name) => name in window), node)).toEqual([]);
+    });
+
+    test('no file outside its own folder', async ({ start }) => {
+      const { page } = await start();
+      const statuses = await page.evaluate(async () => {
+        const addresses = ['./heard.js', '../secret.txt', '/..%2fsecret.txt', '/%2e%2e/secret.txt', './none.js'];
+        return Promise.all(addresses.map(async (address) => (await fetch(address)).status));
+      });
+      expect(statuses).toEqual([200, 404, 404, 404, 404]);
+    });
+
+    test('no further window, no other page, no device', async ({ start }) => {
+      const shell = await start();
+      const { page } = shell;
+      const address = page.url();
+      await page.evaluate(() => {
+        window.open('https://example.invalid/');
+        location.href = 'https://example.invalid/';
+      });
+      const states = await page.evaluate(() =>
+        Promise.all(
+          ['geolocation', 'notifications', 'midi'].map(
+            async (name) => (await navigator.permissions.query({ name: name as PermissionName })).state,
+          ),
+        ),
+      );
+      expect(states).toEqual(['denied', 'denied', 'denied']);
+      await expect.poll(() => shell.pages().length).toBe(1);
+      expect(page.url()).toBe(address);
+      await expect(page.getByRole('heading', { name: 'Bare page' })).toBeVisible();
+    });
+
+    test('nothing with arguments that a call does not take', async ({ start, folder }) => {
+      const shell = await start();
+      await answerSave(shell, path.join(folder, 'never.json'));
+      const refusals = await shell.page.evaluate(async () => {
+        const bridge = window.stationwright as unknown as Record<string, (...args: unknown[]) => Promise<unknown>>;
+        const tries: [string, ...unknown[]][] = [
+          ['saveFile', 5],
+          ['saveFile', { text: 'x', path: null }],
+          ['saveFile', { text: 'x', path: 7, suggestedName: 'a' }],
+          ['saveFile', { text: 'x', path: null, suggestedName: 'a', mode: 0o777 }],
+          ['exportFile', { suggestedName: 'a.csv', content: 'x', encoding: 'hex' }],
+          ['savePdf', { suggestedName: '' }],
+        ];
+        return Promise.all(
+          tries.map(([name, ...args]) =>
+            bridge[name]?.(...args).then(
+              () => 'taken',
+              (error: Error) => error.message,
+            ),
+          ),
+        );
+      });
+      for (const refusal of refusals) expect(refusal).toContain('refused, not what it takes');
+      expect(existsSync(path.join(folder, 'never.json'))).toBe(false);
+    });
+
+    test('no answer for a page that is not the app, nor for a frame in it', async ({ start }) => {
+      const shell = await start();
+      const refusals = await shell.evaluate(async ({ BrowserWindow, ipcMain }) => {
+        const sender = BrowserWindow.getAllWindows()[0]?.webContents;
+        const foreign = { url: 'https://example.invalid/index.html', parent: null };
+        const framed = { url: 'app://bundle/index.html', parent: foreign };
+        // Handlers can't be called from outside Electron: its own map of them is private, the stand-in's is not.
+        const handlers = ipcMain as unknown as {
+          handlers?: Map<string, unknown>;
+          _invokeHandlers?: Map<string, unknown>;
+        };
+        const call = (handlers.handlers ?? handlers._invokeHandlers)?.get('openFile') as (event: unknown) => unknown;
+        return [foreign, framed, null].map((senderFrame) => {
+          try {
+            call({ sender, senderFrame });
+            return 'answered';
+          } catch (error) {
+            return String(error);
+          }
+        });
+      }, null);
+      for (const refusal of refusals) expect(refusal).toContain('refused, asked by something else');
+    });
+  });
+
+  test.describe('opening', () => {
+    test('by dialog, into the untouched window', async ({ start, folder }) => {
+      const shell = await start();
+      const file = path.join(folder, 'shack.station.json');
+      writeFileSync(file, text);
+      await answerOpen(shell, file);
+      const opened = await shell.page.evaluate(() => window.stationwright?.openFile());
+      expect(opened).toEqual({ path: file, name: 'shack.station.json', text });
+      await answerOpen(shell, null);
+      expect(await shell.page.evaluate(() => window.stationwright?.openFile())).toBeNull();
+    });
+
+    test('by menu, into the untouched window; then one window a file', async ({ start, folder }) => {
+      const shell = await start();
+      await shell.page.evaluate(() => window.stationwright?.firstDocument());
+      const [first = '', second = ''] = ['one', 'two'].map((name) => path.join(folder, `${name}.station.json`));
+      writeFileSync(first, text);
+      writeFileSync(second, text);
+      await answerOpen(shell, first);
+      await chooseMenu(shell, 'open');
+      await expect
+        .poll(() => heardBy(shell.page))
+        .toEqual([['opened', { path: first, name: 'one.station.json', text }]]);
+      await answerOpen(shell, second);
+      await chooseMenu(shell, 'open');
+      await expect.poll(() => shell.pages().length).toBe(2);
+      await chooseMenu(shell, 'open');
+      await chooseMenu(shell, `recent:${first}`);
+      await expect
+        .poll(() => shell.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().length, null))
+        .toBe(2);
+      expect((await heardBy(shell.page)).length).toBe(1);
+    });
+
+    test('from the command line, and by a second start', async ({ start, folder }) => {
+      const file = path.join(folder, 'named.station.json');
+      writeFileSync(file, text);
+      const shell = await start(file);
+      expect(await shell.page.evaluate(() => window.stationwright?.firstDocument())).toEqual({
+        kind: 'file',
+        file: { path: file, name: 'named.station.json', text },
+      });
+      const other = path.join(folder, 'other.station.json');
+      writeFileSync(other, text);
+      await shell.evaluate(
+        ({ app }, [argument = '', place = '']) => {
+          app.emit('second-instance', {}, ['program', '--flag', argument], place);
+        },
+        [path.basename(other), folder],
+      );
+      await expect.poll(() => shell.pages().length).toBe(2);
+      expect(await shell.pages()[1]?.evaluate(() => window.stationwright?.firstDocument())).toMatchObject({
+        kind: 'file',
+        file: { path: other },
+      });
+    });
+
+    test('a file that is missing, too large or not text gets a sentence', async ({ start, folder }) => {
+      const shell = await start();
+      const large = path.join(folder, 'large.json');
+      writeFileSync(large, Buffer.alloc(200_000_000, 32));
+      const picture = path.join(folder, 'picture.json');
+      writeFileSync(picture, Buffer.from([0x89, 0x50, 0xff, 0xfe]));
+      const sentences: unknown[] = [];
+      for (const file of [path.join(folder, 'gone.json'), large, picture, folder]) {
+        await answerOpen(shell, file);
+        sentences.push(await shell.page.evaluate(() => window.stationwright?.openFile()));
+      }
+      expect(sentences).toEqual([
+        { error: 'gone.json could not be opened: it is not there any more.' },
+        { error: 'large.json is not a station file: it has 200 MB, and no station comes near 50 MB.' },
+        { error: 'picture.json is not a station file: it holds something other than text.' },
+        { error: `${path.basename(folder)} is not a file.` },
+      ]);
+    });
+
+    test('a sample, as a command', async ({ start }) => {
+      const shell = await start();
+      await shell.page.evaluate(() => window.stationwright?.firstDocument());
+      const sample = await shell.evaluate(({ Menu }) => {
+        const file = Menu.getApplicationMenu()?.items.find(({ label }) => label.includes('File'));
+        const samples = file?.submenu?.items.find(({ label }) => label === 'Open sample')?.submenu?.items ?? [];
+        samples[0]?.click();
+        return samples[0]?.id;
+      }, null);
+      expect(sample).toMatch(/^sample:./);
+      await expect.poll(() => heardBy(shell.page)).toEqual([['command', sample]]);
+    });
+  });
+
+  test.describe('saving', () => {
+    test('asks once, then writes to the same file', async ({ start, folder }) => {
+      const shell = await start();
+      const file = path.join(folder, 'shack.station.json');
+      await answerSave(shell, path.join(folder, 'shack'));
+      const request = { text, path: null, suggestedName: 'shack.station.json' };
+      const saved = await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request);
+      expect(saved).toEqual({ path: file, name: 'shack.station.json' });
+      await answerSave(shell, null);
+      const again = { ...request, text: 'second', path: file };
+      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), again)).toEqual(saved);
+      expect(readFileSync(file, 'utf8')).toBe('second');
+    });
+
+    test('asks before it writes to a path that the window was not given', async ({ start, folder }) => {
+      const shell = await start();
+      const file = path.join(folder, 'foreign.json');
+      writeFileSync(file, 'theirs');
+      await answerSave(shell, null);
+      const request = { text, path: file, suggestedName: 'x.station.json' };
+      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toBeNull();
+      expect(readFileSync(file, 'utf8')).toBe('theirs');
+    });
+
+    test('that fails at the last step leaves the old file and nothing beside it', async ({ start, folder }) => {
+      const file = path.join(folder, 'kept.station.json');
+      writeFileSync(file, text);
+      const shell = await start(file);
+      await shell.page.evaluate(() => window.stationwright?.firstDocument());
+      await shell.evaluate(() => {
+        const files = process.getBuiltinModule('node:fs/promises');
+        files.rename = async () => {
+          throw Object.assign(new Error('no space'), { code: 'ENOSPC' });
+        };
+      }, null);
+      const request = { text: 'half', path: file, suggestedName: 'kept.station.json' };
+      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toEqual({
+        error: 'kept.station.json could not be saved: there is no space left. What was there before is as it was.',
+      });
+      expect(readFileSync(file, 'utf8')).toBe(text);
+      expect(readdirSync(folder).filter((name) => name.includes('kept'))).toEqual(['kept.station.json']);
+    });
+
+    test('never over a file that another window shows', async ({ start, folder }) => {
+      const file = path.join(folder, 'shown.station.json');
+      writeFileSync(file, text);
+      const shell = await start(file);
+      await chooseMenu(shell, 'new');
+      await expect.poll(() => shell.pages().length).toBe(2);
+      await answerSave(shell, file);
+      const request = { text: 'other', path: null, suggestedName: 'x.station.json' };
+      const second = shell.pages()[1];
+      await second?.waitForLoadState();
+      expect(await second?.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toMatchObject({
+        error: expect.stringContaining('open in another window'),
+      });
+      expect(readFileSync(file, 'utf8')).toBe(text);
+    });
+
+    test('tables, pictures and the page as PDF', async ({ start, folder }) => {
+      const shell = await start();
+      mkdirSync(path.join(folder, 'out'));
+      const place = (name: string) => path.join(folder, 'out', name);
+      await answerSave(shell, place('cables.csv'));
+      const table = { suggestedName: 'cables.csv', content: 'a;b\n', encoding: 'utf8' } as const;
+      await shell.page.evaluate((asked) => window.stationwright?.exportFile(asked), table);
+      await answerSave(shell, place('drawing.png'));
+      const picture = { suggestedName: 'drawing.png', content: 'iVBORw==', encoding: 'base64' } as const;
+      await shell.page.evaluate((asked) => window.stationwright?.exportFile(asked), picture);
+      await answerSave(shell, place('book.pdf'));
+      await shell.page.evaluate(() => window.stationwright?.savePdf({ suggestedName: 'book.pdf' }));
+      expect(readFileSync(place('cables.csv'), 'utf8')).toBe('a;b\n');
+      expect([...readFileSync(place('drawing.png'))]).toEqual([0x89, 0x50, 0x4e, 0x47]);
+      expect(readFileSync(place('book.pdf'), 'latin1')).toMatch(/^%PDF-/);
+    });
+  });
+
+  test('printing that fails gets a sentence, and cancelling it none', async ({ start }) => {
+    const shell = await start();
+    const print = async (reason: string) => {
+      await shell.evaluate(({ BrowserWindow }, why) => {
+        const contents = BrowserWindow.getAllWindows()[0]?.webContents;
+        if (contents) contents.print = (_options, done) => done?.(false, why);
+      }, reason);
+      return shell.page.evaluate(() => window.stationwright?.print());
+    };
+    expect(await print('Print job canceled')).toBeNull();
+    expect(await print('No printer')).toEqual({ error: 'The page could not be printed: No printer.' });
+  });
+
+  test.describe('closing', () => {
+    const edited = { name: 'shack', path: null, edited: true };
+
+    test('the title says what is open and whether it is edited', async ({ start }) => {
+      const shell = await start();
+      const report = (state: typeof edited) =>
+        shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), state);
+      await report(edited);
+      const mark = process.platform === 'darwin' ? '' : '• ';
+      await expect.poll(() => windowTitles(shell)).toEqual([`${mark}shack - Stationwright`]);
+      await report({ ...edited, edited: false });
+      await expect.poll(() => windowTitles(shell)).toEqual(['shack - Stationwright']);
+      await shell.page.evaluate(() => window.stationwright?.setDocumentState({ name: 'wrong' } as never));
+      await report({ ...edited, name: 'right' });
+      await expect.poll(() => windowTitles(shell)).toEqual([`${mark}right - Stationwright`]);
+    });
+
+    test('quitting without changes ends with 0', async ({ start }) => {
+      const shell = await start();
+      await chooseMenu(shell, 'quit');
+      expect(await shell.ended).toBe(0);
+    });
+
+    test("unsaved changes: cancel keeps the window, don't save closes it", async ({ start }) => {
+      const shell = await start();
+      await shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), edited);
+      await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
+      await answerQuestion(shell, 'Cancel');
+      await chooseMenu(shell, 'quit');
+      expect(await Promise.race([shell.ended, new Promise((resolve) => setTimeout(resolve, 500, 'still there'))])).toBe(
+        'still there',
+      );
+      expect(shell.page.isClosed()).toBe(false);
+      await answerQuestion(shell, "Don't save");
+      await chooseMenu(shell, 'quit');
+      expect(await shell.ended).toBe(0);
+    });
+
+    test('unsaved changes: save closes after the save, a cancelled save does not', async ({ start, folder }) => {
+      const shell = await start();
+      const file = path.join(folder, 'last.station.json');
+      await shell.page.evaluate((state) => {
+        window.stationwright?.setDocumentState(state);
+        window.stationwright?.onCommand(async (command) => {
+          if (command !== 'save') return;
+          const saved = await window.stationwright?.saveFile({ text: 'last', path: null, suggestedName: 'last' });
+          if (saved && 'path' in saved) window.stationwright?.setDocumentState({ ...state, edited: false });
+        });
+      }, edited);
+      await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
+      await answerQuestion(shell, 'Save');
+      await answerSave(shell, null);
+      await chooseMenu(shell, 'quit');
+      await expect.poll(() => heardBy(shell.page)).toEqual([['command', 'save']]);
+      expect(shell.page.isClosed()).toBe(false);
+      await answerSave(shell, file);
+      await chooseMenu(shell, 'quit');
+      expect(await shell.ended).toBe(0);
+      expect(readFileSync(file, 'utf8')).toBe('last');
+    });
+  });
+});

@@ -1,0 +1,27 @@
+const { strict } = require('./strict.cjs');
+
+/** A choice of what a page can ask for, by the name that both Electron and Chromium have for it. */
+const permissions = ['geolocation', 'notifications', 'midi', 'clipboard-read'];
+
+function createSession() {
+  let check = () => true;
+  return {
+    defaultSession: strict('session.defaultSession', {
+      setPermissionRequestHandler() {},
+      setPermissionCheckHandler(handler) {
+        check = handler;
+      },
+    }),
+    /** Has the browser decide as the shell would when a page asks. */
+    async applyPermissions(browser) {
+      const cdp = await browser.newBrowserCDPSession();
+      for (const name of permissions) {
+        const setting = check(null, name, '', {}) ? 'granted' : 'denied';
+        await cdp.send('Browser.setPermission', { permission: { name }, setting });
+      }
+      await cdp.detach();
+    },
+  };
+}
+
+module.exports = { createSession };

@@ -1,0 +1,105 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { test as base, expect, type Page } from '@playwright/test';
+import type { OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
+import { makeBareApp } from './bare-app.ts';
+import type { Shell } from './launch.ts';
+import { electronMissing, launchElectron } from './launch-electron.ts';
+import { launchStandIn } from './launch-stand-in.ts';
+
+export { expect };
+
+type Heard = ['command', ShellCommand] | ['opened', OpenedFile] | ['problem', Problem];
+declare global {
+  interface Window {
+    heard: Heard[];
+  }
+}
+
+interface Fixtures {
+  /** A folder of the test's own. */
+  folder: string;
+  /** Starts the shell around the bare page, with these arguments on its command line. */
+  start(...args: string[]): Promise<Shell>;
+  /** Starts the app as it is built. */
+  startApp(...args: string[]): Promise<Shell>;
+}
+
+export type Kind = 'the stand-in' | 'Electron';
+
+export const test = base.extend<Fixtures & { kind: Kind; launch: (app: string, args: string[]) => Promise<Shell> }>({
+  kind: ['the stand-in', { option: true }],
+  folder: async ({}, use) => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'stationwright-e2e-'));
+    await use(folder);
+    rmSync(folder, { recursive: true, force: true });
+  },
+  launch: async ({ kind }, use) => {
+    const running: Shell[] = [];
+    await use(async (app, args) => {
+      const shell = await (kind === 'Electron' ? launchElectron : launchStandIn)({ app, args });
+      running.push(shell);
+      return shell;
+    });
+    for (const shell of running) await shell.stop();
+  },
+  start: async ({ launch, folder }, use) => {
+    const app = makeBareApp(path.join(folder, 'app'));
+    await use(async (...args) => {
+      const shell = await launch(app, args);
+      await expect(shell.page.locator('body')).toHaveAttribute('data-ready', 'yes');
+      return shell;
+    });
+  },
+  startApp: async ({ launch }, use) => {
+    await use((...args) => launch(path.join(import.meta.dirname, '../..'), args));
+  },
+});
+
+/** Runs the tests on the stand-in and, where its program is here, on Electron. */
+export function onEachShell(tests: () => void): void {
+  for (const kind of ['the stand-in', 'Electron'] as const)
+    test.describe(`on ${kind}`, () => {
+      test.use({ kind });
+      test.skip(kind === 'Electron' && electronMissing !== null, electronMissing ?? '');
+      tests();
+    });
+}
+
+export const heardBy = (page: Page): Promise<Heard[]> => page.evaluate(() => window.heard);
+
+/** Answers every dialog of that kind from now on. */
+export function answerOpen(shell: Shell, file: string | null): Promise<void> {
+  return shell.evaluate(({ dialog }, path) => {
+    dialog.showOpenDialog = async () => ({ canceled: path === null, filePaths: path === null ? [] : [path] });
+  }, file);
+}
+
+export function answerSave(shell: Shell, file: string | null): Promise<void> {
+  return shell.evaluate(({ dialog }, path) => {
+    dialog.showSaveDialog = async () => ({ canceled: path === null, filePath: path ?? '' });
+  }, file);
+}
+
+export function answerQuestion(shell: Shell, button: string): Promise<void> {
+  return shell.evaluate(({ dialog }, wanted) => {
+    dialog.showMessageBox = async (...given: unknown[]) => {
+      const { buttons } = given.at(-1) as { buttons: string[] };
+      if (!buttons.includes(wanted)) throw new Error(`no button '${wanted}' among ${buttons}`);
+      return { response: buttons.indexOf(wanted), checkboxChecked: false };
+    };
+  }, button);
+}
+
+export function chooseMenu(shell: Shell, id: string): Promise<void> {
+  return shell.evaluate(({ Menu }, wanted) => {
+    const item = Menu.getApplicationMenu()?.getMenuItemById(wanted);
+    if (!item) throw new Error(`the menu has no '${wanted}'`);
+    item.click();
+  }, id);
+}
+
+export function windowTitles(shell: Shell): Promise<string[]> {
+  return shell.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().map((window) => window.getTitle()), null);
+}
