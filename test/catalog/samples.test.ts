@@ -1,0 +1,70 @@
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { fitOf } from '../../core/catalog/fit.ts';
+import { shelf } from '../../core/catalog/kinds/index.ts';
+import { readStation } from '../../core/station/read.ts';
+import { plugOf } from '../../core/station/references.ts';
+import type { CableEnd, Station } from '../../core/station/schema.ts';
+import { writeStation } from '../../core/station/write.ts';
+import { readSample, sampleText } from './read-sample.ts';
+
+const names = readdirSync(path.join(import.meta.dirname, '../../core/samples'))
+  .filter((file) => file.endsWith('.station.json'))
+  .map((file) => file.replace('.station.json', ''));
+
+describe.each(names)('sample %s', (name) => {
+  it('reads without a problem and is written as it is', () => {
+    const result = readStation(sampleText(name));
+    expect('problems' in result ? result.problems : []).toEqual([]);
+    expect(writeStation(readSample(name))).toBe(sampleText(name));
+  });
+
+  it('has its units on the grid and apart from each other', () => {
+    const at = readSample(name).units.map((u) => u.position);
+    for (const { x, y } of at) expect([x % 18, y % 18]).toEqual([0, 0]);
+    expect(new Set(at.map(({ x, y }) => `${x} ${y}`)).size).toBe(at.length);
+  });
+});
+
+const fits = (station: Station) =>
+  station.cables.flatMap((cable) =>
+    (['a', 'b'] as const).map((end: CableEnd) => {
+      const kind = station.kinds[station.units.find((u) => u.id === cable[end].unit)!.kind]!;
+      const port = kind.ports.find((p) => p.id === cable[end].port)!;
+      return {
+        cable: cable.number,
+        end,
+        fit: fitOf(station.connectors, plugOf(station, cable, end)!.id, port.connector).fit,
+      };
+    }),
+  );
+
+describe('the hut', () => {
+  const hut = readSample('hut');
+  const draft = readSample('hut-first-draft');
+
+  it('put right: two hook-ups, seventeen cables, every plug in its own jack', () => {
+    expect(hut.hookups.map((h) => h.name)).toEqual(['On the dummy load', 'On the air']);
+    expect(hut.cables).toHaveLength(17);
+    expect(fits(hut).filter(({ fit }) => fit !== 'mates')).toEqual([]);
+  });
+
+  it('as drawn first: the planted plugs, and no others, do not fit', () => {
+    expect(fits(draft).filter(({ fit }) => fit !== 'mates')).toEqual([
+      { cable: 'R3', end: 'a', fit: 'adapter' },
+      { cable: 'A1', end: 'a', fit: 'misfit' },
+      { cable: 'A1', end: 'b', fit: 'misfit' },
+    ]);
+    expect(draft.cables.some((c) => c.number === 'K4')).toBe(false);
+    expect(draft.hookups).toHaveLength(1);
+  });
+
+  it('carries the kinds of the shelf as they are', () => {
+    for (const station of [hut, draft]) {
+      for (const [id, kind] of Object.entries(station.kinds)) {
+        expect(kind).toEqual(shelf.find((item) => item.id === id)?.kind);
+      }
+    }
+  });
+});
