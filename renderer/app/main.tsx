@@ -1,10 +1,33 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import '@fontsource/atkinson-hyperlegible-next/latin-400.css';
+import '@fontsource/atkinson-hyperlegible-next/latin-600.css';
+import '@fontsource/atkinson-hyperlegible-next/latin-700.css';
+import '@fontsource/atkinson-hyperlegible-next/latin-ext-400.css';
+import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
+import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
+import './tokens.css';
+import './base.css';
+import { runSurveys, type SurveyWorker } from '../worker/survey-runner.ts';
+import { App } from './App.tsx';
+import { acceptDroppedFiles } from './drop-files.ts';
+import { followBrowser, followShell } from './follow-shell.ts';
+import { listenToKeys } from './keys.ts';
+import { followTheme } from './theme.ts';
+
+followTheme();
+listenToKeys();
+acceptDroppedFiles();
+runSurveys(
+  () => new Worker(new URL('../worker/survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker,
+);
+if (window.stationwright) void followShell(window.stationwright);
+else followBrowser();
 
 const root = document.getElementById('root');
-if (root)
-  createRoot(root).render(
-    <StrictMode>
-      <h1>Stationwright</h1>
-    </StrictMode>,
-  );
+if (!root) throw new Error('the page has no root');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

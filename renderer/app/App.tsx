@@ -1,0 +1,39 @@
+import { Drawing } from '../canvas/Drawing.tsx';
+import { BudgetSheet } from '../stages/budget/BudgetSheet.tsx';
+import { CableSheet } from '../stages/cables/CableSheet.tsx';
+import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
+import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
+import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
+import { Shelf } from '../stages/draw/Shelf.tsx';
+import { useStation, useView } from '../store/use-store.ts';
+import './app.css';
+import '../print/print.css';
+import { Beginning } from './Beginning.tsx';
+import { FindDialog } from './FindDialog.tsx';
+import { QuestionDialog } from './QuestionDialog.tsx';
+import { StageRail } from './StageRail.tsx';
+import { TitleBar } from './TitleBar.tsx';
+
+const sheets = { draw: DetailsSheet, check: FindingsSheet, cables: CableSheet, budget: BudgetSheet };
+
+/** One window: the drawing that never goes away, and beside it what the stage has to say. */
+export function App() {
+  const stage = useView((v) => v.stage);
+  const empty = useStation((s) => s.units.length === 0);
+  const Sheet = sheets[stage];
+  return (
+    <div className={`app stage-${stage}`}>
+      <TitleBar />
+      <StageRail />
+      {stage === 'draw' && <Shelf />}
+      <main className="drawing">
+        <Drawing />
+        {empty && <Beginning />}
+      </main>
+      <Sheet />
+      {stage === 'check' && <KeydownStrip />}
+      <FindDialog />
+      <QuestionDialog />
+    </div>
+  );
+}

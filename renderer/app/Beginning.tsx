@@ -1,0 +1,27 @@
+import { openFile, openSample } from './document-actions.ts';
+import { offeredSamples } from './samples.ts';
+
+/** What an empty sheet says: how to begin, and two stations to look at first. */
+export function Beginning() {
+  return (
+    <section className="beginning" aria-labelledby="beginning-title">
+      <h2 id="beginning-title">Draw your station</h2>
+      <ol>
+        <li>Take units from the shelf: click one, or drag it to the paper.</li>
+        <li>Drag from port to port to lay a cable. Ports that fit light up.</li>
+        <li>Look at Check: what would go wrong, and why.</li>
+      </ol>
+      <h3>Or look at one first</h3>
+      <div className="beginning-samples">
+        {offeredSamples.map(({ id, title }) => (
+          <button key={id} type="button" className="button" onClick={() => void openSample(id)}>
+            {title}
+          </button>
+        ))}
+        <button type="button" className="link" onClick={() => void openFile()}>
+          Open a station file
+        </button>
+      </div>
+    </section>
+  );
+}

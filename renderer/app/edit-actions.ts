@@ -1,0 +1,43 @@
+import { change, currentStation } from '../store/document.ts';
+import { select, viewStore } from '../store/view.ts';
+import { copyUnits } from './copy-units.ts';
+
+/** Removes what is selected, cables of removed units included, as one step. */
+export function removeSelection() {
+  const { units, cables } = viewStore.getState().selection;
+  if (units.length + cables.length === 0) return;
+  change({
+    type: 'all',
+    name: removalName(units.length, cables.length),
+    changes: [
+      { type: 'removeCables', ids: [...cables] },
+      { type: 'removeUnits', ids: [...units] },
+    ],
+  });
+  select({});
+}
+
+function removalName(units: number, cables: number): string {
+  if (units === 0) return cables === 1 ? 'Remove cable' : 'Remove cables';
+  return units === 1 ? 'Remove unit' : 'Remove units';
+}
+
+export function selectAll() {
+  const station = currentStation();
+  select({ units: station.units.map((u) => u.id), cables: station.cables.map((c) => c.id) });
+}
+
+/** Sets copies of the selected units, with the cables among them, beside them. */
+export function duplicateSelection() {
+  const copies = copyUnits(currentStation(), viewStore.getState().selection.units);
+  if (copies.units.length === 0) return;
+  change({
+    type: 'all',
+    name: 'Duplicate',
+    changes: [
+      { type: 'addUnits', units: copies.units },
+      { type: 'addCables', cables: copies.cables },
+    ],
+  });
+  select({ units: copies.units.map((u) => u.id) });
+}

@@ -1,0 +1,41 @@
+import { redoStep, undoStep } from '../store/document.ts';
+import { showStage, stages } from '../store/view.ts';
+import { openFile, save } from './document-actions.ts';
+import { duplicateSelection, selectAll } from './edit-actions.ts';
+import { openFind } from './find-store.ts';
+
+const withControl: Record<string, (shift: boolean) => void> = {
+  z: (shift) => (shift ? redoStep() : undoStep()),
+  y: () => redoStep(),
+  s: (shift) => void save(shift),
+  o: () => void openFile(),
+  k: () => openFind(),
+  f: () => openFind(),
+  d: () => duplicateSelection(),
+  a: () => selectAll(),
+};
+
+/** Keys that an open text field keeps for itself. */
+const ofFields = new Set(['z', 'y', 'a', 'd']);
+
+/** Shortcuts of the whole window. On the desktop the menu has them; then they don't reach the page. */
+export function listenToKeys() {
+  window.addEventListener('keydown', (event) => {
+    if (event.defaultPrevented || document.querySelector('dialog[open]')) return;
+    const inField = isField(event.target);
+    const key = event.key.toLowerCase();
+    if (event.ctrlKey || event.metaKey) {
+      const action = withControl[key];
+      if (!action || event.altKey || (inField && ofFields.has(key))) return;
+      event.preventDefault();
+      action(event.shiftKey);
+      return;
+    }
+    const stage = stages[Number(event.key) - 1];
+    if (stage && !inField && !event.altKey) showStage(stage);
+  });
+}
+
+/** Whether typing goes to this element. */
+export const isField = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));

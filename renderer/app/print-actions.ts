@@ -1,0 +1,27 @@
+import { suggestedName } from '../shell/files.ts';
+import { currentStation } from '../store/document.ts';
+import { showStage, viewStore } from '../store/view.ts';
+import { tell } from './questions.ts';
+
+/** Prints the sheet of the stage shown; from a stage without one, the cable list. */
+export async function printSheet() {
+  await showPrintable();
+  const problem = window.stationwright ? await window.stationwright.print() : window.print();
+  if (problem) await tell('Not printed', problem.error);
+}
+
+/** Writes the same sheet as a PDF; a browser does that from its print dialog. */
+export async function savePdf() {
+  if (!window.stationwright) return printSheet();
+  await showPrintable();
+  const name = suggestedName(currentStation().title).replace('.station.json', `-${viewStore.getState().stage}.pdf`);
+  const saved = await window.stationwright.savePdf({ suggestedName: name });
+  if (saved && 'error' in saved) await tell('Not saved', saved.error);
+}
+
+async function showPrintable() {
+  const { stage } = viewStore.getState();
+  if (stage === 'draw') showStage('cables');
+  // The sheet is painted in the next frame.
+  await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+}

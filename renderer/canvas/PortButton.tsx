@@ -1,0 +1,62 @@
+import { Handle, Position } from '@xyflow/react';
+import { memo } from 'react';
+import type { Connector, Port } from '../../core/index.ts';
+import { useView } from '../store/use-store.ts';
+import type { PortSpot } from './card-size.ts';
+import { Face } from './Face.tsx';
+import { giveUp, pickPort, useLaying } from './laying.ts';
+
+interface Props {
+  unit: string;
+  unitName: string;
+  port: Port;
+  connector: Connector;
+  spot: PortSpot;
+}
+
+const positions = { left: Position.Left, right: Position.Right, top: Position.Top, bottom: Position.Bottom };
+
+const words = {
+  mates: 'fits',
+  adapter: 'fits with an adapter',
+  misfit: 'goes in, but should not',
+  none: 'does not fit',
+};
+
+/** A port: a picture of its connector that a cable is drawn from, or taken by a click or Enter. */
+export const PortButton = memo(function PortButton({ unit, unitName, port, connector, spot }: Props) {
+  const key = `${unit}.${port.id}`;
+  const judged = useLaying((s) => s.judged.get(key));
+  const taken = useLaying((s) => s.from?.unit === unit && s.from.port === port.id);
+  const marked = useView((v) => v.hovered.some((p) => 'port' in p && p.unit === unit && p.port === port.id));
+  const name = [unitName, port.label, connector.name].filter(Boolean).join(', ');
+  const state = taken ? 'taken' : (judged?.fit ?? '');
+  return (
+    <Handle
+      type="source"
+      id={port.id}
+      position={positions[port.side]}
+      className={`port nodrag ${port.side} ${state} ${marked ? 'marked' : ''}`}
+      style={{ left: spot.x, top: spot.y }}
+      role="button"
+      tabIndex={0}
+      aria-label={judged ? `${name}: ${words[judged.fit]}` : name}
+      aria-pressed={taken}
+      title={judged ? `${sentence(words[judged.fit])}. ${judged.why}` : name}
+      onClick={() => pickPort({ unit, port: port.id })}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' && event.key !== ' ' && event.key !== 'Escape') return;
+        event.preventDefault();
+        event.stopPropagation();
+        if (event.key === 'Escape') giveUp();
+        else pickPort({ unit, port: port.id });
+      }}
+    >
+      <Face face={connector.face} />
+      {judged?.fit === 'misfit' && <span className="port-warning">!</span>}
+      {port.label && <span className="port-label">{port.label}</span>}
+    </Handle>
+  );
+});
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

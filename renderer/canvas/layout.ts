@@ -1,0 +1,43 @@
+import type { PortRef, Station, Unit, UnitKind } from '../../core/index.ts';
+import { type CardSize, cardSize } from './card-size.ts';
+import type { RouteRequest } from './route.ts';
+import type { Rect } from './routing/geometry.ts';
+import type { RouteEnd } from './routing/stub.ts';
+
+export type Positions = ReadonlyMap<string, Unit['position']>;
+
+const sizes = new WeakMap<UnitKind, Map<string, CardSize>>();
+
+/** The size of a unit's card; the same object while kind and name are. */
+export function sizeOf(kind: UnitKind, name: string): CardSize {
+  const known = sizes.get(kind) ?? new Map<string, CardSize>();
+  sizes.set(kind, known);
+  const size = known.get(name) ?? cardSize(kind, name);
+  known.set(name, size);
+  return size;
+}
+
+/** All cards and cables as the router wants them; `moved` has units that are being dragged. */
+export function layoutOf(station: Station, moved: Positions): { cards: Rect[]; requests: RouteRequest[] } {
+  const units = new Map(station.units.map((u) => [u.id, u]));
+  const placeOf = (unit: Unit) => moved.get(unit.id) ?? unit.position;
+  const cards = station.units.flatMap((unit) => {
+    const kind = station.kinds[unit.kind];
+    return kind ? [{ ...placeOf(unit), ...boxOf(sizeOf(kind, unit.name)) }] : [];
+  });
+  const endAt = (ref: PortRef): RouteEnd | null => {
+    const unit = units.get(ref.unit);
+    const kind = unit && station.kinds[unit.kind];
+    const spot = kind && sizeOf(kind, unit.name).ports.find((p) => p.id === ref.port);
+    if (!spot) return null;
+    const corner = placeOf(unit);
+    return { x: corner.x + spot.x, y: corner.y + spot.y, side: spot.side };
+  };
+  const requests = station.cables.flatMap(({ id, number, a, b }) => {
+    const [from, to] = [endAt(a), endAt(b)];
+    return from && to ? [{ id, number, a: from, b: to }] : [];
+  });
+  return { cards, requests };
+}
+
+const boxOf = ({ width, height }: CardSize) => ({ width, height });

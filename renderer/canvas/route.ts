@@ -1,0 +1,107 @@
+import { flagHeight, flagSpots, flagWidth } from './flags.ts';
+import { cornersOf, lengthOf, type Point, type Rect } from './routing/geometry.ts';
+import { buildGrid, fillRect, type Grid, indexOfLine } from './routing/grid.ts';
+import { Search, type Stop } from './routing/search.ts';
+import { type RouteEnd, stubOf } from './routing/stub.ts';
+
+/** A cable to be routed: its ends, and the number on its flags, which other cables keep clear of. */
+export interface RouteRequest {
+  readonly id: string;
+  readonly number: string;
+  readonly a: RouteEnd;
+  readonly b: RouteEnd;
+}
+
+/**
+ * Orthogonal routes of all cables: out of each port in its direction, clear of cards, each run in a lane of its own,
+ * around other cables' flags. The shortest go first; then each is laid anew with all the others in place, as the first
+ * ones could not know what would come. Where cards close every way the cable goes straight over them. Cables with a
+ * route in `kept` stay where they are: while a unit is dragged only its own cables follow.
+ */
+export function routeCables(
+  cards: readonly Rect[],
+  cables: readonly RouteRequest[],
+  kept: ReadonlyMap<string, Point[]> = new Map(),
+): Map<string, Point[]> {
+  const grid = buildGrid(
+    cards,
+    cables.flatMap((c) => [c.a, c.b]),
+  );
+  const search = new Search(grid);
+  const span = (c: RouteRequest) => Math.abs(c.a.x - c.b.x) + Math.abs(c.a.y - c.b.y);
+  const order = cables.filter((c) => !kept.has(c.id)).sort((p, q) => span(p) - span(q) || (p.id < q.id ? -1 : 1));
+  const routes = new Map<string, Point[]>();
+  for (const cable of cables) routes.set(cable.id, kept.get(cable.id) ?? stubsOnly(grid, cable));
+  for (const cable of cables) mark(grid, routes.get(cable.id) ?? [], cable.number, 1);
+  for (let round = 0; round < roundsFor(order.length); round++) {
+    for (const cable of order) {
+      mark(grid, routes.get(cable.id) ?? [], cable.number, -1);
+      const route = routeOne(grid, search, cable);
+      routes.set(cable.id, route);
+      mark(grid, route, cable.number, 1);
+    }
+  }
+  return routes;
+}
+
+/** Large drawings get fewer rounds: there a cable more or less in its lane matters less than the wait. */
+const roundsFor = (cables: number): number => {
+  if (cables <= 50) return 3;
+  return cables <= 200 ? 2 : 1;
+};
+
+function routeOne(grid: Grid, search: Search, cable: RouteRequest): Point[] {
+  const from = stubOf(grid, cable.a);
+  const to = stubOf(grid, cable.b);
+  const found = from && to && search.find(from, to);
+  return found ? cornersOf([cable.a, ...found, cable.b].map(({ x, y }) => ({ x, y }))) : straightOver(cable.a, cable.b);
+}
+
+/** Before anything is laid the ends are already taken: two pieces with a gap, written as one line with a null length between. */
+function stubsOnly(grid: Grid, cable: RouteRequest): Point[] {
+  const tip = (stop: Stop | null, end: Point): Point =>
+    stop ? { x: grid.xs[stop.column] ?? end.x, y: grid.ys[stop.row] ?? end.y } : end;
+  const gap = { x: Number.NaN, y: Number.NaN };
+  return [cable.a, tip(stubOf(grid, cable.a), cable.a), gap, tip(stubOf(grid, cable.b), cable.b), cable.b];
+}
+
+function straightOver(a: Point, b: Point): Point[] {
+  const middle = Math.round((a.x + b.x) / 2);
+  return cornersOf([
+    { x: a.x, y: a.y },
+    { x: middle, y: a.y },
+    { x: middle, y: b.y },
+    { x: b.x, y: b.y },
+  ]);
+}
+
+/** Enters a route and its flags in the grid, or takes them out again. */
+function mark(grid: Grid, route: readonly Point[], number: string, by: 1 | -1) {
+  route.forEach((p, i) => {
+    const before = route[i - 1];
+    if (before && !Number.isNaN(before.x) && !Number.isNaN(p.x)) markRun(grid, before, p, by);
+  });
+  const width = flagWidth(number);
+  if (route.some((p) => Number.isNaN(p.x)) || lengthOf(route) === 0) return;
+  for (const spot of flagSpots(route, width)) {
+    const rect = { x: spot.x - width / 2, y: spot.y - flagHeight / 2, width, height: flagHeight };
+    fillRect(grid, grid.flags, rect, 2, by);
+  }
+}
+
+function markRun(grid: Grid, p: Point, q: Point, by: 1 | -1) {
+  const width = grid.xs.length;
+  if (p.y === q.y) {
+    const row = indexOfLine(grid.ys, p.y);
+    const [from, to] = [indexOfLine(grid.xs, Math.min(p.x, q.x)), indexOfLine(grid.xs, Math.max(p.x, q.x))];
+    for (let column = from; column <= to; column++) add(grid.along, row * width + column, by);
+  } else if (p.x === q.x) {
+    const column = indexOfLine(grid.xs, p.x);
+    const [from, to] = [indexOfLine(grid.ys, Math.min(p.y, q.y)), indexOfLine(grid.ys, Math.max(p.y, q.y))];
+    for (let row = from; row <= to; row++) add(grid.upDown, row * width + column, by);
+  }
+}
+
+function add(layer: Uint8Array, at: number, by: number) {
+  layer[at] = Math.max(0, (layer[at] ?? 0) + by);
+}

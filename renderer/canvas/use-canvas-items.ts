@@ -1,0 +1,125 @@
+import type { Edge, EdgeChange, Node, NodeChange } from '@xyflow/react';
+import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
+import type { Unit, UnitKind } from '../../core/index.ts';
+import { change, documentStore } from '../store/document.ts';
+import { useStation, useView } from '../store/use-store.ts';
+import { select, viewStore } from '../store/view.ts';
+import { dragUnits, endDrag, routeStation, useDrawing } from './drawing-store.ts';
+import { sizeOf } from './layout.ts';
+import { toHandles } from './to-handles.ts';
+
+interface Kept {
+  unit: Unit;
+  kind: UnitKind;
+  position: Unit['position'];
+  selected: boolean;
+  node: Node;
+}
+
+/** Units and cables as the drawing library wants them. An item that did not change stays the same object. */
+export function useCanvasItems() {
+  const station = useStation();
+  const moved = useDrawing((d) => d.moved);
+  const selection = useView((v) => v.selection);
+  const kept = useRef(new Map<string, Kept>());
+  const keptEdges = useRef(new Map<string, Edge>());
+
+  // Before painting: a card never shows without its cables beside it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: routes depend on these parts of the station only
+  useLayoutEffect(() => routeStation(station, moved), [station.units, station.cables, station.kinds, moved]);
+
+  const nodes = useMemo(() => {
+    const next = new Map<string, Kept>();
+    const chosen = new Set(selection.units);
+    for (const unit of station.units) {
+      const kind = station.kinds[unit.kind];
+      if (!kind) continue;
+      const position = moved.get(unit.id) ?? unit.position;
+      const selected = chosen.has(unit.id);
+      const old = kept.current.get(unit.id);
+      const same = old?.unit === unit && old.kind === kind && old.position === position && old.selected === selected;
+      next.set(unit.id, same ? old : { unit, kind, position, selected, node: nodeOf(unit, kind, position, selected) });
+    }
+    kept.current = next;
+    return [...next.values()].map((k) => k.node);
+  }, [station.units, station.kinds, moved, selection.units]);
+
+  const edges = useMemo(() => {
+    const next = new Map<string, Edge>();
+    const chosen = new Set(selection.cables);
+    for (const { id, a, b } of station.cables) {
+      const selected = chosen.has(id);
+      const old = keptEdges.current.get(id);
+      const edge: Edge = {
+        id,
+        type: 'cable',
+        source: a.unit,
+        sourceHandle: a.port,
+        target: b.unit,
+        targetHandle: b.port,
+        selected,
+      };
+      next.set(id, old && sameEdge(old, edge) ? old : edge);
+    }
+    keptEdges.current = next;
+    return [...next.values()];
+  }, [station.cables, selection.cables]);
+
+  const onNodesChange = useCallback((changes: NodeChange[]) => {
+    moveUnits(changes);
+    selectItems('units', changes);
+  }, []);
+  const onEdgesChange = useCallback((changes: EdgeChange[]) => selectItems('cables', changes), []);
+  return { nodes, edges, onNodesChange, onEdgesChange };
+}
+
+function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected: boolean): Node {
+  const size = sizeOf(kind, unit.name);
+  const { width, height } = size;
+  // Sizes and ports are known beforehand: nothing has to be measured in the page.
+  return {
+    id: unit.id,
+    type: 'unit',
+    position,
+    data: {},
+    selected,
+    width,
+    height,
+    measured: { width, height },
+    handles: toHandles(size),
+    ariaLabel: `${unit.name}, ${kind.name}`,
+  };
+}
+
+const sameEdge = (old: Edge, edge: Edge): boolean =>
+  old.selected === edge.selected &&
+  old.source === edge.source &&
+  old.sourceHandle === edge.sourceHandle &&
+  old.target === edge.target &&
+  old.targetHandle === edge.targetHandle;
+
+/** While a drag lasts the document stays as it is; its end, or a move by key, is one step. */
+function moveUnits(changes: readonly NodeChange[]) {
+  const positions = changes.flatMap((c) => (c.type === 'position' && c.position ? [c] : []));
+  const asMoves = (some: typeof positions) => some.flatMap(({ id, position }) => (position ? [{ id, position }] : []));
+  const live = asMoves(positions.filter((c) => c.dragging));
+  const done = asMoves(positions.filter((c) => !c.dragging));
+  if (live.length > 0) dragUnits(live);
+  if (done.length > 0) {
+    change({ type: 'moveUnits', moves: done });
+    endDrag();
+  }
+}
+
+function selectItems(list: 'units' | 'cables', changes: readonly (NodeChange | EdgeChange)[]) {
+  const picked = changes.flatMap((c) => (c.type === 'select' ? [c] : []));
+  if (picked.length === 0) return;
+  const { selection } = viewStore.getState();
+  const chosen = new Set(selection[list]);
+  for (const { id, selected } of picked) {
+    if (selected) chosen.add(id);
+    else chosen.delete(id);
+  }
+  const known = new Set(documentStore.getState().history.station[list].map((item) => item.id));
+  select({ ...selection, [list]: [...chosen].filter((id) => known.has(id)) });
+}

@@ -1,0 +1,68 @@
+import { useReactFlow, useStoreApi } from '@xyflow/react';
+import { type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
+import { documentStore } from '../store/document.ts';
+import { useDocument } from '../store/use-store.ts';
+import { drawingView } from './drawing-view.ts';
+import { findFreePlace } from './free-place.ts';
+import { layoutOf } from './layout.ts';
+
+const fitOptions = { padding: 0.06, maxZoom: 1.2 };
+const stepMs = 160;
+
+/** Below this, ports and labels are too small to read and only cost time to paint. */
+const farZoom = 0.4;
+
+/** Keeps the station fitted to the paper until the user zooms or pans, and lends the drawing to the rest of the screen. */
+export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
+  const flow = useReactFlow();
+  const store = useStoreApi();
+  const opened = useDocument((d) => d.opened);
+  const fitted = useRef(true);
+
+  const fitAll = useCallback(
+    (duration = 0) => {
+      fitted.current = true;
+      if (documentStore.getState().history.station.units.length > 0) void flow.fitView({ ...fitOptions, duration });
+      else void flow.setViewport({ x: 40, y: 40, zoom: 1 });
+    },
+    [flow],
+  );
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a document opened is the reason to fit
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => fitAll());
+    return () => cancelAnimationFrame(frame);
+  }, [opened, fitAll]);
+
+  useEffect(() => {
+    if (!wrapper.current) return;
+    const observer = new ResizeObserver(() => {
+      if (fitted.current && documentStore.getState().history.station.units.length > 0) fitAll();
+    });
+    observer.observe(wrapper.current);
+    return () => observer.disconnect();
+  }, [wrapper, fitAll]);
+
+  useEffect(() => {
+    drawingView.fit = () => fitAll(stepMs);
+    drawingView.zoomIn = () => void flow.zoomIn({ duration: stepMs });
+    drawingView.zoomOut = () => void flow.zoomOut({ duration: stepMs });
+    drawingView.freePlace = (width, height) => {
+      const { width: w, height: h } = store.getState();
+      const { x, y, zoom } = flow.getViewport();
+      const view = { x: -x / zoom, y: -y / zoom, width: w / zoom, height: h / zoom };
+      const { cards } = layoutOf(documentStore.getState().history.station, new Map());
+      return findFreePlace(cards, view, width, height);
+    };
+  }, [fitAll, flow, store]);
+
+  return useMemo(
+    () => ({
+      byHand: (event: unknown) => {
+        if (event) fitted.current = false;
+      },
+      onMove: (_: unknown, { zoom }: { zoom: number }) => wrapper.current?.classList.toggle('far', zoom < farZoom),
+    }),
+    [wrapper],
+  );
+}

@@ -1,0 +1,17 @@
+import type { DesktopBridge } from './bridge.ts';
+import type { StationFiles } from './station-files.ts';
+
+/** Files by way of the desktop shell, which asks for places and writes safely. */
+export function desktopFiles(bridge: DesktopBridge): StationFiles {
+  return {
+    async open() {
+      const answer = await bridge.openFile();
+      return answer && 'text' in answer ? { name: answer.name, place: answer.path, text: answer.text } : answer;
+    },
+    async save({ text, file, suggestedName, askWhere }) {
+      const path = askWhere || typeof file?.place !== 'string' ? null : file.place;
+      const answer = await bridge.saveFile({ text, path, suggestedName: file?.name ?? suggestedName });
+      return answer && 'path' in answer ? { name: answer.name, place: answer.path } : answer;
+    },
+  };
+}

@@ -1,0 +1,109 @@
+import { useState } from 'react';
+import type { Finding } from '../../../core/index.ts';
+import { change } from '../../store/document.ts';
+import { useStation } from '../../store/use-store.ts';
+import { pointAt } from '../../store/view.ts';
+import { SeverityShape } from '../../widgets/SeverityShape.tsx';
+import { AcceptForm } from './AcceptForm.tsx';
+import { placeName } from './place-name.ts';
+import { showFinding } from './show-finding.ts';
+
+interface Props {
+  finding: Finding;
+  consequences?: readonly Finding[];
+  /** The finding whose reason and advice are shown. */
+  unfolded: string | null;
+  onUnfold: (id: string) => void;
+}
+
+/** One finding: its sentence always, its reason and advice once it is chosen, and what follows from it under a fold. */
+export function FindingItem({ finding, consequences = [], unfolded, onUnfold }: Props) {
+  const [follows, setFollows] = useState(false);
+  const open = unfolded === finding.id;
+  const show = () => {
+    showFinding(finding);
+    if (!open) onUnfold(finding.id);
+  };
+  const count = consequences.length;
+  return (
+    <article
+      className={open ? 'finding open' : 'finding'}
+      onPointerEnter={() => pointAt(finding.at)}
+      onPointerLeave={() => pointAt([])}
+    >
+      <SeverityShape severity={finding.severity} size={20} />
+      <div className="finding-body">
+        <h3>
+          <button
+            type="button"
+            aria-expanded={open}
+            onClick={show}
+            onFocus={() => pointAt(finding.at)}
+            onBlur={() => pointAt([])}
+          >
+            {finding.title}
+          </button>
+        </h3>
+        <p>{finding.message}</p>
+        <Places finding={finding} />
+        {open && <Reasons finding={finding} />}
+        {count > 0 && (
+          <button type="button" className="link small" aria-expanded={follows} onClick={() => setFollows(!follows)}>
+            {follows
+              ? `Fold the ${count} that ${count === 1 ? 'follows' : 'follow'} from it`
+              : `and ${count} more that ${count === 1 ? 'follows' : 'follow'} from it`}
+          </button>
+        )}
+        {follows && (
+          <ol className="consequences">
+            {consequences.map((c) => (
+              <li key={c.id}>
+                <FindingItem finding={c} unfolded={unfolded} onUnfold={onUnfold} />
+              </li>
+            ))}
+          </ol>
+        )}
+      </div>
+    </article>
+  );
+}
+
+function Places({ finding }: { finding: Finding }) {
+  const station = useStation();
+  const named = finding.at.map((place) => ({ place, name: placeName(station, place) })).filter((p) => p.name !== '');
+  const once = named.filter((p, i) => named.findIndex((q) => q.name === p.name) === i);
+  return (
+    <ul className="finding-places" aria-label="Where">
+      {once.map(({ place, name }) => (
+        <li key={name}>
+          <button type="button" onClick={() => showFinding(finding, [place])}>
+            {name}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Reasons({ finding }: { finding: Finding }) {
+  const station = useStation();
+  const names = finding.hookups.map((id) => station.hookups.find((h) => h.id === id)?.name).filter(Boolean);
+  const { fix } = finding;
+  return (
+    <div className="finding-reasons">
+      <p>{finding.why}</p>
+      <p>
+        <b>What to do.</b> {finding.advice}
+      </p>
+      {names.length > 0 && names.length < station.hookups.length && (
+        <p className="soft">In hook-up {names.join(', ')}.</p>
+      )}
+      {fix && (
+        <button type="button" className="button" onClick={() => change(fix.change)}>
+          {fix.name}
+        </button>
+      )}
+      <AcceptForm finding={finding} />
+    </div>
+  );
+}

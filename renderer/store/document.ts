@@ -1,0 +1,60 @@
+import { createStore } from 'zustand/vanilla';
+import {
+  type Change,
+  createStation,
+  type History,
+  recordChange,
+  redo,
+  type Station,
+  startHistory,
+  undo,
+} from '../../core/index.ts';
+
+/** Where a document is kept: its name, and a path (desktop) or a handle (browser) to write it back to. */
+export interface DocumentFile {
+  readonly name: string;
+  readonly place: unknown;
+}
+
+export interface DocumentState {
+  readonly history: History;
+  /** The document as it is in its file; steps keep whole documents, so undoing back to it makes it “saved” again. */
+  readonly saved: Station;
+  readonly file: DocumentFile | null;
+  /** Goes up with every document opened, so that the drawing knows when to fit it in view. */
+  readonly opened: number;
+}
+
+const fresh = (station: Station, file: DocumentFile | null, opened: number): DocumentState => ({
+  history: startHistory(station),
+  saved: station,
+  file,
+  opened,
+});
+
+export const documentStore = createStore<DocumentState>(() => fresh(createStation(), null, 0));
+
+const { getState, setState } = documentStore;
+
+export const isEdited = (state: DocumentState): boolean => state.history.station !== state.saved;
+
+export const currentStation = (): Station => getState().history.station;
+
+/** Makes a change as one step that can be undone. */
+export function change(what: Change) {
+  setState({ history: recordChange(getState().history, what) });
+}
+
+export const undoStep = () => setState({ history: undo(getState().history) });
+
+export const redoStep = () => setState({ history: redo(getState().history) });
+
+/** Shows another document in place of this one; without a station, an empty one. */
+export function openDocument(station: Station = createStation(), file: DocumentFile | null = null) {
+  setState(fresh(station, file, getState().opened + 1));
+}
+
+/** The document, as it was when writing began, is now in this file. */
+export function markSaved(station: Station, file: DocumentFile) {
+  setState({ saved: station, file });
+}

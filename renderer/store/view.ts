@@ -1,0 +1,74 @@
+import { createStore } from 'zustand/vanilla';
+import type { Place } from '../../core/index.ts';
+
+export const stages = ['draw', 'check', 'cables', 'budget'] as const;
+export type Stage = (typeof stages)[number];
+export type Theme = 'light' | 'dark' | 'system';
+
+export interface Selection {
+  readonly units: readonly string[];
+  readonly cables: readonly string[];
+}
+
+/** What the window shows of the document; none of it is saved with it. */
+export interface ViewState {
+  readonly stage: Stage;
+  readonly selection: Selection;
+  /** The hook-up and control looked at; null for the first there is. */
+  readonly hookup: string | null;
+  readonly control: string | null;
+  readonly moment: 'receive' | 'sending';
+  readonly theme: Theme;
+  /** Places to mark on the drawing while a finding is pointed at. */
+  readonly hovered: readonly Place[];
+  /** A wish to see places: the drawing centres on them. A new object each time, so the same wish can be made twice. */
+  readonly shown: { readonly places: readonly Place[] } | null;
+}
+
+const nothing: Selection = { units: [], cables: [] };
+const themeKey = 'stationwright.theme';
+
+export const viewStore = createStore<ViewState>(() => ({
+  stage: 'draw',
+  selection: nothing,
+  hookup: null,
+  control: null,
+  moment: 'receive',
+  theme: rememberedTheme(),
+  hovered: [],
+  shown: null,
+}));
+
+const { setState } = viewStore;
+
+export const showStage = (stage: Stage) => setState({ stage });
+export const select = (selection: Partial<Selection>) => setState({ selection: { ...nothing, ...selection } });
+export const chooseHookup = (hookup: string) => setState({ hookup, control: null });
+export const chooseControl = (control: string) => setState({ control });
+export const chooseMoment = (moment: ViewState['moment']) => setState({ moment });
+export const pointAt = (hovered: readonly Place[]) => setState({ hovered });
+
+/** What a new document starts with. */
+export const resetView = () =>
+  setState({ selection: nothing, hookup: null, control: null, moment: 'receive', hovered: [], shown: null });
+
+export function chooseTheme(theme: Theme) {
+  globalThis.localStorage?.setItem(themeKey, theme);
+  setState({ theme });
+}
+
+/** Selects places and asks the drawing to bring them into view. */
+export function showPlaces(places: readonly Place[]) {
+  setState({
+    selection: {
+      units: [...new Set(places.flatMap((p) => ('unit' in p ? [p.unit] : [])))],
+      cables: [...new Set(places.flatMap((p) => ('cable' in p ? [p.cable] : [])))],
+    },
+    shown: { places },
+  });
+}
+
+function rememberedTheme(): Theme {
+  const theme = globalThis.localStorage?.getItem(themeKey);
+  return theme === 'light' || theme === 'dark' ? theme : 'system';
+}

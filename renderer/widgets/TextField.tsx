@@ -1,0 +1,65 @@
+import { useId, useState } from 'react';
+import './fields.css';
+
+interface Props {
+  label: string;
+  value: string;
+  /** Called on Enter or when the field is left, with what changed; gives a sentence where it can't be taken. */
+  onCommit: (value: string) => string | undefined;
+  multiline?: boolean;
+  /** Something short after the field: a tag, a button. */
+  after?: React.ReactNode;
+  figures?: boolean;
+}
+
+/** A line of text that becomes one step when it is left; Escape puts the old text back. */
+export function TextField({ label, value, onCommit, multiline = false, after, figures = false }: Props) {
+  const id = useId();
+  const [typed, setTyped] = useState<string | null>(null);
+  const [problem, setProblem] = useState('');
+  const commit = () => {
+    if (typed === null) return;
+    const sentence = typed === value ? undefined : onCommit(typed);
+    setProblem(sentence ?? '');
+    if (!sentence) setTyped(null);
+  };
+  const shared = {
+    id,
+    value: typed ?? value,
+    className: figures ? 'input figure' : 'input',
+    'aria-invalid': problem !== '',
+    'aria-describedby': problem ? `${id}-problem` : undefined,
+    onBlur: commit,
+    onKeyDown: (event: React.KeyboardEvent) => {
+      if (event.key === 'Enter' && (!multiline || event.ctrlKey)) commit();
+      if (event.key !== 'Escape') return;
+      event.stopPropagation();
+      setTyped(null);
+      setProblem('');
+    },
+  };
+  return (
+    <div className={multiline ? 'field tall' : 'field'}>
+      <label htmlFor={id}>{label}</label>
+      <div className="field-line">
+        {multiline ? (
+          <textarea {...shared} rows={3} onChange={(e) => setTyped(e.target.value)} />
+        ) : (
+          <input
+            {...shared}
+            type="text"
+            autoComplete="off"
+            spellCheck={false}
+            onChange={(e) => setTyped(e.target.value)}
+          />
+        )}
+        {after}
+      </div>
+      {problem && (
+        <p className="field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}
