@@ -33,7 +33,7 @@ export function readStation(text: string): ReadResult {
   const dated = bringUpToDate(json.value);
   if ('problem' in dated) return { problems: [dated.problem] };
   const parsed = stationSchema.safeParse(dated.document);
-  if (!parsed.success) return { problems: shorten(parsed.error.issues.flatMap(problemsOfIssue)) };
+  if (!parsed.success) return { problems: shorten(parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, dated.document))) };
   const problems = findBrokenReferences(parsed.data);
   return problems.length > 0 ? { problems: shorten(problems) } : { station: parsed.data };
 }
@@ -44,11 +44,11 @@ function parseJson(text: string): { value: unknown } | { problems: Problem[] } {
   } catch {
     const errors: ParseError[] = [];
     parseWithPlaces(text, errors, { disallowComments: true });
-    const problems = errors.map(({ error, offset }) => ({
-      place: lineAndColumn(text, offset),
-      message: `This is not JSON: ${jsonWords(printParseErrorCode(error))}${near(text, offset)}.`,
-    }));
-    return { problems: problems.length > 0 ? shorten(problems) : [{ place: 'file', message: 'This is not JSON.' }] };
+    // One slip makes the reader stumble several times; the first place is where it is.
+    const first = errors[0];
+    if (!first) return { problems: [{ place: 'file', message: 'This is not JSON.' }] };
+    const message = `This is not JSON: ${jsonWords(printParseErrorCode(first.error))}${near(text, first.offset)}.`;
+    return { problems: [{ place: lineAndColumn(text, first.offset), message }] };
   }
 }
 
@@ -85,16 +85,19 @@ function lineAndColumn(text: string, offset: number): string {
   return `line ${line}, column ${offset - before.lastIndexOf('\n')}`;
 }
 
-function problemsOfIssue(issue: z.core.$ZodIssue): Problem[] {
+function problemsOfIssue(issue: z.core.$ZodIssue, document: unknown): Problem[] {
+  const place = placeOf(issue.path);
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
   }
-  if (issue.code === 'invalid_key')
-    return [{ place: placeOf(issue.path), message: issue.issues[0]?.message ?? 'This name does not fit.' }];
-  return [{ place: placeOf(issue.path), message: wordsFor(issue) }];
+  if (issue.code === 'invalid_key') return [{ place, message: issue.issues[0]?.message ?? 'This name does not fit.' }];
+  return [{ place, message: wordsFor(issue, valueAt(document, issue.path)) }];
 }
 
-function wordsFor(issue: z.core.$ZodIssue): string {
+const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], document);
+
+function wordsFor(issue: z.core.$ZodIssue, value: unknown): string {
   switch (issue.code) {
     case 'too_small':
       return issue.origin === 'number' ? `It has to be at least ${issue.minimum}.` : 'It must not be empty.';
@@ -103,15 +106,28 @@ function wordsFor(issue: z.core.$ZodIssue): string {
         ? `It has to be at most ${issue.maximum}.`
         : `It is too long: at most ${issue.maximum}.`;
     case 'invalid_type':
-      return issue.input === undefined
-        ? `It is missing, or not a ${issue.expected}.`
-        : `It has to be a ${issue.expected}.`;
+      if (value === undefined) return `It is missing: ${article(issue.expected)} belongs here.`;
+      return value === Number.POSITIVE_INFINITY ? 'It is too large for a number.' : `It has to be ${article(issue.expected)}.`;
     case 'invalid_value':
       return `It has to be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
+    case 'invalid_union':
+      return 'It is none of the kinds that are known here.';
     default:
       return `${issue.message}.`;
   }
 }
+
+const typeWords: Record<string, string> = {
+  string: 'a text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object',
+  record: 'an object',
+};
+
+const article = (type: string): string => typeWords[type] ?? `a ${type}`;
 
 function shorten(problems: Problem[]): Problem[] {
   if (problems.length <= listed) return problems;

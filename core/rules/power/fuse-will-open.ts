@@ -42,7 +42,7 @@ export const fuseWillOpen = defineRule({
               amps,
               share,
               moment: name,
-              time: time ? `within ${timeWords(time.toS)}` : 'after some hours',
+              time: timeWords(time?.toS),
             },
             hookup: hookup.id,
             moment: name,
@@ -54,10 +54,11 @@ export const fuseWillOpen = defineRule({
   },
 });
 
-/** Seconds as people say them. */
-function timeWords(seconds: number): string {
-  if (seconds < 1) return formatMs(seconds * 1000);
-  return seconds < 120 ? `${Number(seconds.toPrecision(2))} s` : `${Math.round(seconds / 60)} minutes`;
+/** The latest that it opens, as people say it. */
+function timeWords(seconds = Number.POSITIVE_INFINITY): string {
+  if (!Number.isFinite(seconds)) return 'sooner or later';
+  if (seconds < 1) return `within ${formatMs(seconds * 1000)}`;
+  return seconds < 120 ? `within ${Number(seconds.toPrecision(2))} s` : `within ${Math.round(seconds / 60)} minutes`;
 }
 
 /** Units one of whose loads hangs on these nodes. */

@@ -1,0 +1,101 @@
+import type { Circuit, CircuitPart } from '../../core/circuit/circuit.ts';
+import { DcSolver } from '../../core/dc/solve-dc.ts';
+
+const origin = { type: 'element', unit: 'test', element: 'part' } as const;
+
+/** A bare DC network by node names, without a station around it. */
+export class Network {
+  private readonly nodes: string[] = [];
+  private readonly parts: CircuitPart[] = [];
+
+  resistor(a: string, b: string, ohms: number): this {
+    return this.add({ kind: 'resistor', a: this.node(a), b: this.node(b), ohms, gate: [], origin });
+  }
+
+  supply(
+    plus: string,
+    minus: string,
+    volts: number,
+    sourceOhms: number,
+    peakAmps = 1000,
+    beyond: 'limits' | 'shutsDown' | 'sags' = 'sags',
+  ): this {
+    const spec = {
+      id: 'part',
+      type: 'supply',
+      plus,
+      minus,
+      volts,
+      sourceOhms,
+      amps: peakAmps,
+      peakAmps,
+      beyond,
+    } as const;
+    return this.add({ kind: 'supply', plus: this.node(plus), minus: this.node(minus), spec, gate: [], origin });
+  }
+
+  load(plus: string, minus: string, law: 'current' | 'power' | 'resistance', amount: number, dropOutV = 6): this {
+    const spec = {
+      id: 'part',
+      type: 'load',
+      plus,
+      minus,
+      law,
+      amount,
+      minV: 10,
+      maxV: 15,
+      absMaxV: 16,
+      reverseProtected: false,
+    } as const;
+    return this.add({
+      kind: 'load',
+      plus: this.node(plus),
+      minus: this.node(minus),
+      spec,
+      states: [],
+      dropOutV,
+      gate: [],
+      origin,
+    });
+  }
+
+  pullUp(contact: string, reference: string, volts: number, ohms: number, fedFrom: string | null): this {
+    const spec = { id: 'part', type: 'pullUp', contact, volts, ohms } as const;
+    const fed = fedFrom === null ? null : this.node(fedFrom);
+    return this.add({
+      kind: 'pullUp',
+      node: this.node(contact),
+      reference: this.node(reference),
+      fedFrom: fed,
+      spec,
+      gate: [],
+      origin,
+    });
+  }
+
+  solve() {
+    const circuit = this.circuit();
+    const dc = new DcSolver(circuit).solve(new Uint8Array(0));
+    const volts = (a: string, b: string) =>
+      (dc.volts[this.node(a)] ?? Number.NaN) - (dc.volts[this.node(b)] ?? Number.NaN);
+    return { dc, volts, amps: (part: number) => dc.amps[part] ?? Number.NaN };
+  }
+
+  circuit(): Circuit {
+    const nodeOf = new Map(this.nodes.map((name, i) => [name, i]));
+    const rf = { ports: [], edges: [], sources: [], loads: [] };
+    return { nodes: this.nodes, nodeOf, parts: this.parts, actors: [], actorOf: new Map(), rf };
+  }
+
+  private add(part: CircuitPart): this {
+    this.parts.push(part);
+    return this;
+  }
+
+  private node(name: string): number {
+    const known = this.nodes.indexOf(name);
+    if (known >= 0) return known;
+    this.nodes.push(name);
+    return this.nodes.length - 1;
+  }
+}
