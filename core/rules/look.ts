@@ -20,17 +20,34 @@ export interface Numbered<P extends CircuitPart> {
   readonly part: P;
 }
 
+interface PartLists {
+  readonly loads: readonly Numbered<LoadPart>[];
+  readonly supplies: readonly Numbered<SupplyPart>[];
+  readonly fuses: readonly Numbered<FusePart>[];
+}
+
+export type FusePart = Resistor & { readonly fuse: NonNullable<Resistor['fuse']> };
+
+const known = new WeakMap<Circuit, PartLists>();
+
+/** Sorted once for a circuit: every rule asks for the same parts again, moment by moment. */
+function listsOf(circuit: Circuit): PartLists {
+  const lists = known.get(circuit) ?? {
+    loads: partsOf(circuit, (p): p is LoadPart => p.kind === 'load'),
+    supplies: partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply'),
+    fuses: partsOf(circuit, (p): p is FusePart => p.kind === 'resistor' && p.fuse !== undefined),
+  };
+  known.set(circuit, lists);
+  return lists;
+}
+
 function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart) => part is P): Numbered<P>[] {
   return circuit.parts.flatMap((part, index) => (is(part) ? [{ index, part }] : []));
 }
 
-export const loadsOf = (circuit: Circuit) => partsOf(circuit, (p): p is LoadPart => p.kind === 'load');
-export const suppliesOf = (circuit: Circuit) => partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply');
-export const fusesOf = (circuit: Circuit) =>
-  partsOf(
-    circuit,
-    (p): p is Resistor & { fuse: NonNullable<Resistor['fuse']> } => p.kind === 'resistor' && p.fuse !== undefined,
-  );
+export const loadsOf = (circuit: Circuit) => listsOf(circuit).loads;
+export const suppliesOf = (circuit: Circuit) => listsOf(circuit).supplies;
+export const fusesOf = (circuit: Circuit) => listsOf(circuit).fuses;
 
 /** The unit that a part belongs to; a cable's parts belong to none. */
 export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin ? part.origin.unit : '');

@@ -13,13 +13,20 @@ export const hookupsOf = (station: Station): readonly Hookup[] =>
 export const cablesIn = (station: Station, hookup: Hookup): Cable[] =>
   station.cables.filter((cable) => !cable.hookups || cable.hookups.includes(hookup.id));
 
+/** Kinds with own figures, by unit: documents are never changed in place, so a unit's stay right. */
+const ownKinds = new WeakMap<Unit, { from: UnitKind; kind: UnitKind }>();
+
 /** A unit's kind with the user's own figures in place of the shelf's. Throws where the document has no such kind. */
 export function kindOf(station: Station, unit: Unit): UnitKind {
-  const kind = station.kinds[unit.kind];
-  if (!kind) throw new Error(`no unit kind ${unit.kind}`);
-  if (!unit.overrides) return kind;
+  const from = station.kinds[unit.kind];
+  if (!from) throw new Error(`no unit kind ${unit.kind}`);
+  if (!unit.overrides) return from;
+  const known = ownKinds.get(unit);
+  if (known?.from === from) return known.kind;
   const own = Object.entries(unit.overrides);
-  return { ...kind, elements: kind.elements.map((element) => withOwnFigures(element, own)) };
+  const kind = { ...from, elements: from.elements.map((element) => withOwnFigures(element, own)) };
+  ownKinds.set(unit, { from, kind });
+  return kind;
 }
 
 function withOwnFigures(element: UnitElement, own: readonly [string, number][]): UnitElement {

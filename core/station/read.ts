@@ -33,7 +33,8 @@ export function readStation(text: string): ReadResult {
   const dated = bringUpToDate(json.value);
   if ('problem' in dated) return { problems: [dated.problem] };
   const parsed = stationSchema.safeParse(dated.document);
-  if (!parsed.success) return { problems: shorten(parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, dated.document))) };
+  if (!parsed.success)
+    return { problems: shorten(parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, dated.document))) };
   const problems = findBrokenReferences(parsed.data);
   return problems.length > 0 ? { problems: shorten(problems) } : { station: parsed.data };
 }
@@ -107,7 +108,9 @@ function wordsFor(issue: z.core.$ZodIssue, value: unknown): string {
         : `It is too long: at most ${issue.maximum}.`;
     case 'invalid_type':
       if (value === undefined) return `It is missing: ${article(issue.expected)} belongs here.`;
-      return value === Number.POSITIVE_INFINITY ? 'It is too large for a number.' : `It has to be ${article(issue.expected)}.`;
+      return value === Number.POSITIVE_INFINITY
+        ? 'It is too large for a number.'
+        : `It has to be ${article(issue.expected)}.`;
     case 'invalid_value':
       return `It has to be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
     case 'invalid_union':

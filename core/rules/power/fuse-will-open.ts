@@ -24,13 +24,13 @@ export const fuseWillOpen = defineRule({
     for (const { hookup, trial } of hookups) {
       const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
       for (const { name, reach } of instantsOf(trial)) {
-        const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
         for (const { index, part } of fusesOf(trial.circuit)) {
           const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.amps[index] as number);
           const { ratedAmps: rated, family } = part.fuse;
           const share = amps / rated;
           if (share <= 0.8) continue;
           const time = openingTime(amps, rated, family);
+          const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
           const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
           report({
             message: share > 1.1 ? 'opens' : 'near',

@@ -1,5 +1,5 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import type { Trial } from '../../keydown/key-down.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { kindOf, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import type { UnitKind } from '../../station/unit-kind.ts';
@@ -21,53 +21,44 @@ export const overVoltage = defineRule({
     contact: '{port} has {volts V} on its {contact}; it stands {limit V} at most{assumed}.',
   },
   check({ station, hookups }, report) {
+    const limits = limitsOf(station);
     for (const { hookup, trial } of hookups) {
       for (const { name, reach } of [{ name: 'receive', reach: trial.atFirst }, ...instantsOf(trial)]) {
+        const base = { severity: 'danger', hookup: hookup.id, moment: name } as const;
+        const tolerance = toleranceByIsland(trial, reach);
         for (const { part } of loadsOf(trial.circuit)) {
-          const volts =
-            (voltsBetween(reach.dc, part.plus, part.minus) ?? 0) + tolerance(trial, reach.dc.island[part.plus]);
+          const more = tolerance.get(reach.dc.island[part.plus] as number) ?? 0;
+          const volts = (voltsBetween(reach.dc, part.plus, part.minus) ?? 0) + more;
           if (volts <= part.spec.absMaxV) continue;
-          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-          const values = { port: portName(station, { unit, port }), volts, limit: part.spec.absMaxV };
-          report({
-            message: 'load',
-            severity: 'danger',
-            at: [{ unit, port }],
-            values,
-            hookup: hookup.id,
-            moment: name,
-          });
+          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          const values = { port: portName(station, ref), volts, limit: part.spec.absMaxV };
+          report({ ...base, message: 'load', at: [ref], values });
         }
-        for (const { unit, port, contact, label, limit, assumed } of limitsOf(station)) {
+        for (const { unit, port, contact, label, limit, assumed } of limits) {
           const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
           const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
           const volts = node === undefined || chassis === undefined ? null : voltsBetween(reach.dc, node, chassis);
           if (volts === null || volts <= limit) continue;
-          const values = {
+          const words = {
             port: portName(station, { unit, port }),
             contact: label,
-            volts,
-            limit,
             assumed: assumed ? ' (assumed)' : '',
           };
-          report({
-            message: 'contact',
-            severity: 'danger',
-            at: [{ unit, port, contact }],
-            values,
-            hookup: hookup.id,
-            moment: name,
-          });
+          report({ ...base, message: 'contact', at: [{ unit, port, contact }], values: { ...words, volts, limit } });
         }
       }
     }
   },
 });
 
-/** How much higher than its nominal voltage a regulating supply of the island may stand. */
-function tolerance(trial: Trial, island: number | undefined): number {
-  const supply = suppliesOf(trial.circuit).find(({ part }) => trial.receive.dc.island[part.plus] === island);
-  return supply ? Math.max(0, (supply.part.spec.maxVolts ?? supply.part.spec.volts) - supply.part.spec.volts) : 0;
+/** How much higher than its nominal voltage a regulating supply may stand, by the island that it feeds. */
+function toleranceByIsland(trial: Trial, reach: Reach): Map<number, number> {
+  return new Map(
+    suppliesOf(trial.circuit).map(({ part }) => [
+      reach.dc.island[part.plus] as number,
+      Math.max(0, (part.spec.maxVolts ?? part.spec.volts) - part.spec.volts),
+    ]),
+  );
 }
 
 interface ContactLimit {
