@@ -12,6 +12,5 @@ export default defineConfig({
   use: {
     viewport: { width: 1280, height: 800 },
     launchOptions: { executablePath: findChromium(), args: chromiumArgs },
-    trace: 'retain-on-failure',
   },
 });

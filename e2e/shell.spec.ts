@@ -8,6 +8,7 @@ import {
   expect,
   heardBy,
   onEachShell,
+  secondWindow,
   test,
   windowTitles,
 } from './shell/test.ts';
@@ -154,12 +155,16 @@ onEachShell(() => {
         .toEqual([['opened', { path: first, name: 'one.station.json', text }]]);
       await answerOpen(shell, second);
       await chooseMenu(shell, 'open');
-      await expect.poll(() => shell.pages().length).toBe(2);
-      await chooseMenu(shell, 'open');
-      await chooseMenu(shell, `recent:${first}`);
-      await expect
-        .poll(() => shell.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().length, null))
-        .toBe(2);
+      const other = await secondWindow(shell);
+      // Both are shown already: from either window the dialog leads to the one that has the file.
+      for (const [page, file] of [
+        [shell.page, second],
+        [other, first],
+      ] as const) {
+        await answerOpen(shell, file);
+        expect(await page.evaluate(() => window.stationwright?.openFile())).toBeNull();
+      }
+      expect(await shell.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().length, null)).toBe(2);
       expect((await heardBy(shell.page)).length).toBe(1);
     });
 
@@ -179,8 +184,8 @@ onEachShell(() => {
         },
         [path.basename(other), folder],
       );
-      await expect.poll(() => shell.pages().length).toBe(2);
-      expect(await shell.pages()[1]?.evaluate(() => window.stationwright?.firstDocument())).toMatchObject({
+      const second = await secondWindow(shell);
+      expect(await second.evaluate(() => window.stationwright?.firstDocument())).toMatchObject({
         kind: 'file',
         file: { path: other },
       });
@@ -267,12 +272,10 @@ onEachShell(() => {
       writeFileSync(file, text);
       const shell = await start(file);
       await chooseMenu(shell, 'new');
-      await expect.poll(() => shell.pages().length).toBe(2);
+      const second = await secondWindow(shell);
       await answerSave(shell, file);
       const request = { text: 'other', path: null, suggestedName: 'x.station.json' };
-      const second = shell.pages()[1];
-      await second?.waitForLoadState();
-      expect(await second?.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toMatchObject({
+      expect(await second.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toMatchObject({
         error: expect.stringContaining('open in another window'),
       });
       expect(readFileSync(file, 'utf8')).toBe(text);
@@ -314,6 +317,7 @@ onEachShell(() => {
 
     test('the title says what is open and whether it is edited', async ({ start }) => {
       const shell = await start();
+      expect(await windowTitles(shell)).toEqual(['Stationwright']);
       const report = (state: typeof edited) =>
         shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), state);
       await report(edited);

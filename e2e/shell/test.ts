@@ -48,7 +48,7 @@ export const test = base.extend<Fixtures & { kind: Kind; launch: (app: string, a
     const app = makeBareApp(path.join(folder, 'app'));
     await use(async (...args) => {
       const shell = await launch(app, args);
-      await expect(shell.page.locator('body')).toHaveAttribute('data-ready', 'yes');
+      await expectReady(shell.page);
       return shell;
     });
   },
@@ -65,6 +65,16 @@ export function onEachShell(tests: () => void): void {
       test.skip(kind === 'Electron' && electronMissing !== null, electronMissing ?? '');
       tests();
     });
+}
+
+const expectReady = (page: Page) => expect(page.locator('body')).toHaveAttribute('data-ready', 'yes');
+
+/** The window that was opened next, around the bare page like the first. */
+export async function secondWindow(shell: Shell): Promise<Page> {
+  await expect.poll(() => shell.pages().length).toBe(2);
+  const page = shell.pages()[1] as Page;
+  await expectReady(page);
+  return page;
 }
 
 export const heardBy = (page: Page): Promise<Heard[]> => page.evaluate(() => window.heard);

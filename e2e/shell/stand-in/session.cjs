@@ -12,14 +12,13 @@ function createSession() {
         check = handler;
       },
     }),
-    /** Has the browser decide as the shell would when a page asks. */
+    /** Has the browser decide as the shell would when a page asks, for as long as the connection lasts. */
     async applyPermissions(browser) {
       const cdp = await browser.newBrowserCDPSession();
       for (const name of permissions) {
         const setting = check(null, name, '', {}) ? 'granted' : 'denied';
         await cdp.send('Browser.setPermission', { permission: { name }, setting });
       }
-      await cdp.detach();
     },
   };
 }
