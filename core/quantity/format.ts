@@ -11,8 +11,10 @@ const prefixes: readonly (readonly [factor: number, prefix: string])[] = [
 /** A number to `digits` significant digits without exponent: 0.12 (3 digits) gives `0.120`. */
 function toDigits(value: number, digits: number): string {
   if (value === 0) return '0';
-  const decimals = digits - 1 - Math.floor(Math.log10(Math.abs(value)));
-  return value.toFixed(Math.min(12, Math.max(0, decimals)));
+  // Rounded first: 0.9996 has to become 1.00, not 1.000.
+  const rounded = Number(value.toPrecision(digits));
+  const decimals = digits - 1 - Math.floor(Math.log10(Math.abs(rounded)));
+  return rounded.toFixed(Math.min(12, Math.max(0, decimals)));
 }
 
 /** A value with its unit and an SI prefix, three significant digits: `formatSi(0.12, 'A')` gives `120 mA`. */

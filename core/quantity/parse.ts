@@ -77,6 +77,8 @@ function unitFactor(unit: string, kind: QuantityKind): number | ((n: number) => 
   if (unit === '') return 1;
   const other = otherUnits[kind]?.[unit];
   if (other !== undefined) return other;
+  // Resistors are written so: 4.7k, 1M.
+  if (kind === 'ohm' && prefixFactors[unit] !== undefined) return prefixFactors[unit] ?? null;
   if (kind === 'W' && unit === 'dBm') return wattsFromDbm;
   for (const name of unitNames[kind]) {
     if (name !== '' && unit.toLowerCase().endsWith(name.toLowerCase())) {

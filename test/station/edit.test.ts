@@ -1,0 +1,106 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { shelf } from '../../core/catalog/kinds/index.ts';
+import { layCable } from '../../core/catalog/lay.ts';
+import { placeUnit } from '../../core/catalog/place.ts';
+import { type Change, changeName, edit } from '../../core/station/edit.ts';
+import { recordChange, redo, startHistory, undo } from '../../core/station/history.ts';
+import { readStation } from '../../core/station/read.ts';
+import type { Station } from '../../core/station/schema.ts';
+import { writeStation } from '../../core/station/write.ts';
+import { sample } from '../stations/samples.ts';
+
+const hut = sample('hut');
+
+describe('changes', () => {
+  it('a removed unit takes its cables along', () => {
+    const next = edit(hut, { type: 'removeUnits', ids: ['receiver'] });
+    expect(hut.cables.length - next.cables.length).toBe(4); // D4, R3, K4, A1
+    expect(next.units.some((u) => u.id === 'receiver')).toBe(false);
+  });
+  it('a removed hook-up takes the cables that were in it alone', () => {
+    const next = edit(hut, { type: 'removeHookup', id: 'dummy' });
+    expect(hut.cables.filter((c) => !next.cables.some((n) => n.id === c.id)).map((c) => c.number)).toEqual(['R4']);
+  });
+  it('a field set to undefined is gone from the file', () => {
+    const noted = edit(hut, { type: 'updateUnit', id: 'meter', set: { note: 'borrowed' } });
+    const set = { note: undefined } as unknown as { note: string };
+    expect(writeStation(edit(noted, { type: 'updateUnit', id: 'meter', set }))).toBe(writeStation(hut));
+  });
+  it('keeps what the document already carries: it may hold the user’s own figures', () => {
+    const meter = hut.kinds['swr-meter'];
+    if (!meter) throw new Error('the hut has a meter');
+    const own: Station = { ...hut, kinds: { ...hut.kinds, 'swr-meter': { ...meter, summary: 'mine' } } };
+    expect(edit(own, placeUnit(own, 'swr-meter', { x: 0, y: 0 })).kinds['swr-meter']?.summary).toBe('mine');
+  });
+  it('accepting twice keeps the last reason; taking back removes it', () => {
+    const accept = (reason: string): Change => ({ type: 'accept', acceptance: { finding: 'f', reason, figures: '' } });
+    const twice = [accept('a'), accept('b')].reduce(edit, hut);
+    expect(twice.accepted.map((a) => a.reason)).toEqual(['b']);
+    expect(edit(twice, { type: 'takeBack', finding: 'f' }).accepted).toEqual([]);
+  });
+  it('has a name for the list of steps', () => {
+    expect(changeName({ type: 'removeCables', ids: [] })).toBe('Remove cable');
+    expect(changeName({ type: 'all', name: 'Tidy up', changes: [] })).toBe('Tidy up');
+  });
+});
+
+/** A change that may or may not find what it names; any sequence of them has to leave a station that a file can hold. */
+const changes = fc.oneof(
+  fc.record({ kind: fc.nat(shelf.length - 1), x: fc.integer({ min: -500, max: 500 }) }).map(
+    ({ kind, x }) =>
+      (s: Station) =>
+        placeUnit(s, shelf[kind]?.id ?? '', { x, y: -x }),
+  ),
+  fc.record({ a: fc.nat(), b: fc.nat() }).map(({ a, b }) => (s: Station): Change => {
+    const ports = s.units.flatMap((u) => (s.kinds[u.kind]?.ports ?? []).map((p) => ({ unit: u.id, port: p.id })));
+    const [from, to] = [ports[a % ports.length], ports[b % ports.length]];
+    return from && to && from !== to ? layCable(s, from, to) : { type: 'describe', set: {} };
+  }),
+  fc.nat().map(
+    (n) =>
+      (s: Station): Change => ({ type: 'removeUnits', ids: [s.units[n % Math.max(1, s.units.length)]?.id ?? ''] }),
+  ),
+  fc.nat().map(
+    (n) =>
+      (s: Station): Change => ({ type: 'removeCables', ids: [s.cables[n % Math.max(1, s.cables.length)]?.id ?? ''] }),
+  ),
+  fc.record({ n: fc.nat(), x: fc.integer({ min: 0, max: 900 }) }).map(
+    ({ n, x }) =>
+      (s: Station): Change => ({
+        type: 'moveUnits',
+        moves: [{ id: s.units[n % Math.max(1, s.units.length)]?.id ?? '', position: { x, y: x } }],
+      }),
+  ),
+  fc.nat(20).map(
+    (n) =>
+      (_: Station): Change => ({ type: 'removeHookup', id: n < 10 ? 'dummy' : 'air' }),
+  ),
+  fc.integer({ min: 5, max: 40 }).map(
+    (speedWpm) =>
+      (_: Station): Change => ({ type: 'setPlan', set: { speedWpm } }),
+  ),
+);
+
+describe('laws of editing', () => {
+  it('any edits leave a station that reads back the same, and undoing them all leaves the very file', () => {
+    fc.assert(
+      fc.property(fc.array(changes, { minLength: 1, maxLength: 25 }), (made) => {
+        const end = made.reduce((h, change) => recordChange(h, change(h.station)), startHistory(hut));
+        const text = writeStation(end.station);
+        const read = readStation(text);
+        expect('problems' in read ? read.problems : writeStation(read.station)).toBe(text);
+        const back = end.past.reduce((h) => undo(h), end);
+        expect(writeStation(back.station)).toBe(writeStation(hut));
+        const again = back.future.reduce((h) => redo(h), back);
+        expect(writeStation(again.station)).toBe(text);
+      }),
+      { numRuns: 60 },
+    );
+  });
+  it('undo and redo at the ends do nothing', () => {
+    const history = startHistory(hut);
+    expect(undo(history)).toBe(history);
+    expect(redo(history)).toBe(history);
+  });
+});
