@@ -4,9 +4,13 @@ import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
 import type { Gate } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
 
+/** No actor ever fulfils it. */
+const never: Gate = [{ actor: -1, on: true }];
+
 /** Adds what an element of a unit is in the circuit; nothing where a setting rules it out. */
 export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gateFor: GateFor) {
-  const gate = gateFor(element.when);
+  // A path that a setting rules out still leaks: an unselected position of a switch is not an absent one.
+  const gate = gateFor(element.when) ?? (element.type === 'rfPath' ? never : null);
   if (!gate) return;
   const node = (ref: string) => draft.node(`${unit.id}.${ref}`);
   const origin = { type: 'element', unit: unit.id, element: element.id } as const;
