@@ -55,7 +55,7 @@ function readCount(report) {
 function vitestReport() {
   const file = path.join(root, 'dist/test/unit.json');
   return {
-    args: ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`],
+    args: ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`],
     env: {},
     file,
     count: (report) => ({

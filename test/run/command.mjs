@@ -15,7 +15,8 @@ export function runCommand(command, args, env = {}) {
   const windows = process.platform === 'win32';
   const child = spawn(command, args, {
     cwd: root,
-    env: { ...process.env, ...env },
+    // Plain text, as it goes to whoever reads the log of a failed check.
+    env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
     // npm is npm.cmd on Windows, which only a shell finds. Elsewhere a group of its own, so that a stop reaches all of it.
     shell: windows,

@@ -1,0 +1,60 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, test } from './browser.ts';
+import { openFile, openFirstDraft, openScreen, unit } from './drawing.ts';
+
+const hut = path.join(import.meta.dirname, '../core/samples/hut.station.json');
+
+const broken: readonly { name: string; file: (good: string) => string; places: readonly string[] }[] = [
+  { name: 'not JSON', file: (good) => good.replace('"plan": {', '"plan" {'), places: ['line '] },
+  { name: 'another format', file: () => '{"format": "recipe"}', places: ['format'] },
+  { name: 'a newer version', file: (good) => good.replace('"version": 1', '"version": 99'), places: ['version'] },
+  {
+    name: 'wrong values',
+    file: (good) => good.replace('"speedWpm": 15', '"speedWpm": -3').replace(/"lengthM": [\d.]+/, '"lengthM": "long"'),
+    places: ['plan.speedWpm', 'cables[0].lengthM'],
+  },
+];
+
+for (const { name, file, places } of broken) {
+  test(`a file with ${name} is refused with every place, and the open station stays`, async ({
+    page,
+    address,
+  }, info) => {
+    await openScreen(page, address);
+    await openFirstDraft(page);
+    const bad = info.outputPath('bad.station.json');
+    await writeFile(bad, file(await readFile(hut, 'utf8')));
+    await openFile(page, bad);
+    const dialog = page.getByRole('dialog', { name: 'bad.station.json could not be read' });
+    for (const place of places) await expect(dialog.getByRole('list', { name: 'Problems' })).toContainText(place);
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await expect(page.getByRole('heading', { name: 'Hut, 30 m, first draft' })).toBeVisible();
+    await expect(unit(page, 'Transmitter')).toBeVisible();
+  });
+}
+
+test('opening another file asks about unsaved changes first', async ({ page, address }) => {
+  await openScreen(page, address);
+  await openFirstDraft(page);
+  const title = page.getByRole('textbox', { name: 'Title' });
+  await title.fill('My own');
+  await title.press('Enter');
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  const question = page.getByRole('dialog', { name: 'Save the changes first?' });
+  await question.getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByRole('heading', { name: 'My own' })).toBeVisible();
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await question.getByRole('button', { name: 'Discard changes' }).click();
+  await expect(page.getByRole('heading', { name: 'Draw your station' })).toBeVisible();
+});
+
+test('a number that can’t be read is refused beside its field', async ({ page, address }) => {
+  await openScreen(page, address);
+  const speed = page.getByRole('textbox', { name: 'Speed, WPM' });
+  await speed.fill('fast');
+  await speed.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText('“fast” is not a number.');
+  await speed.press('Escape');
+  await expect(speed).toHaveValue('15');
+});

@@ -1,0 +1,33 @@
+import { expect, test } from './browser.ts';
+
+test('the built screen runs under its page policy without a violation', async ({ page, address }) => {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(address);
+  const policy = page.locator('meta[http-equiv="Content-Security-Policy"]');
+  await expect(policy).toHaveAttribute('content', /default-src 'none'.*connect-src 'none'/);
+  // A sample brings the drawing, its fonts and the worker that computes it.
+  await page.getByRole('button', { name: /^The hut, first draft/ }).click();
+  await page.getByRole('button', { name: 'Check' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/hut/i);
+  await expect(page.getByText(/danger/i).first()).toBeVisible();
+  expect(complaints).toEqual([]);
+});
+
+test('the policy refuses what it should', async ({ page, address }) => {
+  await page.goto(address);
+  const refused = await page.evaluate(async () => {
+    const violations: string[] = [];
+    document.addEventListener('securitypolicyviolation', (event) => violations.push(event.effectiveDirective));
+    await fetch('https://example.invalid/').catch(() => null);
+    const script = document.createElement('script');
+    script.textContent = 'window.ran = true';
+    document.body.append(script);
+    await new Promise((done) => setTimeout(done, 100));
+    return { violations, ran: 'ran' in window };
+  });
+  expect(refused).toEqual({ violations: ['connect-src', 'script-src-elem'], ran: false });
+});
