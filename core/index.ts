@@ -15,6 +15,7 @@ export { writeCsv } from './reports/csv.ts';
 export type * from './reports/report.ts';
 export { spiceDeck } from './reports/spice-deck.ts';
 export { surveyReport } from './reports/survey-report.ts';
+export { acceptFinding } from './rules/accept.ts';
 export { type Finding, type Place, type Severity, severities } from './rules/finding.ts';
 export type { CableKind } from './station/cable-kind.ts';
 export type { Connector } from './station/connector.ts';

@@ -1,6 +1,8 @@
 import type { Station } from '../station/schema.ts';
+import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
 import { type Finding, type Place, severities } from './finding.ts';
+import { momentNames } from './look.ts';
 import type { Facts, Report, Rule } from './rule.ts';
 
 interface Draft {
@@ -30,9 +32,7 @@ export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[]
         moments: new Set(),
         touches: new Set(),
       };
-      // The worst of several is the one that is told.
-      if (!draft || severities.indexOf(report.severity) < severities.indexOf(draft.first.severity))
-        drafts.set(id, { ...known, first: report });
+      if (!draft || isWorse(report, draft.first)) drafts.set(id, { ...known, first: report });
       for (const hookup of report.hookup === undefined ? every : [report.hookup]) known.hookups.add(hookup);
       if (report.moment !== undefined) known.moments.add(report.moment);
       for (const touch of [...report.at.flatMap(touchesOf), ...(report.touches ?? [])]) known.touches.add(touch);
@@ -42,6 +42,13 @@ export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[]
   const causes = findCauses(list);
   const findings = list.map((draft) => toFinding(facts.station, draft, causes.get(draft.id)));
   return orderByCause(findings);
+}
+
+/** The worst of several is the one that is told; rounding in the last digits does not make it worse. */
+function isWorse(report: Report, told: Report): boolean {
+  const graver = severities.indexOf(told.severity) - severities.indexOf(report.severity);
+  const [weight, before] = [report.weight ?? 0, told.weight ?? 0];
+  return graver !== 0 ? graver > 0 : weight - before > 1e-6 * Math.abs(before);
 }
 
 const byGravity = (a: Draft, b: Draft) =>
@@ -60,7 +67,7 @@ function findCauses(list: readonly Draft[]): Map<string, string> {
   const direct = new Map<string, Draft>();
   for (const draft of list) {
     const candidates = list.filter(
-      (other) => other !== draft && draft.rule.follows.includes(other.rule.id) && isTogether(draft, other),
+      (other) => other !== draft && causesOf(draft).includes(other.rule.id) && isTogether(draft, other),
     );
     // The rules' own order puts the likelier cause first.
     candidates.sort((a, b) => a.rank - b.rank);
@@ -78,6 +85,8 @@ function findCauses(list: readonly Draft[]): Map<string, string> {
   }
   return roots;
 }
+
+const causesOf = (draft: Draft): readonly string[] => draft.first.follows ?? draft.rule.follows;
 
 const isTogether = (a: Draft, b: Draft): boolean => overlap(a.touches, b.touches) && overlap(a.hookups, b.hookups);
 
@@ -101,18 +110,12 @@ function toFinding(station: Station, draft: Draft, cause: string | undefined): F
     at: first.at,
     values,
     hookups: [...draft.hookups],
-    moments: [...draft.moments],
+    moments: momentNames.filter((name) => draft.moments.has(name)),
     ...(cause !== undefined && { causedBy: cause }),
     ...(accepted && { accepted: accepted.reason }),
     ...(first.fix && { fix: first.fix }),
   };
 }
-
-/** The figures behind a finding as an acceptance keeps them; three digits, so that rounding does not take it back. */
-export const figuresOf = (values: Readonly<Record<string, number | string>>): string =>
-  Object.entries(values)
-    .map(([name, value]) => `${name}=${typeof value === 'number' ? Number(value.toPrecision(3)) : value}`)
-    .join(';');
 
 /** Each cause followed by what follows from it. */
 function orderByCause(findings: readonly Finding[]): Finding[] {

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import type { Finding } from '../../../core/index.ts';
+import { acceptFinding, type Finding } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 
 /** Accepting a finding needs a reason; both stay in the document until the figures behind it change. */
@@ -17,8 +17,7 @@ export function AcceptForm({ finding }: { finding: Finding }) {
   const accept = (event: React.FormEvent) => {
     event.preventDefault();
     if (reason.trim() === '') return;
-    const figures = JSON.stringify(finding.values);
-    change({ type: 'accept', acceptance: { finding: finding.id, reason: reason.trim(), figures } });
+    change(acceptFinding(finding, reason.trim()));
   };
   return (
     <form className="accept" onSubmit={accept}>

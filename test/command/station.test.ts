@@ -1,0 +1,105 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { acceptFinding, edit, surveyReport, writeStation } from '../../core/index.ts';
+import { bundle } from '../../electron/start/build.mjs';
+import { sample, sampleText } from '../stations/samples.ts';
+
+const root = path.join(import.meta.dirname, '../..');
+const folder = mkdtempSync(path.join(tmpdir(), 'station-'));
+const program = path.join(root, 'dist/command-test/station.mjs');
+
+/** The command line as a user's shell runs it. */
+function station(...args: string[]): { out: string; err: string; status: number | null } {
+  const { stdout, stderr, status } = spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', cwd: folder });
+  return { out: stdout, err: stderr, status };
+}
+
+function file(name: string, text: string): string {
+  const full = path.join(folder, name);
+  writeFileSync(full, text);
+  return full;
+}
+
+beforeAll(() =>
+  bundle({ entry: 'electron/station/main.ts', outDir: 'dist/command-test', file: 'station.mjs', format: 'es' }),
+);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe('exit status', () => {
+  it.each([
+    [['check', 'hut'], 0],
+    [['check', 'hut-first-draft'], 1],
+    [['cables', 'hut-first-draft'], 0],
+    [['check', 'nowhere.json'], 2],
+    [['check'], 2],
+    [['frob', 'hut'], 2],
+    [['check', 'hut', '--csv'], 2],
+    [['check', 'hut', '--bogus'], 2],
+    [['check', 'hut', '--hookup', 'Nowhere'], 2],
+    [['--help'], 0],
+  ] as [string[], number][])('%j gives %d', (args, status) => expect(station(...args).status).toBe(status));
+  it('what can’t be read says so on the error stream, without a trace', () => {
+    const { out, err } = station(
+      'check',
+      file('broken.json', sampleText('hut').replace('"lengthM": 0.8', '"lengthM": -1')),
+    );
+    expect(out).toBe('');
+    expect(err).toMatch(/cables\[0\]\.lengthM: It has to be at least 0\./);
+    expect(err).not.toMatch(/\bat .*:\d+:\d+/);
+  });
+});
+
+describe('check', () => {
+  it('--json is an object of findings with the documented fields; folded ones name their cause', () => {
+    const { findings } = JSON.parse(station('check', 'hut-first-draft', '--json').out);
+    for (const finding of findings) {
+      expect(Object.keys(finding)).toEqual(
+        expect.arrayContaining(['rule', 'severity', 'message', 'at', 'values', 'hookups', 'moments']),
+      );
+      expect(finding.rule).toMatch(/^(power|rf|keying|audio|drawing)\/[a-z-]+$/);
+      if (finding.causedBy) expect(findings.map((f: { id: string }) => f.id)).toContain(finding.causedBy);
+    }
+    expect(findings.some((f: { causedBy?: string }) => f.causedBy)).toBe(true);
+  });
+  it('reads well', () => {
+    const { out } = station('check', 'hut-first-draft');
+    expect(out).toMatch(/^DANGER {2}Plus and minus are swapped$/m);
+    expect(out).toMatch(/From this follows:/);
+    expect(out).toMatch(/3 danger, 2 fault, 1 doubt, 2 note/);
+  });
+  it('an accepted danger no longer counts', () => {
+    const draft = sample('hut-first-draft');
+    const { findings } = surveyReport(draft);
+    const accepted = findings.reduce((s, finding) => edit(s, acceptFinding(finding, 'known')), draft);
+    expect(station('check', file('accepted.json', writeStation(accepted))).status).toBe(0);
+  });
+});
+
+describe('tables', () => {
+  it('budget --json has receive and sending amperes for each supply and volts for each load', () => {
+    const { supplies, loads } = JSON.parse(station('budget', 'hut', '--json', '--hookup', 'On the air').out);
+    expect(supplies).toHaveLength(1);
+    expect(supplies[0].receiveAmps).toBeCloseTo(0.12, 6);
+    expect(supplies[0].sendingAmps).toBeGreaterThan(0.75);
+    expect(loads.map((l: { unit: string }) => l.unit)).toEqual(['transmitter', 'changeover', 'receiver']);
+    for (const load of loads) expect(load.sendingVolts).toBeGreaterThan(13);
+  });
+  it('cables --csv has a line for each cable and its head', () => {
+    expect(station('cables', 'hut', '--csv').out.trim().split('\r\n')).toHaveLength(18);
+    expect(station('cables', 'hut', '--csv', '--hookup', 'air').out.trim().split('\r\n')).toHaveLength(17);
+  });
+  it('keydown tells each event with its time', () => {
+    const { out } = station('keydown', 'hut', '--hookup', 'dummy');
+    for (const row of [
+      /^ *7 ms +Changeover relay on$/m,
+      /^ *14 ms +Transmitter RF on$/m,
+      /^ *85 ms +T\+5 +Changeover relay off$/m,
+    ])
+      expect(out).toMatch(row);
+  });
+  it('circuit --spice writes a deck', () =>
+    expect(station('circuit', 'hut', '--spice').out).toMatch(/^\* Hut[\s\S]*\.op|op[\s\S]*\.end\n$/));
+});
