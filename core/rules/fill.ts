@@ -1,6 +1,7 @@
 import {
   formatAmps,
   formatDbm,
+  formatLength,
   formatMs,
   formatOhms,
   formatPercent,
@@ -16,6 +17,7 @@ const writers: Record<string, (value: number) => string> = {
   dBm: formatDbm,
   ms: formatMs,
   Ω: formatOhms,
+  m: (metres) => formatLength(metres),
   '%': formatPercent,
   rated: formatRating,
 };

@@ -10,7 +10,7 @@ import type {
 } from '../circuit/circuit.ts';
 import { isOpenGate } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
-import type { KeyDown, Reach, Trial } from '../keydown/key-down.ts';
+import type { KeyDown, Moment, Reach, Trial } from '../keydown/key-down.ts';
 import { cablesIn, portName, unitOf } from '../station/parts.ts';
 import type { Cable, Hookup, Station } from '../station/schema.ts';
 
@@ -55,25 +55,39 @@ export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin 
 /** The port of a load or supply by its contact, `power` of `power.centre`. */
 export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 
+/** In the order of time. */
+export const momentNames = ['receive', 'going over', 'sending', 'going back'] as const satisfies Moment['name'][];
+
+/** When something is so, as it stands in a sentence. */
+export const momentWords: Record<Moment['name'], string> = {
+  receive: 'in receive',
+  'going over': 'while going over',
+  sending: 'in sending',
+  'going back': 'while going back',
+};
+
 /** A moment of a trial: its name for a finding, what the station looks like, and the key-down it belongs to. */
 export interface Instant {
-  readonly name: string;
+  readonly name: Moment['name'];
   readonly reach: Reach;
   readonly keyDown: KeyDown | null;
 }
 
-/** Receive, and every moment of every key-down. */
+/** Receive, and every moment of every key-down: the settled ones first, so that of two alike they are told. */
 export function instantsOf(trial: Trial): Instant[] {
-  const sent = trial.keyDowns.flatMap((keyDown) =>
-    keyDown.moments.slice(1, -1).map((m) => ({ name: m.name, reach: m.reach, keyDown })),
+  const passing = trial.keyDowns.flatMap((keyDown) =>
+    keyDown.moments
+      .slice(1, -1)
+      .filter((m) => m.name !== 'sending')
+      .map((m) => ({ name: m.name, reach: m.reach, keyDown })),
   );
-  return [{ name: 'receive', reach: trial.receive, keyDown: null }, ...sent];
+  return [{ name: 'receive', reach: trial.receive, keyDown: null }, ...sendingsOf(trial), ...passing];
 }
 
 /** The settled moment of each key-down with the control held. */
 export function sendingsOf(trial: Trial): Instant[] {
   return trial.keyDowns.flatMap((keyDown) =>
-    keyDown.moments.filter((m) => m.name === 'sending').map((m) => ({ name: 'sending', reach: m.reach, keyDown })),
+    keyDown.moments.filter((m) => m.name === 'sending').map((m) => ({ name: m.name, reach: m.reach, keyDown })),
   );
 }
 
@@ -91,6 +105,11 @@ export function cablesAt(station: Station, hookup: Hookup, unit: string, port: s
   const isAt = (end: Cable['a']) => end.unit === unit && end.port === port;
   return cablesIn(station, hookup).filter((c) => isAt(c.a) || isAt(c.b));
 }
+
+/** A unit that is in use in another hook-up only is put aside in this one. */
+export const isPutAside = (station: Station, hookup: Hookup, unit: string): boolean =>
+  !cablesIn(station, hookup).some((c) => c.a.unit === unit || c.b.unit === unit) &&
+  station.cables.some((c) => c.a.unit === unit || c.b.unit === unit);
 
 export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
 

@@ -1,4 +1,4 @@
-import type { Trial } from '../keydown/key-down.ts';
+import type { Moment, Trial } from '../keydown/key-down.ts';
 import type { Change } from '../station/edit.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 import type { Place, Severity } from './finding.ts';
@@ -23,9 +23,13 @@ export interface Report<M extends string = string> {
   readonly values: Readonly<Record<string, number | string>>;
   /** Undefined where it is so in every hook-up. */
   readonly hookup?: string;
-  readonly moment?: string;
+  readonly moment?: Moment['name'];
   /** Further things that take part, by which a consequence finds its cause: `unit:`, `cable:`, `fuse:`, `supply:` and an id. */
   readonly touches?: readonly string[];
+  /** How bad it is: of the same thing in several moments and hook-ups, the greatest is told. */
+  readonly weight?: number;
+  /** In place of the rule's own, where this message has other causes. */
+  readonly follows?: readonly string[];
   readonly fix?: { readonly name: string; readonly change: Change };
 }
 
@@ -45,7 +49,7 @@ export interface Rule<M extends string = string> {
   readonly follows: readonly string[];
   /**
    * Sentences with placeholders: `{name}` for words, `{volts V}`, `{amps A}`, `{watts W}`, `{level dBm}`, `{time ms}`,
-   * `{ohms Ω}`, `{share %}`, `{rating rated}` for numbers, which are written with their unit.
+   * `{ohms Ω}`, `{length m}`, `{share %}`, `{rating rated}` for numbers, which are written with their unit.
    */
   readonly messages: Readonly<Record<M, string>>;
   check(facts: Facts, report: (finding: Report<M>) => void): void;

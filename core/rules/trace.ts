@@ -1,4 +1,5 @@
-import { type ActorStates, type Circuit, isOpenGate, type Resistor } from '../circuit/circuit.ts';
+import { type ActorStates, type Circuit, isOpenGate, type Resistor, type SupplyPart } from '../circuit/circuit.ts';
+import { type Numbered, suppliesOf } from './look.ts';
 
 /** A way through conductors alone. */
 export interface Way {
@@ -46,6 +47,12 @@ export function joinedTo(conductors: Conductors, start: number): Set<number> {
     }
   }
   return seen;
+}
+
+/** The supplies (parts) whose plus metal joins to this node; those that share only its ground feed something else. */
+export function feedersOf(circuit: Circuit, on: ActorStates, node: number): Numbered<SupplyPart>[] {
+  const joined = joinedTo(conductorsOf(circuit, on), node);
+  return suppliesOf(circuit).filter(({ part }) => joined.has(part.plus));
 }
 
 /** The way of least resistance between two nodes, or null. */

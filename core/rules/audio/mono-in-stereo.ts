@@ -1,7 +1,10 @@
-import { fitOf } from '../../catalog/fit.ts';
+import { type Fit, fitOf } from '../../catalog/fit.ts';
+import { wiringOf } from '../../catalog/wiring.ts';
+import type { Connector } from '../../station/connector.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/references.ts';
-import type { UnitKind } from '../../station/unit-kind.ts';
+import type { Cable, CableEnd, PortRef, Station } from '../../station/schema.ts';
+import { endsAtPorts } from '../drawing/each-end.ts';
 import { defineRule } from '../rule.ts';
 
 export const monoInStereo = defineRule({
@@ -18,38 +21,63 @@ export const monoInStereo = defineRule({
     output: '{cable} has a mono plug in {port}: it joins ring and sleeve, which shorts an amplifier output.',
     line: '{cable} has a mono plug in {port}: it joins ring and sleeve, which holds that line at ground.',
     unused: '{cable} has a mono plug in {port}: it joins ring and sleeve.',
+    extended:
+      '{plug} has a mono plug, which joins ring and sleeve of {cable}’s stereo socket: at the far end that {harm} of {port}.',
   },
   check({ station }, report) {
-    for (const cable of station.cables) {
-      for (const end of ['a', 'b'] as const) {
-        const plug = plugOf(station, cable, end);
-        const { port, connector } = portOf(station, cable[end]);
-        if (!plug) continue;
-        const { fit, joins } = fitOf(station.connectors, plug.id, port.connector);
-        const ring = connector.contacts.find((c) => c.role === 'second')?.id;
-        const own = joins.find(([, jack]) => jack === ring)?.[0];
-        if (
-          fit !== 'misfit' ||
-          ring === undefined ||
-          own === undefined ||
-          joins.filter(([plugContact]) => plugContact === own).length < 2
-        )
-          continue;
-        const what = whatIsOn(kindOf(station, unitOf(station, cable[end].unit)), `${port.id}.${ring}`);
-        report({
-          message: what,
-          severity: what === 'unused' ? 'doubt' : 'fault',
-          at: [cable[end], { cable: cable.id, end }],
-          values: { cable: cable.number, port: portName(station, cable[end]) },
-          ...(cable.hookups?.[0] !== undefined && { hookup: cable.hookups[0] }),
-        });
+    for (const { cable, end, plug, jack, fit, hookups } of endsAtPorts(station)) {
+      if (fit.fit !== 'misfit') continue;
+      const other = end === 'a' ? 'b' : 'a';
+      if (joinsRing(jack, fit.joins)) {
+        const what = whatIsOn(station, cable[end], ringOf(jack));
+        const values = { cable: cable.number, port: portName(station, cable[end]) };
+        const severity = what === 'unused' ? 'doubt' : 'fault';
+        for (const hookup of hookups)
+          report({ message: what, severity, at: [cable[end], { cable: cable.id, end }], values, hookup });
+      } else if (joinsRing(plug, swapped(fit.joins))) {
+        // The plug is the unit's own; the cable carries the short to whatever its ring leads to.
+        const far = ringAtFarEnd(station, cable, end, ringOf(plug));
+        const what = whatIsOn(station, cable[other], far);
+        if (what === 'unused') continue;
+        const port = portName(station, cable[other]);
+        const harm = what === 'output' ? 'shorts an amplifier output' : 'holds a line at ground';
+        const values = { plug: portName(station, cable[end]), cable: cable.number, port, harm };
+        for (const hookup of hookups)
+          report({ message: 'extended', severity: 'fault', at: [cable[end], cable[other]], values, hookup });
       }
     }
   },
 });
 
-function whatIsOn(kind: UnitKind, ref: string): 'output' | 'line' | 'unused' {
-  const on = kind.elements.filter(
+type Joins = Fit['joins'];
+
+const swapped = (joins: Joins): Joins => joins.map(([a, b]) => [b, a]);
+
+const ringOf = (connector: Connector): string | undefined => connector.contacts.find((c) => c.role === 'second')?.id;
+
+/** Whether a contact of the other half touches this half's ring and one more contact of it. */
+function joinsRing(half: Connector, joins: Joins): boolean {
+  const ring = ringOf(half);
+  const other = joins.find(([, own]) => own === ring && ring !== undefined)?.[0];
+  return other !== undefined && joins.filter(([contact]) => contact === other).length > 1;
+}
+
+/** The contact of the port at the far end that a contact of this end's plug is wired to. */
+function ringAtFarEnd(station: Station, cable: Cable, end: CableEnd, ring: string | undefined): string | undefined {
+  const other = end === 'a' ? 'b' : 'a';
+  const core = wiringOf(station, cable).find((row) => row[end] === ring)?.[other];
+  const plug = plugOf(station, cable, other);
+  const { joins } = fitOf(station.connectors, plug?.id ?? '', portOf(station, cable[other]).port.connector);
+  return joins.find(([own]) => own === core)?.[1];
+}
+
+function whatIsOn(
+  station: Station,
+  { unit, port }: PortRef,
+  contact: string | undefined,
+): 'output' | 'line' | 'unused' {
+  const ref = `${port}.${contact}`;
+  const on = kindOf(station, unitOf(station, unit)).elements.filter(
     (e) => ('contact' in e && e.contact === ref) || (e.type === 'contactPair' && (e.from === ref || e.to === ref)),
   );
   if (on.some((e) => e.type === 'audioSource')) return 'output';

@@ -1,4 +1,7 @@
-import { adapters } from '../../catalog/adapters.ts';
+import { adapters, matesWith } from '../../catalog/adapters.ts';
+import { connectors } from '../../catalog/connectors.ts';
+import { portOf } from '../../station/parts.ts';
+import type { Station } from '../../station/schema.ts';
 import { defineRule } from '../rule.ts';
 import { endsAtPorts } from './each-end.ts';
 
@@ -14,24 +17,48 @@ export const adapterNeeded = defineRule({
   messages: {
     missing:
       '{cable}’s {plug} does not go into {port}, which is a {jack}: an adapter is needed ({adapters}), and none is drawn.',
+    wrong:
+      '{cable}’s {plug} does not reach {port}, which is a {jack}, through the adapters that are drawn ({drawn}); it needs {adapters}.',
     several: '{cable}’s {plug} reaches {port} only through several adapters: {adapters}.',
     fitted: '{cable}’s {plug} goes into {port} through an adapter: {adapters}.',
   },
   check({ station }, report) {
-    for (const { cable, end, fit, words, hookups } of endsAtPorts(station)) {
+    for (const { cable, end, plug, fit, words, hookups } of endsAtPorts(station)) {
       if (fit.fit !== 'adapter') continue;
-      const chain = fit.chain ?? [];
-      const values = { ...words, adapters: chain.map((id) => adapters[id]?.name ?? id).join(', ') };
-      const message = (cable.adapters?.[end] ?? []).length === 0 ? 'missing' : chain.length > 1 ? 'several' : 'fitted';
+      const drawn = cable.adapters?.[end] ?? [];
+      const jack = portOf(station, cable[end]).port.connector;
+      const message = messageOf(drawn, isWay(station.connectors, plug.id, drawn, jack));
+      const used = message === 'missing' || message === 'wrong' ? (fit.chain ?? []) : drawn;
       for (const hookup of hookups) {
         report({
           message,
           severity: message === 'fitted' ? 'note' : 'doubt',
           at: [{ cable: cable.id, end }, cable[end]],
-          values,
+          values: { ...words, adapters: namesOf(used), drawn: namesOf(drawn) },
           hookup,
         });
       }
     }
   },
 });
+
+function messageOf(drawn: readonly string[], fits: boolean): 'missing' | 'wrong' | 'several' | 'fitted' {
+  if (drawn.length === 0) return 'missing';
+  if (!fits) return 'wrong';
+  return drawn.length > 1 ? 'several' : 'fitted';
+}
+
+const namesOf = (ids: readonly string[]): string => ids.map((id) => adapters[id]?.name ?? id).join(', ');
+
+/** Whether these adapters, pushed on one after the other, lead from a plug to a jack. */
+function isWay(own: Station['connectors'], plug: string, drawn: readonly string[], jack: string): boolean {
+  const all = { ...connectors, ...own };
+  let end = plug;
+  for (const id of drawn) {
+    const { a, b } = adapters[id] ?? { a: '', b: '' };
+    if (matesWith(all, end, a)) end = b;
+    else if (matesWith(all, end, b)) end = a;
+    else return false;
+  }
+  return matesWith(all, end, jack);
+}

@@ -14,7 +14,7 @@ export const crowdedPort = defineRule({
   advice: 'Put one of them into another hook-up, or a splitter or strip between.',
   source: 'common practice',
   follows: [],
-  messages: { crowded: '{cables} are both in {port}; it takes one plug.' },
+  messages: { crowded: '{cables} are in one port, {port}, which takes one plug.' },
   check({ station, hookups }, report) {
     for (const { hookup } of hookups) {
       const at = new Map<string, { ref: { unit: string; port: string }; numbers: string[] }>();
@@ -28,9 +28,12 @@ export const crowdedPort = defineRule({
       }
       for (const { ref, numbers } of at.values()) {
         if (numbers.length < 2 || takesSeveral.includes(portOf(station, ref).connector.face)) continue;
-        const values = { cables: numbers.join(' and '), port: portName(station, ref) };
+        const values = { cables: inWords(numbers), port: portName(station, ref) };
         report({ message: 'crowded', severity: 'fault', at: [ref], values, hookup: hookup.id });
       }
     }
   },
 });
+
+/** `D1 and D2`, `D1, D2 and D3`. */
+const inWords = (names: readonly string[]): string => `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

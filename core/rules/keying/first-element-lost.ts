@@ -41,6 +41,7 @@ export const firstElementLost = defineRule({
               wpm: station.plan.speedWpm,
             },
             hookup: hookup.id,
+            weight: -rf.madeMs,
           });
         });
       }

@@ -47,6 +47,7 @@ export const hotSwitched = defineRule({
               watts: wattsFromDbm(hot),
             },
             hookup: hookup.id,
+            weight: hot,
             moment: going ? 'going over' : 'going back',
             touches: edges.flatMap((e) =>
               [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`),

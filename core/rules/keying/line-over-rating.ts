@@ -32,14 +32,20 @@ export const lineOverRating = defineRule({
           const base = { severity: 'danger', at: [ref], hookup: hookup.id, moment: name } as const;
           if (isOpenGate(part.gate, reach.on)) {
             const amps = Math.abs(reach.dc.amps[index] as number);
-            if (amps > pair.maxAmps) report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps } });
+            if (amps > pair.maxAmps)
+              report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps }, weight: amps });
             continue;
           }
           const volts = voltsBetween(reach.dc, part.a, part.b) ?? 0;
           if (Math.abs(volts) > pair.maxVolts)
-            report({ ...base, message: 'volts', values: { port, volts, limit: pair.maxVolts } });
+            report({
+              ...base,
+              message: 'volts',
+              values: { port, volts, limit: pair.maxVolts },
+              weight: Math.abs(volts),
+            });
           else if (pair.device === 'transistor' && volts < -0.7)
-            report({ ...base, message: 'polarity', values: { port, volts } });
+            report({ ...base, message: 'polarity', values: { port, volts }, weight: -volts });
         }
       });
     }

@@ -2,11 +2,9 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { levelAt } from '../../rf/solve-rf.ts';
 import { portName } from '../../station/parts.ts';
 import { cablesAt, receiversOf, sendingsOf, unitName } from '../look.ts';
-import { isMuted } from '../rf/ways.ts';
+import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 import { defineRule } from '../rule.ts';
 
-/** A receiver that states no overload level is taken to be blocked above this. */
-const assumedOverloadDbm = -10;
 /** Below its overload by more than this a receiver only hears the transmitter loudly. */
 const audibleDb = 30;
 
@@ -48,6 +46,7 @@ export const noMute = defineRule({
             },
             hookup: hookup.id,
             moment: 'sending',
+            weight: level.dbm,
           });
         }
       }

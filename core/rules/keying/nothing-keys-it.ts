@@ -1,5 +1,5 @@
 import { cablesIn } from '../../station/parts.ts';
-import { instantsOf, isSending, sourcesOf, unitName } from '../look.ts';
+import { instantsOf, isPutAside, isSending, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({
@@ -27,6 +27,7 @@ export const nothingKeysIt = defineRule({
     for (const { hookup, trial } of hookups) {
       const controls = trial.keyDowns.map((k) => unitName(station, trial.circuit.actors[k.control]?.unit ?? ''));
       for (const source of sourcesOf(trial)) {
+        if (isPutAside(station, hookup, source.unit)) continue;
         if (instantsOf(trial).some(({ reach }) => isSending(source, reach))) continue;
         const near = cablesIn(station, hookup).filter((c) => c.a.unit === source.unit || c.b.unit === source.unit);
         report({

@@ -1,10 +1,14 @@
 import { openingTime } from '../../catalog/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
-import { fusesOf, instantsOf, touchOf, unitOfPart } from '../look.ts';
+import { fusesOf, instantsOf, momentWords, touchOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
+
+/** Shares of the rating: below the first a fuse has room, above the second it is not sure to hold. */
+const nearAbove = 0.8;
+const opensAbove = 1.1;
 
 export const fuseWillOpen = defineRule({
   id: 'power/fuse-will-open',
@@ -17,35 +21,33 @@ export const fuseWillOpen = defineRule({
     'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20)',
   follows: ['power/reversed-polarity', 'power/short-circuit', 'drawing/fits-but-should-not'],
   messages: {
-    opens: '{fuse} ({rated rated}) carries {amps A} in {moment} and opens {time}.',
-    near: '{fuse} ({rated rated}) carries {amps A} in {moment}, {share %} of its rating.',
+    opens: '{fuse} ({rated rated}) carries {amps A} {moment} and opens {time}.',
+    near: '{fuse} ({rated rated}) carries {amps A} {moment}, {share %} of its rating.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const { index, part } of fusesOf(trial.circuit)) {
+      const instants = instantsOf(trial);
+      for (const { index, part } of fusesOf(trial.circuit)) {
+        const { ratedAmps: rated, family } = part.fuse;
+        const carried = instants.map(({ name, reach }) => {
           const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.amps[index] as number);
-          const { ratedAmps: rated, family } = part.fuse;
-          const share = amps / rated;
-          if (share <= 0.8) continue;
-          const time = openingTime(amps, rated, family);
+          return { name, reach, amps, share: amps / rated };
+        });
+        const opens = carried.some(({ share }) => share > opensAbove);
+        for (const { name, reach, amps, share } of carried) {
+          if (share <= (opens ? opensAbove : nearAbove)) continue;
           const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
           const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
+          const time = timeWords(openingTime(amps, rated, family)?.toS);
           report({
-            message: share > 1.1 ? 'opens' : 'near',
-            severity: share > 1.1 ? 'fault' : 'doubt',
+            message: opens ? 'opens' : 'near',
+            severity: opens ? 'fault' : 'doubt',
             at: [fusePlace(station, part)],
-            values: {
-              fuse: fuseName(station, part),
-              rated,
-              amps,
-              share,
-              moment: name,
-              time: timeWords(time?.toS),
-            },
+            values: { fuse: fuseName(station, part), rated, amps, share, moment: momentWords[name], time },
             hookup: hookup.id,
             moment: name,
+            weight: share,
             touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
           });
         }

@@ -1,8 +1,9 @@
-import { wireLimitAmps, wireName } from '../../catalog/wire.ts';
-import type { ActorStates, Circuit, Origin } from '../../circuit/circuit.ts';
-import type { Station } from '../../station/schema.ts';
-import { suppliesOf } from '../look.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
+import { wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
+import type { ActorStates, Circuit, CircuitPart, Origin } from '../../circuit/circuit.ts';
+import type { Wire } from '../../station/cable-kind.ts';
+import type { Cable, Station } from '../../station/schema.ts';
+import { fusesOf, loadsOf, suppliesOf } from '../look.ts';
+import { type Conductors, conductorsOf, joinedTo } from '../trace.ts';
 
 /** A conductor of a cable and the current up to which a fuse protects it. */
 export interface LimitedWire {
@@ -25,16 +26,49 @@ export function thinnestBehind(station: Station, circuit: Circuit, on: ActorStat
   return thinnestOf(wiresAt(station, circuit, behind));
 }
 
-/** Wires that a supply (a part) could feed with no fuse between. */
-export function unfusedWires(station: Station, circuit: Circuit, on: ActorStates, plus: number): LimitedWire[] {
-  return wiresAt(
-    station,
-    circuit,
-    joinedTo(
-      conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis'),
-      plus,
-    ),
-  );
+/** What hangs on a supply's plus with no fuse between. */
+export interface Unfused {
+  /** Each wire with the metres of wire from the supply to its far end. */
+  readonly wires: readonly (LimitedWire & { readonly farM: number })[];
+  /** It ends at fuses only: no load is fed without one. */
+  readonly fused: boolean;
+}
+
+export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates, plus: number): Unfused {
+  const unfused = conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
+  const metres = metresFrom(station, circuit, unfused, plus);
+  const wires = circuit.parts.flatMap((part) => {
+    if (part.kind !== 'resistor' || part.origin.type !== 'wire') return [];
+    const [a, b] = [metres.get(part.a), metres.get(part.b)];
+    const wire = a === undefined || b === undefined ? null : limitOfWire(station, part.origin);
+    // To the millimetre: lengths are worked back from resistances.
+    return wire ? [{ ...wire, farM: Number(Math.max(a ?? 0, b ?? 0).toFixed(3)) }] : [];
+  });
+  const isFed = loadsOf(circuit).some(({ part }) => metres.has(part.plus) || metres.has(part.minus));
+  const endsAtFuse = fusesOf(circuit).some(({ part }) => metres.has(part.a) || metres.has(part.b));
+  return { wires, fused: endsAtFuse && !isFed };
+}
+
+/** Metres of wire from a node to every one that metal joins to it. */
+function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, start: number): Map<number, number> {
+  const metres = new Map([[start, 0]]);
+  const open = [start];
+  for (let node = open.pop(); node !== undefined; node = open.pop()) {
+    for (const [part, other] of conductors[node] ?? []) {
+      const there = (metres.get(node) ?? 0) + lengthOf(station, circuit.parts[part]);
+      if (there >= (metres.get(other) ?? Number.POSITIVE_INFINITY)) continue;
+      metres.set(other, there);
+      open.push(other);
+    }
+  }
+  return metres;
+}
+
+/** Metres of a piece of wire, worked back from its resistance; everything else is short. */
+function lengthOf(station: Station, part: CircuitPart | undefined): number {
+  if (part?.kind !== 'resistor' || part.origin.type !== 'wire') return 0;
+  const wire = wireOf(station, part.origin);
+  return wire ? part.ohms / Math.max(wireOhmsPerM(wire.wire), 1e-9) : 0;
 }
 
 function wiresAt(station: Station, circuit: Circuit, nodes: ReadonlySet<number>): LimitedWire[] {
@@ -52,20 +86,26 @@ function thinnestOf(wires: readonly LimitedWire[]): LimitedWire | null {
   );
 }
 
+type WireOrigin = Extract<Origin, { type: 'wire' }>;
+
 /** What the wire tables say of a conductor of a cable; null where they say nothing. */
-export function limitOfWire(station: Station, origin: Extract<Origin, { type: 'wire' }>): LimitedWire | null {
+export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire | null {
+  const found = wireOf(station, origin);
+  const limit = found && wireLimitAmps(found.wire);
+  if (!found || !limit) return null;
+  const { cable, wire } = found;
+  return {
+    cable: cable.id,
+    number: cable.number,
+    wire: wireName(wire),
+    limitAmps: limit.amps,
+    source: limit.source,
+  };
+}
+
+function wireOf(station: Station, origin: WireOrigin): { cable: Cable; wire: Wire } | null {
   const cable = station.cables.find((c) => c.id === origin.cable);
   const kind = cable && station.cableKinds[cable.kind];
   if (!cable || !kind) return null;
-  const wire = origin.role === 'return' && kind.screen ? kind.screen : kind.core;
-  const limit = wireLimitAmps(wire);
-  return (
-    limit && {
-      cable: cable.id,
-      number: cable.number,
-      wire: wireName(wire),
-      limitAmps: limit.amps,
-      source: limit.source,
-    }
-  );
+  return { cable, wire: origin.role === 'return' && kind.screen ? kind.screen : kind.core };
 }

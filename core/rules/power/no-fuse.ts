@@ -1,6 +1,10 @@
 import { suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
-import { unfusedWires } from './guarded-wire.ts';
+import { unfusedFrom } from './guarded-wire.ts';
+
+/** The fuse belongs within 7 in of the source along the wire, within 40 in where the wire is sheathed all the way. */
+const nearM = 0.18;
+const sheathedM = 1.02;
 
 export const noFuse = defineRule({
   id: 'power/no-fuse',
@@ -14,26 +18,23 @@ export const noFuse = defineRule({
   follows: ['drawing/fits-but-should-not'],
   messages: {
     bare: '{supply} can put {amps A} into {cable} ({wire}), which stands {limit rated}, and no fuse is between.',
+    far: '{cable} ({wire}) stands {limit rated} and runs without a fuse up to {far m} from {supply}, which can put {amps A} into it.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const { part } of suppliesOf(trial.circuit)) {
         const amps = part.spec.peakAmps;
-        for (const wire of unfusedWires(station, trial.circuit, trial.receive.on, part.plus)) {
-          if (amps <= wire.limitAmps) continue;
+        const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
+        for (const { cable, number, wire, limitAmps, farM } of wires) {
+          if (amps <= limitAmps || (fused && farM <= nearM)) continue;
           const unit = unitOfPart(part);
           report({
-            message: 'bare',
-            severity: 'danger',
-            at: [{ cable: wire.cable }, { unit }],
-            values: {
-              supply: unitName(station, unit),
-              amps,
-              cable: wire.number,
-              wire: wire.wire,
-              limit: wire.limitAmps,
-            },
+            message: fused ? 'far' : 'bare',
+            severity: fused && farM <= sheathedM ? 'doubt' : 'danger',
+            at: [{ cable }, { unit }],
+            values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
             hookup: hookup.id,
+            weight: amps,
           });
         }
       }

@@ -1,10 +1,12 @@
+import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { kindOf, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import type { UnitKind } from '../../station/unit-kind.ts';
-import { instantsOf, loadsOf, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { type Instant, instantsOf, loadsOf, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
 
 export const overVoltage = defineRule({
   id: 'power/over-voltage',
@@ -19,84 +21,96 @@ export const overVoltage = defineRule({
   messages: {
     load: '{port} gets {volts V}; it stands {limit V} at most.',
     contact: '{port} has {volts V} on its {contact}; it stands {limit V} at most{assumed}.',
+    below: '{port} has {volts V} on its {contact}; it stands no less than {limit V}{assumed}.',
   },
   check({ station, hookups }, report) {
     const limits = limitsOf(station);
     for (const { hookup, trial } of hookups) {
-      for (const { name, reach } of [{ name: 'receive', reach: trial.atFirst }, ...instantsOf(trial)]) {
+      const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
+      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
+      for (const { name, reach } of [first, ...instantsOf(trial)]) {
         const base = { severity: 'danger', hookup: hookup.id, moment: name } as const;
-        const tolerance = toleranceByIsland(trial, reach);
         for (const { part } of loadsOf(trial.circuit)) {
-          const more = tolerance.get(reach.dc.island[part.plus] as number) ?? 0;
-          const volts = (voltsBetween(reach.dc, part.plus, part.minus) ?? 0) + more;
-          if (volts <= part.spec.absMaxV) continue;
+          const volts = highestVolts(trial, reach, part, possible);
+          const limit = part.spec.absMaxV;
+          if (volts <= limit) continue;
           const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
-          const values = { port: portName(station, ref), volts, limit: part.spec.absMaxV };
-          report({ ...base, message: 'load', at: [ref], values });
+          const values = { port: portName(station, ref), volts, limit };
+          report({ ...base, message: 'load', at: [ref], values, weight: volts - limit });
         }
-        for (const { unit, port, contact, label, limit, assumed } of limits) {
+        for (const { unit, port, contact, label, most, least } of limits) {
           const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
           const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
           const volts = node === undefined || chassis === undefined ? null : voltsBetween(reach.dc, node, chassis);
-          if (volts === null || volts <= limit) continue;
+          const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
+          if (volts === null || passed === null) continue;
           const words = {
             port: portName(station, { unit, port }),
             contact: label,
-            assumed: assumed ? ' (assumed)' : '',
+            assumed: passed.assumed ? ' (assumed)' : '',
           };
-          report({ ...base, message: 'contact', at: [{ unit, port, contact }], values: { ...words, volts, limit } });
+          report({
+            ...base,
+            message: passed === most ? 'contact' : 'below',
+            at: [{ unit, port, contact }],
+            values: { ...words, volts, limit: passed.volts },
+            weight: Math.abs(volts - passed.volts),
+          });
         }
       }
     }
   },
 });
 
-/** How much higher than its nominal voltage a regulating supply may stand, by the island that it feeds. */
-function toleranceByIsland(trial: Trial, reach: Reach): Map<number, number> {
-  return new Map(
-    suppliesOf(trial.circuit).map(({ part }) => [
-      reach.dc.island[part.plus] as number,
-      Math.max(0, (part.spec.maxVolts ?? part.spec.volts) - part.spec.volts),
-    ]),
-  );
+/** The voltage at a load with the supply that feeds it at the top of its tolerance. */
+function highestVolts(trial: Trial, reach: Reach, load: LoadPart, possible: number): number {
+  const volts = voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
+  // Which supply it is has to be traced, which few loads are worth.
+  if (volts <= 0 || volts + possible <= load.spec.absMaxV) return volts;
+  return volts + Math.max(0, ...feedersOf(trial.circuit, reach.on, load.plus).map((s) => toleranceOf(s.part)));
 }
 
-interface ContactLimit {
-  unit: string;
-  port: string;
-  contact: string;
-  label: string;
-  limit: number;
-  assumed: boolean;
+const toleranceOf = ({ spec }: SupplyPart): number => Math.max(0, (spec.maxVolts ?? spec.volts) - spec.volts);
+
+interface Limit {
+  readonly volts: number;
+  readonly assumed: boolean;
 }
 
-/** The most that each signal contact stands: its own figure, or its pull-up and a volt. RF contacts have a rule of their own. */
-function limitsOf(station: Station): ContactLimit[] {
+interface ContactLimits {
+  readonly unit: string;
+  readonly port: string;
+  readonly contact: string;
+  readonly label: string;
+  readonly most: Limit;
+  readonly least: Limit;
+}
+
+/** What each signal contact stands: its own figures, or its pull-up and a volt. RF contacts have a rule of their own. */
+function limitsOf(station: Station): ContactLimits[] {
   return station.units.flatMap((unit) => {
     const kind = kindOf(station, unit);
     return kind.ports.flatMap((port) => {
       if (port.class === 'dc' || port.class === 'rf' || port.class === 'earth') return [];
       return (station.connectors[port.connector]?.contacts ?? []).flatMap((contact) => {
-        const own = port.limits?.[contact.id]?.maxV;
-        const limit = own ?? assumedLimit(kind, `${port.id}.${contact.id}`);
-        return limit === null
-          ? []
-          : [
-              {
-                unit: unit.id,
-                port: port.id,
-                contact: contact.id,
-                label: contact.name,
-                limit,
-                assumed: own === undefined,
-              },
-            ];
+        const own = port.limits?.[contact.id];
+        const pull = pullUpOn(kind, `${port.id}.${contact.id}`);
+        const most = limit(own?.maxV, pull === null ? Number.POSITIVE_INFINITY : Math.max(0, pull) + 1);
+        const least = limit(own?.minV, pull === null ? Number.NEGATIVE_INFINITY : Math.min(0, pull) - 1);
+        const isLimited = Number.isFinite(most.volts) || Number.isFinite(least.volts);
+        const names = { unit: unit.id, port: port.id, contact: contact.id, label: contact.name };
+        return isLimited ? [{ ...names, most, least }] : [];
       });
     });
   });
 }
 
-function assumedLimit(kind: UnitKind, ref: string): number | null {
+const limit = (own: number | undefined, assumed: number): Limit => ({
+  volts: own ?? assumed,
+  assumed: own === undefined,
+});
+
+function pullUpOn(kind: UnitKind, ref: string): number | null {
   const pullUp = kind.elements.find((e) => e.type === 'pullUp' && e.contact === ref);
-  return pullUp?.type === 'pullUp' ? pullUp.volts + 1 : null;
+  return pullUp?.type === 'pullUp' ? pullUp.volts : null;
 }

@@ -1,8 +1,19 @@
-import type { Circuit, Resistor } from '../../circuit/circuit.ts';
+import type { Circuit, LoadPart, Resistor } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
-import { cablesAt, instantsOf, loadsOf, loadVolts, nameOfOrigin, portOfRef, unitOfPart } from '../look.ts';
+import {
+  cablesAt,
+  instantsOf,
+  loadsOf,
+  loadVolts,
+  momentWords,
+  nameOfOrigin,
+  portOfRef,
+  suppliesOf,
+  unitOfPart,
+} from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { conductorsOf, joinedTo } from '../trace.ts';
 
 /** Less than this share of a load's current in its own minus lead means that the lead is not there. */
 const missingShare = 0.02;
@@ -17,8 +28,7 @@ export const returnMissing = defineRule({
   source: 'Kirchhoff’s current law; a fiftieth of the current is taken as none',
   follows: ['power/reversed-polarity', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
   messages: {
-    elsewhere:
-      '{port} draws {amps A} in {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
+    elsewhere: '{port} draws {amps A} {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
     dead: '{port} has plus but no way back for the current, so it stays off.',
   },
   check({ station, hookups }, report) {
@@ -31,11 +41,10 @@ export const returnMissing = defineRule({
           const own = jointAmps(trial.circuit, reach, unit, port);
           const plus = own.get(part.plus) ?? 0;
           const amps = reach.dc.amps[index] as number;
-          const values = { port: portName(station, { unit, port }), amps, moment: name };
+          const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
           const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
           if (loadVolts(reach, part) < part.dropOutV) {
-            // Fed on one side only: plus stands at its contact, and minus leads nowhere.
-            if (own.has(part.plus) && !own.has(part.minus) && isFed(trial.circuit, reach, part.plus))
+            if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
               report({ ...base, message: 'dead', severity: 'fault', values });
             continue;
           }
@@ -49,6 +58,7 @@ export const returnMissing = defineRule({
             message: 'elsewhere',
             severity: 'danger',
             values: { ...values, way, carried: other.amps },
+            weight: amps,
             touches: [`cable:${'cable' in other.part.origin ? other.part.origin.cable : ''}`],
           });
         }
@@ -73,8 +83,13 @@ function jointAmps(circuit: Circuit, reach: Reach, unit: string, port: string): 
   return amps;
 }
 
-const isFed = (circuit: Circuit, reach: Reach, node: number): boolean =>
-  circuit.parts.some((p) => p.kind === 'supply' && reach.dc.island[p.plus] === reach.dc.island[node]);
+/** Metal leads from a supply's plus to the load's plus, and from its minus nowhere back to that supply. */
+function isFedOneSided(circuit: Circuit, reach: Reach, load: LoadPart): boolean {
+  const conductors = conductorsOf(circuit, reach.on);
+  const [plus, minus] = [joinedTo(conductors, load.plus), joinedTo(conductors, load.minus)];
+  const feeding = suppliesOf(circuit).filter(({ part }) => plus.has(part.plus) && !plus.has(part.minus));
+  return feeding.length > 0 && !feeding.some(({ part }) => minus.has(part.minus));
+}
 
 /** The joint at another port of the unit through which most current leaves. */
 function mostThroughChassis(

@@ -1,4 +1,4 @@
-import { instantsOf, nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
+import { type Instant, instantsOf, nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, leastWay } from '../trace.ts';
 
@@ -19,7 +19,8 @@ export const shortCircuit = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const instants = [{ name: 'receive', reach: trial.atFirst }, ...instantsOf(trial).slice(1)];
+      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
+      const instants = [first, ...instantsOf(trial).slice(1)];
       for (const { index, part } of suppliesOf(trial.circuit)) {
         for (const { name, reach } of instants) {
           // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
@@ -45,6 +46,7 @@ export const shortCircuit = defineRule({
             values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
             hookup: hookup.id,
             moment: name,
+            weight: amps,
             touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
           });
         }

@@ -1,8 +1,9 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { instantsOf, loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { instantsOf, loadsOf, momentWords, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { conductorsOf, joinedTo } from '../trace.ts';
 
 export const supplyOverloaded = defineRule({
   id: 'power/supply-overloaded',
@@ -14,26 +15,31 @@ export const supplyOverloaded = defineRule({
   source: 'the supply’s own ratings; in doubt above 80 % for a continuous load (NEC 210.20, 125 % rule)',
   follows: ['power/short-circuit', 'power/reversed-polarity'],
   messages: {
-    peak: '{supply} is asked for {amps A} in {moment}; it gives {peak rated} at the very most and {rated rated} continuously.',
-    continuous: '{supply} is asked for {amps A} in {moment}; it gives {rated rated} continuously.',
-    near: '{supply} gives {amps A} in {moment}, {share %} of the {rated rated} it is rated at.',
+    peak: '{supply} is asked for {amps A} {moment}; it gives {peak rated} at the very most and {rated rated} continuously.',
+    continuous: '{supply} is asked for {amps A} {moment}; it gives {rated rated} continuously.',
+    near: '{supply} gives {amps A} {moment}, {share %} of the {rated rated} it is rated at.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const supply of suppliesOf(trial.circuit)) {
-          const { amps: rated, peakAmps: peak } = supply.part.spec;
-          const amps = demandOn(trial, reach, supply);
-          const share = amps / rated;
-          if (rated === 0 || share <= 0.8) continue;
-          const unit = unitOfPart(supply.part);
+      const instants = instantsOf(trial);
+      for (const supply of suppliesOf(trial.circuit)) {
+        const { amps: rated, peakAmps: peak } = supply.part.spec;
+        if (rated === 0) continue;
+        const asked = instants.map(({ name, reach }) => ({ name, amps: demandOn(trial, reach, supply) }));
+        const message = levelOf(Math.max(...asked.map(({ amps }) => amps)), rated, peak);
+        const unit = unitOfPart(supply.part);
+        for (const { name, amps } of asked) {
+          // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
+          if (message === null || levelOf(amps, rated, peak) !== message) continue;
+          const words = { supply: unitName(station, unit), moment: momentWords[name] };
           report({
-            message: amps > peak ? 'peak' : share > 1 ? 'continuous' : 'near',
-            severity: share > 1 ? 'fault' : 'doubt',
+            message,
+            severity: message === 'near' ? 'doubt' : 'fault',
             at: [{ unit }],
-            values: { supply: unitName(station, unit), amps, rated, peak, share, moment: name },
+            values: { ...words, amps, rated, peak, share: amps / rated },
             hookup: hookup.id,
             moment: name,
+            weight: amps,
             touches: [`supply:${unit}`],
           });
         }
@@ -42,14 +48,18 @@ export const supplyOverloaded = defineRule({
   },
 });
 
+function levelOf(amps: number, rated: number, peak: number): 'peak' | 'continuous' | 'near' | null {
+  if (amps > peak) return 'peak';
+  if (amps > rated) return 'continuous';
+  return amps > 0.8 * rated ? 'near' : null;
+}
+
 /** What a supply gives, or where it can't give it what the loads on it ask for. */
 function demandOn(trial: Trial, reach: Reach, supply: Numbered<SupplyPart>): number {
   const given = reach.dc.amps[supply.index] as number;
   if (reach.dc.modes.get(supply.index) === 'regulating') return given;
-  const island = reach.dc.island[supply.part.plus];
-  const asked = loadsOf(trial.circuit).filter(
-    ({ part }) => reach.dc.island[part.plus] === island && isOpenGate(part.gate, reach.on),
-  );
+  const fed = joinedTo(conductorsOf(trial.circuit, reach.on), supply.part.plus);
+  const asked = loadsOf(trial.circuit).filter(({ part }) => fed.has(part.plus) && isOpenGate(part.gate, reach.on));
   const total = asked.reduce((sum, { part }) => {
     const amount = part.states.find((s) => isOpenGate(s.gate, reach.on))?.amount ?? part.spec.amount;
     const volts = supply.part.spec.volts;

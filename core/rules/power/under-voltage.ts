@@ -1,5 +1,5 @@
 import { portName } from '../../station/parts.ts';
-import { instantsOf, loadsOf, loadVolts, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { instantsOf, loadsOf, loadVolts, momentWords, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 /** So near to the edge of its range a load is in doubt. */
@@ -15,25 +15,30 @@ export const underVoltage = defineRule({
   source: 'the unit’s own working range; in doubt within 3 % of its edge (common practice)',
   follows: ['power/short-circuit', 'power/reversed-polarity', 'power/supply-overloaded', 'power/return-missing'],
   messages: {
-    low: '{port} gets {volts V} in {moment}; it works from {minV V}.',
-    edge: '{port} gets {volts V} in {moment}, hardly more than the {minV V} it works from.',
+    low: '{port} gets {volts V} {moment}; it works from {minV V}.',
+    edge: '{port} gets {volts V} {moment}, hardly more than the {minV V} it works from.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const { part } of loadsOf(trial.circuit)) {
-          const volts = loadVolts(reach, part);
-          // A load that gets nothing to speak of is not powered at all, which is another rule's business.
-          if (volts < part.dropOutV || volts >= part.spec.minV * (1 + edge)) continue;
-          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-          const low = volts < part.spec.minV;
+      const instants = instantsOf(trial);
+      for (const { part } of loadsOf(trial.circuit)) {
+        // A load that gets nothing to speak of is not powered at all, which is another rule's business.
+        const fed = instants
+          .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
+          .filter(({ volts }) => volts >= part.dropOutV);
+        const { minV } = part.spec;
+        const isLow = fed.some(({ volts }) => volts < minV);
+        const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+        for (const { name, reach, volts } of fed) {
+          if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
           report({
-            message: low ? 'low' : 'edge',
-            severity: low ? 'fault' : 'doubt',
+            message: isLow ? 'low' : 'edge',
+            severity: isLow ? 'fault' : 'doubt',
             at: [{ unit, port }],
-            values: { port: portName(station, { unit, port }), volts, minV: part.spec.minV, moment: name },
+            values: { port: portName(station, { unit, port }), volts, minV, moment: momentWords[name] },
             hookup: hookup.id,
             moment: name,
+            weight: -volts,
             touches: suppliesOf(trial.circuit)
               .filter((s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus])
               .map((s) => `supply:${unitOfPart(s.part)}`),

@@ -1,6 +1,6 @@
 import { voltsBetween } from '../../keydown/feel.ts';
 import { cablesIn, kindOf, portName } from '../../station/parts.ts';
-import { instantsOf } from '../look.ts';
+import { type Instant, instantsOf } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 /** What an RF contact without a stated limit stands: nothing to speak of. */
@@ -18,6 +18,7 @@ export const dcOnRf = defineRule({
   messages: { dc: '{port} has {volts V} DC on its centre contact; it stands {limit V}.' },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
+      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
       const plugged = new Set(
         cablesIn(station, hookup).flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]),
       );
@@ -28,7 +29,7 @@ export const dcOnRf = defineRule({
           const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
           if (centre === undefined || shell === undefined) continue;
           const limit = port.limits?.centre?.maxV ?? 0;
-          for (const { name, reach } of [{ name: 'receive', reach: trial.atFirst }, ...instantsOf(trial)]) {
+          for (const { name, reach } of [first, ...instantsOf(trial)]) {
             const volts = voltsBetween(reach.dc, centre, shell);
             if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
             const ref = { unit: unit.id, port: port.id };
@@ -40,6 +41,7 @@ export const dcOnRf = defineRule({
               values,
               hookup: hookup.id,
               moment: name,
+              weight: Math.abs(volts),
             });
           }
         }

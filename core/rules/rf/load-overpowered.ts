@@ -1,4 +1,4 @@
-import { type Circuit, isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
+import { type Circuit, isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfField } from '../../rf/solve-rf.ts';
 import { rfPortName, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
@@ -46,6 +46,7 @@ export const loadOverpowered = defineRule({
               values: all,
               hookup: hookup.id,
               moment: 'sending',
+              weight: watts,
               touches,
             });
           };
@@ -54,8 +55,7 @@ export const loadOverpowered = defineRule({
             if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
               say(load.port, wattsFromDbm(arrival.dbm), load.spec);
           }
-          for (const [port, limit] of entries(circuit, field))
-            say(port, wattsFromDbm(field.selected[port]?.dbm ?? 0), { watts: limit });
+          for (const { port, dbm, limit } of entries(circuit, field)) say(port, wattsFromDbm(dbm), { watts: limit });
         }
       }
     }
@@ -77,10 +77,11 @@ function judge(watts: number, duty: number, { watts: continuous, shortWatts }: R
 }
 
 /** Where power goes into something that only passes it on, with what that takes. */
-function entries(circuit: Circuit, field: RfField): [number, number][] {
-  return circuit.rf.edges.flatMap((edge: RfEdge) => {
-    const [a, b] = [field.selected[edge.a], field.selected[edge.b]];
-    if (edge.maxWatts === null || !a || !b) return [];
-    return [[a.dbm >= b.dbm ? edge.a : edge.b, edge.maxWatts]];
+function entries(circuit: Circuit, field: RfField): { port: number; dbm: number; limit: number }[] {
+  return field.selected.flatMap((arrival) => {
+    const limit = arrival?.edge == null ? null : circuit.rf.edges[arrival.edge]?.maxWatts;
+    const port = arrival?.from ?? null;
+    const dbm = port === null ? undefined : field.selected[port]?.dbm;
+    return limit == null || port === null || dbm === undefined ? [] : [{ port, dbm, limit }];
   });
 }

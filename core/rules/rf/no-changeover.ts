@@ -1,5 +1,8 @@
-import { instantsOf, receiversOf, rfPortRef, sourcesOf, unitName } from '../look.ts';
+import type { RfLoad, RfSource } from '../../circuit/circuit.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { type Instant, instantsOf, receiversOf, rfPortRef, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { assumedOverloadDbm, fieldOf } from './ways.ts';
 
 export const noChangeover = defineRule({
   id: 'rf/no-changeover',
@@ -21,7 +24,7 @@ export const noChangeover = defineRule({
         for (const receiver of receiversOf(trial)) {
           if (receiver.unit === source.unit) continue;
           const always = instants.every(({ reach }) => reach.rf.group[source.port] === reach.rf.group[receiver.port]);
-          if (!always) continue;
+          if (!always || isTapped(instants, trial, source, receiver)) continue;
           report({
             message: 'joined',
             severity: 'fault',
@@ -34,3 +37,9 @@ export const noChangeover = defineRule({
     }
   },
 });
+
+/** A receiver on a coupler so weak that the transmitter does not even block it is meant to hang there. */
+function isTapped(instants: readonly Instant[], trial: Trial, source: RfSource, receiver: RfLoad): boolean {
+  const levels = instants.flatMap(({ reach }) => fieldOf(trial, reach, source)?.best[receiver.port]?.dbm ?? []);
+  return levels.length > 0 && Math.max(...levels) <= (receiver.spec.overloadDbm ?? assumedOverloadDbm);
+}

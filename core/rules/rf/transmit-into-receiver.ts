@@ -1,6 +1,6 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { wayTo } from '../../rf/solve-rf.ts';
-import { instantsOf, receiversOf, rfPortName, rfPortRef, sourcesOf, unitName } from '../look.ts';
+import { instantsOf, momentWords, receiversOf, rfPortName, rfPortRef, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { fieldOf, isMuted, touchesOnWay } from './ways.ts';
 
@@ -18,7 +18,7 @@ export const transmitIntoReceiver = defineRule({
   follows: ['rf/changeover-reversed', 'rf/no-changeover', 'keying/no-mute', 'drawing/fits-but-should-not'],
   messages: {
     damage:
-      '{level dBm} ({watts W}) from {transmitter} reaches {port} while {moment}, by way of {way}; it stands {limit dBm}{assumed}.',
+      '{level dBm} ({watts W}) from {transmitter} reaches {port} {moment}, by way of {way}; it stands {limit dBm}{assumed}.',
     overload:
       '{level dBm} from {transmitter} reaches {port} while it is open, by way of {way}; it is blocked above {limit dBm}.',
   },
@@ -57,12 +57,15 @@ export const transmitIntoReceiver = defineRule({
                 transmitter: unitName(station, source.unit),
                 port: rfPortName(station, circuit, receiver.port),
                 limit: burns ? damage : (overload ?? damage),
-                moment: name,
+                moment: momentWords[name],
                 way: way.join(', ') || 'the cable',
                 assumed: receiver.spec.damageDbm === undefined ? ' (assumed)' : '',
               },
               hookup: hookup.id,
               moment: name,
+              weight: arrival.dbm,
+              // A muted receiver burns like an open one.
+              ...(burns && { follows: ['rf/changeover-reversed', 'rf/no-changeover', 'drawing/fits-but-should-not'] }),
               touches: touchesOnWay(circuit, field, receiver.port),
             });
           }

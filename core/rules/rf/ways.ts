@@ -3,6 +3,9 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { type RfField, wayTo } from '../../rf/solve-rf.ts';
 import { rfPortRef } from '../look.ts';
 
+/** A receiver that states no overload level is taken to be blocked above this. */
+export const assumedOverloadDbm = -10;
+
 /** The field of a source at an instant, or null while it makes none. */
 export const fieldOf = (trial: Trial, reach: Reach, source: RfSource): RfField | null =>
   reach.rf.fields.find((f) => trial.circuit.rf.sources[f.source] === source) ?? null;
