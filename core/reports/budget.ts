@@ -11,7 +11,7 @@ import {
   unitName,
   unitOfPart,
 } from '../rules/look.ts';
-import { fuseName, fusePlace } from '../rules/power/fuse-place.ts';
+import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { classOf, portName } from '../station/parts.ts';
@@ -118,7 +118,7 @@ function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
     const row = {
       ...inHookup(tried),
       ...at,
-      name: fuseName(station, part),
+      name: fuseSeat(station, part),
       ratedAmps: part.fuse.ratedAmps,
       receiveAmps,
       sendingAmps,

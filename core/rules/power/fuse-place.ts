@@ -13,14 +13,15 @@ export function fusePlace(station: Station, part: Resistor): Place {
 }
 
 /** `The fuse in D1`, `The fuse of Fused strip · 3`. */
-export function fuseName(station: Station, part: Resistor): string {
+export const fuseName = (station: Station, part: Resistor): string =>
+  `The fuse ${part.origin.type === 'cableFuse' ? 'in' : 'of'} ${fuseSeat(station, part)}`;
+
+/** `D1`, `Fused strip · 3`: where a fuse sits, in words. */
+export function fuseSeat(station: Station, part: Resistor): string {
   const place = fusePlace(station, part);
-  if ('cable' in place) return `The fuse in ${station.cables.find((c) => c.id === place.cable)?.number ?? place.cable}`;
-  const at =
-    place.port === undefined
-      ? unitOf(station, place.unit).name
-      : portName(station, { unit: place.unit, port: place.port });
-  return `The fuse of ${at}`;
+  if ('cable' in place) return station.cables.find((c) => c.id === place.cable)?.number ?? place.cable;
+  const { unit, port } = place;
+  return port === undefined ? unitOf(station, unit).name : portName(station, { unit, port });
 }
 
 /** The port that a fuse inside a unit leads to, or comes from; undefined for one between two inner joints. */

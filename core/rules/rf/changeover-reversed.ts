@@ -17,7 +17,7 @@ export const changeoverReversed = defineRule({
   follows: [],
   messages: {
     reversed:
-      '{changeover} is the wrong way round: in receive it has {transmitter} on the antenna, and in sending {receiver}. {cables} are swapped there.',
+      'In receive {changeover} has {transmitter} on the antenna, and in sending {receiver}: {cables} are swapped there.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
