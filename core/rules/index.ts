@@ -21,6 +21,7 @@ import { reversedPolarity } from './power/reversed-polarity.ts';
 import { shortCircuit } from './power/short-circuit.ts';
 import { supplyOverloaded } from './power/supply-overloaded.ts';
 import { underVoltage } from './power/under-voltage.ts';
+import { voltageDrop } from './power/voltage-drop.ts';
 import { changeoverReversed } from './rf/changeover-reversed.ts';
 import { dcOnRf } from './rf/dc-on-rf.ts';
 import { loadOverpowered } from './rf/load-overpowered.ts';
@@ -47,6 +48,7 @@ export const rules: readonly Rule[] = [
   fuseWillOpen,
   supplyOverloaded,
   underVoltage,
+  voltageDrop,
   notPowered,
   nothingKeysIt,
   noMute,

@@ -1,0 +1,88 @@
+import type { Resistor } from '../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { portName } from '../../station/parts.ts';
+import type { Station } from '../../station/schema.ts';
+import { instantsOf, loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { conductorsOf, leastWay } from '../trace.ts';
+
+/** The limit where the station sets none. */
+const usualDrop = 0.05;
+
+export const voltageDrop = defineRule({
+  id: 'power/voltage-drop',
+  severity: 'doubt',
+  title: 'Much is lost on the way',
+  compares: 'the drop from the supply to each load, both conductors, against the station’s limit',
+  why: 'What is lost in leads and fuses is missing at the transmitter just when it sends, and it warms the joint that is worst.',
+  advice:
+    'Begin with the part that drops most: a thicker or shorter lead, a better connector, a larger fuse where the wire allows it.',
+  source:
+    'the station’s own limit; 5 % where none is set (NEC 215.2(A) informational note: feeder and branch together)',
+  follows: ['power/short-circuit', 'power/reversed-polarity', 'power/supply-overloaded', 'power/return-missing'],
+  messages: {
+    drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} in {moment}, most of it ({most V}) in {where}.',
+  },
+  check({ station, hookups }, report) {
+    const limit = station.settings.maxDrop ?? usualDrop;
+    for (const { hookup, trial } of hookups) {
+      for (const { name, reach } of instantsOf(trial)) {
+        for (const { part } of loadsOf(trial.circuit)) {
+          const supply = suppliesOf(trial.circuit).find(
+            (s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus],
+          );
+          const got = loadVolts(reach, part);
+          if (!supply || got < part.dropOutV) continue;
+          const volts = (reach.dc.volts[supply.part.plus] as number) - (reach.dc.volts[supply.part.minus] as number);
+          if (volts - got <= limit * volts) continue;
+          const { where, volts: most } = worstOnWay(
+            station,
+            trial,
+            reach,
+            [supply.part.plus, part.plus],
+            [part.minus, supply.part.minus],
+          );
+          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          report({
+            message: 'drop',
+            severity: 'doubt',
+            at: [ref],
+            values: {
+              port: portName(station, ref),
+              drop: volts - got,
+              volts,
+              share: (volts - got) / volts,
+              moment: name,
+              most,
+              where,
+            },
+            hookup: hookup.id,
+            moment: name,
+          });
+        }
+      }
+    }
+  },
+});
+
+/** The cable or unit that drops most on the way out and back, with all that it drops: cores, joints, fuse. */
+function worstOnWay(
+  station: Station,
+  trial: Trial,
+  reach: Reach,
+  ...ways: [number, number][]
+): { where: string; volts: number } {
+  const conductors = conductorsOf(trial.circuit, reach.on);
+  const dropped = new Map<string, number>();
+  for (const [from, to] of ways) {
+    for (const i of leastWay(trial.circuit, conductors, from, to)?.parts ?? []) {
+      const part = trial.circuit.parts[i] as Resistor;
+      const where = nameOfOrigin(station, part.origin);
+      dropped.set(where, (dropped.get(where) ?? 0) + Math.abs((reach.dc.amps[i] as number) * part.ohms));
+    }
+  }
+  return [...dropped].reduce((worst, [where, volts]) => (volts > worst.volts ? { where, volts } : worst), {
+    where: 'the leads',
+    volts: 0,
+  });
+}
