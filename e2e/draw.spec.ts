@@ -13,7 +13,7 @@ test('a station is drawn by hand, its missing mute line reported and laid, saved
   await takeFromShelf(page, /^Fused strip/, 'Fused strip');
   await takeFromShelf(page, /^CW transmitter, 3 W/, 'CW transmitter');
   await takeFromShelf(page, /^Receiver with mute/, 'Receiver with mute');
-  await takeFromShelf(page, /^Changeover by/, 'Changeover by key line');
+  await takeFromShelf(page, /^Changeover by/, 'Changeover by its line');
   await takeFromShelf(page, /^Straight key/, 'Straight key');
   await takeFromShelf(page, /^Wire antenna/, 'Wire antenna');
   await page.getByRole('button', { name: 'Fit' }).click();
@@ -22,19 +22,27 @@ test('a station is drawn by hand, its missing mute line reported and laid, saved
   await layCable(page, ['Bench supply', ''], ['Fused strip', 'in']);
   await layCable(page, ['Fused strip', '1'], ['CW transmitter', 'power']);
   await layCable(page, ['Fused strip', '2'], ['Receiver with mute', 'power']);
-  await layCable(page, ['Fused strip', '3'], ['Changeover by key line', 'power']);
-  await layCable(page, ['CW transmitter', 'antenna'], ['Changeover by key line', 'transmitter']);
-  await layCable(page, ['Changeover by key line', 'receiver'], ['Receiver with mute', 'antenna']);
-  await layCable(page, ['Changeover by key line', 'antenna'], ['Wire antenna', '']);
-  await layCable(page, ['Straight key', ''], ['Changeover by key line', 'line']);
-  await layCable(page, ['Changeover by key line', 'key out'], ['CW transmitter', 'key']);
+  await layCable(page, ['Fused strip', '3'], ['Changeover by its line', 'power']);
+  await layCable(page, ['CW transmitter', 'antenna'], ['Changeover by its line', 'transmitter']);
+  await layCable(page, ['Changeover by its line', 'receiver'], ['Receiver with mute', 'antenna']);
+  await layCable(page, ['Changeover by its line', 'antenna'], ['Wire antenna', '']);
+  await layCable(page, ['Straight key', ''], ['Changeover by its line', 'line']);
+  await layCable(page, ['Changeover by its line', 'key out'], ['CW transmitter', 'key']);
 
+  // This receiver has its minus on the pin: a straight lead would be the first mistake.
   await stage(page, 'Check').click();
+  const reversed = page.getByRole('button', { name: 'Plus and minus are swapped' });
+  await reversed.click();
+  await page.getByRole('button', { name: 'D3', exact: true }).click();
+  await stage(page, 'Draw').click();
+  await page.getByRole('combobox', { name: 'Wiring' }).selectOption('swapped');
+  await stage(page, 'Check').click();
+  await expect(reversed).toHaveCount(0);
   const notMuted = page.getByRole('button', { name: 'The receiver is not muted while the station sends' });
   await expect(notMuted).toBeVisible();
 
   await stage(page, 'Draw').click();
-  await layCable(page, ['Changeover by key line', 'mute'], ['Receiver with mute', 'mute']);
+  await layCable(page, ['Changeover by its line', 'mute'], ['Receiver with mute', 'mute']);
   await stage(page, 'Check').click();
   await expect(notMuted).toHaveCount(0);
 

@@ -21,7 +21,7 @@ export const unit = (page: Page, name: string) => page.getByRole('group', { name
 
 /** A port, by unit and label: `port(page, 'Receiver', 'mute')`. */
 export const port = (page: Page, unitName: string, label: string) =>
-  page.getByRole('button', { name: new RegExp(`^${unitName}, ${label}`) });
+  page.getByRole('main').getByRole('button', { name: new RegExp(`^${unitName}, ${label}`) });
 
 /** Takes a unit from the shelf by a click on its row. */
 export async function takeFromShelf(page: Page, row: RegExp, name: string) {

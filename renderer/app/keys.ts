@@ -1,7 +1,7 @@
 import { redoStep, undoStep } from '../store/document.ts';
 import { showStage, stages } from '../store/view.ts';
 import { openFile, save } from './document-actions.ts';
-import { duplicateSelection, selectAll } from './edit-actions.ts';
+import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
 
 const withControl: Record<string, (shift: boolean) => void> = {
@@ -29,6 +29,10 @@ export function listenToKeys() {
       if (!action || event.altKey || (inField && ofFields.has(key))) return;
       event.preventDefault();
       action(event.shiftKey);
+      return;
+    }
+    if ((event.key === 'Delete' || event.key === 'Backspace') && !inField) {
+      removeSelection();
       return;
     }
     const stage = stages[Number(event.key) - 1];

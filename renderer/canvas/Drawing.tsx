@@ -28,6 +28,12 @@ import { ZoomButtons } from './ZoomButtons.tsx';
 
 const nodeTypes = { unit: UnitCard };
 const edgeTypes = { cable: CableLine };
+/** Read out to those who reach a unit by keys. */
+const spoken = {
+  'node.a11yDescription.default':
+    'Enter selects the unit, arrow keys move it once it is selected, Delete removes it. Tab goes on to its ports.',
+  'node.a11yDescription.ariaLiveMessage': ({ x, y }: { x: number; y: number }) => `Moved to ${x} across, ${y} down.`,
+};
 const snap: [number, number] = [gridPx, gridPx];
 
 /** The station on its paper; the only place that knows how it is drawn. */
@@ -98,7 +104,7 @@ function Paper() {
         minZoom={0.1}
         maxZoom={2.5}
         zoomOnDoubleClick={false}
-        disableKeyboardA11y={false}
+        ariaLabelConfig={spoken}
         proOptions={{ hideAttribution: true }}
         aria-label="Drawing of the station"
       >

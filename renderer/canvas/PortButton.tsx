@@ -42,8 +42,12 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
       tabIndex={0}
       aria-label={judged ? `${name}: ${words[judged.fit]}` : name}
       aria-pressed={taken}
-      title={judged ? `${sentence(words[judged.fit])}. ${judged.why}` : name}
-      onClick={() => pickPort({ unit, port: port.id })}
+      title={judged ? [words[judged.fit], judged.why].filter(Boolean).map(sentence).join('. ') : name}
+      onClick={(event) => {
+        // The card below would be selected, too.
+        event.stopPropagation();
+        pickPort({ unit, port: port.id });
+      }}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' && event.key !== ' ' && event.key !== 'Escape') return;
         event.preventDefault();

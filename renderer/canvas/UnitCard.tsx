@@ -15,7 +15,7 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const kind = useStation((s) => (unit ? s.kinds[unit.kind] : undefined));
   const connectors = useStation((s) => s.connectors);
   const reading = useOverlay((o) => o?.units[id]);
-  const live = useOverlay((o) => (kind ? liveLine(id, kind, o) : ''));
+  const live = useOverlay((o, report) => (kind ? liveLine(id, kind, o, report?.budget.loads ?? []) : ''));
   const pulsing = useDrawing((d) => d.pulsing.has(id));
   const marked = useView((v) => v.hovered.some((p) => 'unit' in p && p.unit === id));
   if (!unit || !kind) return null;
@@ -26,9 +26,14 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   if (pulsing) classes.push('pulsing');
   if (marked) classes.push('marked');
   if (reading?.sending) classes.push('sending');
+  if (reading && reading.active.length > 0) classes.push('active');
   if (reading && !reading.powered) classes.push('unpowered');
   return (
-    <div className={classes.join(' ')} style={{ width: size.width, height: size.height }}>
+    <div
+      className={classes.join(' ')}
+      style={{ width: size.width, height: size.height }}
+      title={reading?.active.length ? `${unit.name}: ${reading.active.join(', ')}` : undefined}
+    >
       <div className="unit-head" style={{ height: size.headHeight, paddingTop: size.nameTop }}>
         <span className="unit-name" title={unit.name}>
           {unit.name}

@@ -67,18 +67,18 @@ function widthOfText(kind: UnitKind, name: string): number {
   const figures = figureLines(kind) === 0 ? 0 : Math.max(ratingLine(kind).length, figureLetters);
   return Math.max(
     72,
-    Math.min(widestNamePx, textWidth(name, 13, 'bold')) + 24,
-    textWidth('0'.repeat(figures), 11, 'mono') + 12,
+    Math.min(widestNamePx, textWidth(name, 14, 'bold')) + 24,
+    textWidth('0'.repeat(figures), 11.5, 'mono') + 10,
   );
 }
 
 const labelRoom = (ports: readonly Port[]): number =>
-  ports.length === 0 ? 0 : Math.max(...ports.map((p) => (p.label ? textWidth(p.label, 11) + 15 : 9)));
+  ports.length === 0 ? 0 : Math.max(...ports.map((p) => (p.label ? textWidth(p.label, 12) + 14 : 9)));
 
 const sideBySide = (left: readonly Port[], right: readonly Port[]): number => labelRoom(left) + labelRoom(right) + 12;
 
 const roomAlong = (ports: readonly Port[]): number =>
-  roundUp(Math.max(pitchPx, ...ports.map((p) => textWidth(p.label, 11) + 8)), 9);
+  roundUp(Math.max(pitchPx, ...ports.map((p) => textWidth(p.label, 12) + 8)), 9);
 
 const along = (ports: readonly Port[]): number => (ports.length === 0 ? 0 : (ports.length + 0.5) * roomAlong(ports));
 

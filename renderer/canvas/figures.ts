@@ -5,6 +5,7 @@ import {
   formatRating,
   formatVolts,
   formatWatts,
+  type LoadRow,
   type Overlay,
   type UnitKind,
   wattsFromDbm,
@@ -39,7 +40,7 @@ export const hasLiveLine = (kind: UnitKind): boolean =>
 export const figureLines = (kind: UnitKind): number => (ratingLine(kind) ? 1 : 0) + (hasLiveLine(kind) ? 1 : 0);
 
 /** What a unit does at a moment: `sending 3.02 W`, `13.7 V · 85 mA`, `no power`. */
-export function liveLine(id: string, kind: UnitKind, overlay: Overlay | null): string {
+export function liveLine(id: string, kind: UnitKind, overlay: Overlay | null, loads: readonly LoadRow[]): string {
   const unit = overlay?.units[id];
   if (!overlay || !unit || !hasLiveLine(kind)) return '';
   const dbm = (port: string) => overlay.ports[`${id}.${port}`]?.dbm ?? null;
@@ -51,10 +52,15 @@ export function liveLine(id: string, kind: UnitKind, overlay: Overlay | null): s
     }
     if (element.type === 'rfLoad' && element.role !== 'receiver') return levelLine(dbm(element.port));
   }
-  if (!unit.powered) return 'no power';
-  const { supplyVolts: volts, supplyAmps: amps } = unit;
-  if (volts === undefined || amps === undefined) return '';
-  return `${formatVolts(volts)} · ${formatAmps(amps)}`;
+  return unit.powered ? loadLine(id, overlay, loads) : 'no power';
+}
+
+function loadLine(id: string, { hookup, moment }: Overlay, loads: readonly LoadRow[]): string {
+  const own = loads.filter((row) => row.unit === id && row.hookup === hookup);
+  const [first] = own;
+  if (!first) return '';
+  const amps = own.reduce((sum, row) => sum + (moment === 'sending' ? row.sendingAmps : row.receiveAmps), 0);
+  return `${formatVolts(moment === 'sending' ? first.sendingVolts : first.receiveVolts)} · ${formatAmps(amps)}`;
 }
 
 function levelLine(dbm: number | null): string {

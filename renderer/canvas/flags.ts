@@ -1,12 +1,12 @@
 import { cornersOf, lengthOf, type Point } from './routing/geometry.ts';
 import { textWidth } from './text-width.ts';
 
-export const flagHeight = 14;
+export const flagHeight = 15;
 /** From the middle of a port to its flag: the port's face reaches over the card's edge. */
 const gapPx = 9;
 
 /** How wide a flag with this number is. */
-export const flagWidth = (number: string): number => Math.round(textWidth(number, 10, 'mono') + 7);
+export const flagWidth = (number: string): number => Math.round(textWidth(number, 11, 'mono') + 7);
 
 /** The middles of a cable's flags: one behind each port, or a single one where the cable is too short for two. */
 export function flagSpots(points: readonly Point[], width: number): Point[] {
@@ -15,7 +15,7 @@ export function flagSpots(points: readonly Point[], width: number): Point[] {
   const last = corners.at(-1);
   const beforeLast = corners.at(-2);
   if (!first || !second || !last || !beforeLast) return [];
-  if (lengthOf(corners) < 2 * (width + gapPx) + 28) return [middleOfLongest(corners)];
+  if (lengthOf(corners) < 2 * (width + gapPx) + 46) return [middleOfLongest(corners)];
   return [behind(first, second, width), behind(last, beforeLast, width)];
 }
 

@@ -32,7 +32,7 @@ export function pickPort(ref: PortRef) {
 
 export function startLaying(from: PortRef) {
   const station = currentStation();
-  const said = `${portName(station, from)} is taken. Choose the port where the cable ends; Escape gives up.`;
+  const said = `${portName(station, from)} starts a cable. Choose the port where it ends; Escape gives up.`;
   layingStore.setState({ from, judged: judgeAll(station, from), said });
 }
 

@@ -1,5 +1,10 @@
 import { cornersOf, type Point } from './routing/geometry.ts';
 
+/** A pill is about so wide. */
+const pillPx = 62;
+/** A pill with no room on its cable lies so much above it. */
+const abovePx = 18;
+
 /** Where a pill has most room on a cable: the middle of the run that is longest once flags are taken off it. */
 export function pillSpot(route: readonly Point[], flags: readonly Point[]): Point {
   let best: Point = route[0] ?? { x: 0, y: 0 };
@@ -16,7 +21,10 @@ export function pillSpot(route: readonly Point[], flags: readonly Point[]): Poin
     most = room;
     best = middleBeside(p, q, on);
   });
-  return best;
+  if (most >= pillPx || corners.length !== 2) return best;
+  const [from, to] = corners;
+  // Towards the end: above the beginning there is often the next port's flag.
+  return { x: best.x + Math.sign((to?.x ?? 0) - (from?.x ?? 0)) * 14, y: best.y - abovePx };
 }
 
 const isOn = (flag: Point, p: Point, q: Point): boolean =>

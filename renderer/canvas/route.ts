@@ -1,8 +1,8 @@
 import { flagHeight, flagSpots, flagWidth } from './flags.ts';
 import { cornersOf, lengthOf, type Point, type Rect } from './routing/geometry.ts';
 import { buildGrid, fillRect, type Grid, indexOfLine } from './routing/grid.ts';
-import { Search, type Stop } from './routing/search.ts';
-import { type RouteEnd, stubOf } from './routing/stub.ts';
+import { Search } from './routing/search.ts';
+import { type RouteEnd, type Stub, stubOf } from './routing/stub.ts';
 
 /** A cable to be routed: its ends, and the number on its flags, which other cables keep clear of. */
 export interface RouteRequest {
@@ -27,7 +27,7 @@ export function routeCables(
     cards,
     cables.flatMap((c) => [c.a, c.b]),
   );
-  const search = new Search(grid);
+  const search = new Search(grid, cables.length > 50 ? 1.2 : 1);
   const span = (c: RouteRequest) => Math.abs(c.a.x - c.b.x) + Math.abs(c.a.y - c.b.y);
   const order = cables.filter((c) => !kept.has(c.id)).sort((p, q) => span(p) - span(q) || (p.id < q.id ? -1 : 1));
   const routes = new Map<string, Point[]>();
@@ -53,14 +53,15 @@ const roundsFor = (cables: number): number => {
 function routeOne(grid: Grid, search: Search, cable: RouteRequest): Point[] {
   const from = stubOf(grid, cable.a);
   const to = stubOf(grid, cable.b);
-  const found = from && to && search.find(from, to);
+  if (!from || !to) return straightOver(cable.a, cable.b);
+  const found = search.find(from.first, to.first, new Set([...from.places, ...to.places]));
   return found ? cornersOf([cable.a, ...found, cable.b].map(({ x, y }) => ({ x, y }))) : straightOver(cable.a, cable.b);
 }
 
 /** Before anything is laid the ends are already taken: two pieces with a gap, written as one line with a null length between. */
 function stubsOnly(grid: Grid, cable: RouteRequest): Point[] {
-  const tip = (stop: Stop | null, end: Point): Point =>
-    stop ? { x: grid.xs[stop.column] ?? end.x, y: grid.ys[stop.row] ?? end.y } : end;
+  const tip = (stub: Stub | null, end: Point): Point =>
+    stub ? { x: grid.xs[stub.last.column] ?? end.x, y: grid.ys[stub.last.row] ?? end.y } : end;
   const gap = { x: Number.NaN, y: Number.NaN };
   return [cable.a, tip(stubOf(grid, cable.a), cable.a), gap, tip(stubOf(grid, cable.b), cable.b), cable.b];
 }

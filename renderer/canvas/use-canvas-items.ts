@@ -47,7 +47,7 @@ export function useCanvasItems() {
   const edges = useMemo(() => {
     const next = new Map<string, Edge>();
     const chosen = new Set(selection.cables);
-    for (const { id, a, b } of station.cables) {
+    for (const { id, number, a, b } of station.cables) {
       const selected = chosen.has(id);
       const old = keptEdges.current.get(id);
       const edge: Edge = {
@@ -58,6 +58,7 @@ export function useCanvasItems() {
         target: b.unit,
         targetHandle: b.port,
         selected,
+        ariaLabel: `Cable ${number}`,
       };
       next.set(id, old && sameEdge(old, edge) ? old : edge);
     }
@@ -93,6 +94,7 @@ function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected
 
 const sameEdge = (old: Edge, edge: Edge): boolean =>
   old.selected === edge.selected &&
+  old.ariaLabel === edge.ariaLabel &&
   old.source === edge.source &&
   old.sourceHandle === edge.sourceHandle &&
   old.target === edge.target &&

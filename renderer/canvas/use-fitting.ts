@@ -1,12 +1,15 @@
-import { useReactFlow, useStoreApi } from '@xyflow/react';
+import { getViewportForBounds, useReactFlow, useStoreApi } from '@xyflow/react';
 import { type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
 import { documentStore } from '../store/document.ts';
 import { useDocument } from '../store/use-store.ts';
 import { drawingView } from './drawing-view.ts';
+import { drawnBounds } from './drawn-bounds.ts';
 import { findFreePlace } from './free-place.ts';
 import { layoutOf } from './layout.ts';
 
-const fitOptions = { padding: 0.06, maxZoom: 1.2 };
+const largestZoom = 1.2;
+/** Free paper around the station. */
+const marginPx = 22;
 const stepMs = 160;
 
 /** Below this, ports and labels are too small to read and only cost time to paint. */
@@ -22,10 +25,14 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
   const fitAll = useCallback(
     (duration = 0) => {
       fitted.current = true;
-      if (documentStore.getState().history.station.units.length > 0) void flow.fitView({ ...fitOptions, duration });
-      else void flow.setViewport({ x: 40, y: 40, zoom: 1 });
+      const { width, height, minZoom } = store.getState();
+      const bounds = drawnBounds(documentStore.getState().history.station);
+      const viewport = bounds
+        ? getViewportForBounds(bounds, width, height, minZoom, largestZoom, `${marginPx}px`)
+        : { x: 40, y: 40, zoom: 1 };
+      void flow.setViewport(viewport, { duration });
     },
-    [flow],
+    [flow, store],
   );
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a document opened is the reason to fit

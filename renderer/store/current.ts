@@ -54,10 +54,10 @@ export function useKeydown(): KeydownReport | null {
 }
 
 /** A part of what is everywhere at the moment looked at; pick something that stays equal while nothing changes. */
-export function useOverlay<T>(pick: (overlay: Overlay | null) => T): T {
+export function useOverlay<T>(pick: (overlay: Overlay | null, report: SurveyReport | null) => T): T {
   const hookup = useView((v) => v.hookup);
   const control = useView((v) => v.control);
   const moment = useView((v) => v.moment);
   const station = useStation();
-  return useResults((r) => pick(currentOverlay(r.report, station, { hookup, control, moment })));
+  return useResults((r) => pick(currentOverlay(r.report, station, { hookup, control, moment }), r.report));
 }

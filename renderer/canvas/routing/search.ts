@@ -16,6 +16,8 @@ const sharedLaneCost = 320;
 const neighbourLaneCost = 0.5;
 const nearCardCost = 0.35;
 const flagCost = 160;
+/** A bend so near to the port that the flag has no room. */
+const earlyBendCost = 90;
 
 /**
  * Finds the cheapest way for a cable between two stops (A*; a state is a place and a direction). Sharing a lane with
@@ -30,9 +32,14 @@ export class Search {
   private readonly closed: Uint32Array;
   private readonly queue = new CostQueue();
   private round = 0;
+  private early: ReadonlySet<number> = new Set();
 
-  constructor(grid: Grid) {
+  /** Above 1 the way that is left is overstated: the search is much shorter, the route now and then a little longer. */
+  private readonly haste: number;
+
+  constructor(grid: Grid, haste: number) {
     this.grid = grid;
+    this.haste = haste;
     const states = grid.xs.length * grid.ys.length * 2;
     this.cost = new Float64Array(states);
     this.from = new Int32Array(states);
@@ -40,9 +47,10 @@ export class Search {
     this.closed = new Uint32Array(states);
   }
 
-  /** The places passed, both stops included; null where cards close every way. */
-  find(start: Stop, goal: Stop): Point[] | null {
+  /** The places passed, both stops included; null where cards close every way. In `early` places it avoids to bend. */
+  find(start: Stop, goal: Stop, early: ReadonlySet<number>): Point[] | null {
     this.round++;
+    this.early = early;
     this.queue.clear();
     const first = this.stateOf(start.column, start.row, start.along);
     const last = this.stateOf(goal.column, goal.row, goal.along);
@@ -69,7 +77,8 @@ export class Search {
     const column = place % width;
     const row = (place - column) / width;
     const shared = (grid.along[place] ?? 0) + (grid.upDown[place] ?? 0) > 0;
-    this.reach(state ^ 1, state, bendCost + (shared ? sharedLaneCost : 0), goal);
+    const early = this.early.has(place) ? earlyBendCost : 0;
+    this.reach(state ^ 1, state, bendCost + early + (shared ? sharedLaneCost : 0), goal);
     for (const step of [-1, 1]) {
       const nextColumn = along ? column + step : column;
       const nextRow = along ? row : row + step;
@@ -112,7 +121,7 @@ export class Search {
     this.queue.push(state, cost + this.least(state, goal));
   }
 
-  /** The way that is left, a little overstated: a slightly longer route is worth a much shorter search. */
+  /** The way that is left: the distance, and a bend where the goal is not straight ahead. */
   private least(state: number, goal: Stop): number {
     const { xs, ys } = this.grid;
     const place = state >> 1;
@@ -122,7 +131,7 @@ export class Search {
     const dy = Math.abs((ys[row] ?? 0) - (ys[goal.row] ?? 0));
     const along = (state & 1) === 0;
     const bends = (dx > 0 && dy > 0) || along !== goal.along || (along ? dy > 0 : dx > 0) ? bendCost : 0;
-    return (dx + dy) * 1.2 + bends;
+    return (dx + dy) * this.haste + bends;
   }
 
   private trace(last: number): Point[] {

@@ -7,14 +7,21 @@ export interface RouteEnd extends Point {
   readonly side: Facing;
 }
 
+/** The straight piece of a cable behind its port. */
+export interface Stub {
+  /** The first lane beside the card: the cable has to get there. */
+  readonly first: Stop;
+  /** Where it is long enough for a flag: the cable should get there. */
+  readonly last: Stop;
+  /** The places from the first lane on, without the last. */
+  readonly places: readonly number[];
+}
+
 /** A stub this long has room for a flag. */
 const stubPx = lanePx * 4;
 
-/**
- * The first stop of a cable: straight out of its port, as far as a flag needs, or half the way to the next card where
- * that is nearer, so that two ports that face each other both get out. Null where a card stands right at the port.
- */
-export function stubOf(grid: Grid, end: RouteEnd): Stop | null {
+/** The stub of a cable at a port, as long as other cards leave it. Null where a card stands right at the port. */
+export function stubOf(grid: Grid, end: RouteEnd): Stub | null {
   const step = stepOf[end.side];
   const along = step.x !== 0;
   const lines = along ? grid.xs : grid.ys;
@@ -23,16 +30,16 @@ export function stubOf(grid: Grid, end: RouteEnd): Stop | null {
   const direction = along ? step.x : step.y;
   const from = along ? end.x : end.y;
   const placeAt = (index: number) => (along ? row * grid.xs.length + index : index * grid.xs.length + column);
-  let index = along ? column : row;
-  // Out of the port's own card first.
-  do index += direction;
-  while (index >= 0 && index < lines.length && Math.abs((lines[index] ?? 0) - from) < lanePx);
-  if (grid.blocked[placeAt(index)]) return null;
-  let free = index;
-  while (Math.abs((lines[free] ?? from) - from) < stubPx * 2 && !grid.blocked[placeAt(free + direction)])
-    free += direction;
-  const room = Math.abs((lines[free] ?? from) - from);
-  const wanted = room >= stubPx * 2 ? stubPx : Math.max(lanePx, room / 2);
-  while (Math.abs((lines[index + direction] ?? Number.POSITIVE_INFINITY) - from) <= wanted) index += direction;
-  return along ? { column: index, row, along } : { column, row: index, along };
+  const stopAt = (index: number): Stop => (along ? { column: index, row, along } : { column, row: index, along });
+  const distance = (index: number) => Math.abs((lines[index] ?? Number.POSITIVE_INFINITY) - from);
+  let index = (along ? column : row) + direction;
+  while (distance(index) < lanePx) index += direction;
+  if (!Number.isFinite(distance(index)) || grid.blocked[placeAt(index)]) return null;
+  const first = stopAt(index);
+  const places: number[] = [];
+  while (distance(index + direction) <= stubPx && !grid.blocked[placeAt(index + direction)]) {
+    places.push(placeAt(index));
+    index += direction;
+  }
+  return { first, last: stopAt(index), places };
 }

@@ -14,7 +14,7 @@ export function CableSheet() {
   const selected = useView((v) => v.selection.cables);
   const [only] = selected;
   const cable = useStation((s) => (selected.length === 1 ? s.cables.find((c) => c.id === only) : undefined));
-  const sorted = [...(rows ?? [])].sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
+  const sorted = [...(rows ?? [])].sort(byClassAndNumber);
   return (
     <aside className="sheet" aria-label="Cables">
       <div className="sheet-head">
@@ -38,6 +38,12 @@ export function CableSheet() {
     </aside>
   );
 }
+
+const classOrder = ['dc', 'rf', 'control', 'audio', 'data', 'earth'];
+
+const byClassAndNumber = (a: CableRow, b: CableRow): number =>
+  classOrder.indexOf(a.class) - classOrder.indexOf(b.class) ||
+  a.number.localeCompare(b.number, 'en', { numeric: true });
 
 function Table({ rows, selected }: { rows: readonly CableRow[]; selected: readonly string[] }) {
   const units = useStation((s) => s.settings.units ?? 'metric');

@@ -26,6 +26,7 @@ function Lanes({ keydown }: { keydown: KeydownReport }) {
   const end = Math.max(keydown.endMs, releasedMs) * 1.04 + 4;
   const at = (ms: number) => `${((ms / end) * 100).toFixed(3)}%`;
   const margin = relayMargin(keydown);
+  const sends = lanes.some((lane) => lane.kind === 'sends' && lane.spans[0]?.[0] === rf?.fromMs);
   return (
     <>
       <p className="strip-words small">
@@ -35,7 +36,7 @@ function Lanes({ keydown }: { keydown: KeydownReport }) {
           : '; nothing is sent'}
         {margin && `; ${margin.words}`}
         {!settled && '; it does not come to rest'}
-        <Legend lanes={lanes} rf={rf !== null} />
+        <Legend lanes={lanes} rf={rf !== null && !sends} />
       </p>
       <div className="lanes">
         <div className="axis" aria-hidden="true">
@@ -52,15 +53,21 @@ function Lanes({ keydown }: { keydown: KeydownReport }) {
           )}
         </div>
         <ul>
-          {lanes.map((lane) => (
+          {inOrder(lanes).map((lane) => (
             <LaneRow key={`${lane.unit}.${lane.actor}`} name={lane.name} kind={lane.kind} spans={lane.spans} at={at} />
           ))}
-          {rf && <LaneRow name="RF" kind="rf" spans={[[rf.fromMs, rf.toMs]]} at={at} />}
+          {rf && !sends && <LaneRow name="RF" kind="rf" spans={[[rf.fromMs, rf.toMs]]} at={at} />}
         </ul>
       </div>
     </>
   );
 }
+
+/** As things happen: what comes on first is on top. */
+const inOrder = (lanes: readonly Lane[]): Lane[] => {
+  const first = (lane: Lane) => lane.spans[0]?.[0] ?? Number.POSITIVE_INFINITY;
+  return [...lanes].sort((a, b) => first(a) - first(b));
+};
 
 interface RowProps {
   name: string;
@@ -89,7 +96,7 @@ const kindWords: Record<Lane['kind'], string> = {
   keys: 'keying line',
   changesOver: 'changeover',
   mutes: 'mute',
-  sends: 'transmitter',
+  sends: 'transmitter sends',
   other: 'other',
 };
 

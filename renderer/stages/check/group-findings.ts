@@ -9,7 +9,7 @@ export interface Cause {
 export interface GroupedFindings {
   readonly open: readonly Cause[];
   readonly accepted: readonly Finding[];
-  /** Open causes and consequences together. */
+  /** Open causes; what is folded under them is not counted again. */
   readonly counts: Readonly<Record<Severity, number>>;
 }
 
@@ -34,11 +34,10 @@ export function groupFindings(findings: readonly Finding[]): GroupedFindings {
   }
   const folded = new Set([...followers.values()].flat().map((f) => f.id));
   const counts = { danger: 0, fault: 0, doubt: 0, note: 0 };
-  for (const { severity } of openOnes) counts[severity]++;
+  const causes = openOnes.filter((f) => !folded.has(f.id));
+  for (const { severity } of causes) counts[severity]++;
   return {
-    open: openOnes
-      .filter((f) => !folded.has(f.id))
-      .map((finding) => ({ finding, consequences: followers.get(finding.id) ?? [] })),
+    open: causes.map((finding) => ({ finding, consequences: followers.get(finding.id) ?? [] })),
     accepted: findings.filter((f) => f.accepted !== undefined),
     counts,
   };
