@@ -1,9 +1,9 @@
 // Runs before any package is there: Node built-ins only.
+import './require-node.mjs';
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { nodeTooOld } from './node-version.mjs';
 
 export const root = path.join(import.meta.dirname, '../..');
 const lockFile = path.join(root, 'package-lock.json');
@@ -11,8 +11,6 @@ const stampFile = path.join(root, 'node_modules/.set-up');
 
 /** Ends the process with a sentence if the packages can't be had; says on stderr what it does, if it does something. */
 export function setUp() {
-  const tooOld = nodeTooOld(process.versions.node);
-  if (tooOld) stop(tooOld);
   const wanted = createHash('sha256').update(readFileSync(lockFile)).digest('hex');
   if (isFresh(wanted)) return;
   console.error('Setting up: installing the packages that package-lock.json names (npm ci) ...');
