@@ -24,7 +24,12 @@ const position: Record<string, string> = {
 
 type Route = [kind: string, a: string, b: string, set?: Partial<Cable>];
 
-const swapped: Partial<Cable> = { wiring: [{ a: 'plus', b: 'shell' }, { a: 'minus', b: 'centre' }] };
+const swapped: Partial<Cable> = {
+  wiring: [
+    { a: 'plus', b: 'shell' },
+    { a: 'minus', b: 'centre' },
+  ],
+};
 
 const routes: Route[] = [
   ['lead-awg-14', 'supply.out', 'strip.input'],
@@ -72,9 +77,16 @@ export function generateStation(units: number, seed = 1): Station {
       all.push({ id: `p${i}-${name}`, kind, name: `${name} ${i + 1}`, position: at, ...ownFigures(name, random) });
     });
     for (const [kind, a, b, set] of routes) lay(kind, refOf(i, a), refOf(i, b), set);
-    if (i % 2 === 0) all.push({ id: `bar${i}`, kind: 'earth-bar', name: `Earth bar ${i + 1}`, position: { x: (i % 4) * 1500, y: Math.floor(i / 4) * 540 + 432 } });
+    if (i % 2 === 0)
+      all.push({
+        id: `bar${i}`,
+        kind: 'earth-bar',
+        name: `Earth bar ${i + 1}`,
+        position: { x: (i % 4) * 1500, y: Math.floor(i / 4) * 540 + 432 },
+      });
     lay('earth-wire', refOf(i, 'arrestor.earth'), { unit: `bar${i - (i % 2)}`, port: i % 2 === 0 ? 'one' : 'two' });
-    if (i > 1 && i % 2 === 0) lay('earth-wire', { unit: `bar${i - 2}`, port: 'three' }, { unit: `bar${i}`, port: 'four' });
+    if (i > 1 && i % 2 === 0)
+      lay('earth-wire', { unit: `bar${i - 2}`, port: 'three' }, { unit: `bar${i}`, port: 'four' });
   }
   return checked({
     ...createStation(`Generated, ${all.length} units`),
@@ -85,8 +97,12 @@ export function generateStation(units: number, seed = 1): Station {
       { id: 'dummy', name: 'On the dummy loads' },
       { id: 'air', name: 'On the air' },
     ],
-    kinds: Object.fromEntries(shelf.filter(({ id }) => all.some((u) => u.kind === id)).map(({ id, kind }) => [id, kind])),
-    cableKinds: Object.fromEntries(cableKinds.filter(({ id }) => cables.some((c) => c.kind === id)).map(({ id, kind }) => [id, kind])),
+    kinds: Object.fromEntries(
+      shelf.filter(({ id }) => all.some((u) => u.kind === id)).map(({ id, kind }) => [id, kind]),
+    ),
+    cableKinds: Object.fromEntries(
+      cableKinds.filter(({ id }) => cables.some((c) => c.kind === id)).map(({ id, kind }) => [id, kind]),
+    ),
     connectors,
   });
 }
@@ -99,7 +115,8 @@ function refOf(i: number, ref: string): PortRef {
 }
 
 function ownFigures(name: string, random: () => number): Pick<Unit, 'overrides'> {
-  if (name === 'strip') return { overrides: { 'fuse-one.fuseAmps': 3, 'fuse-two.fuseAmps': 2, 'fuse-three.fuseAmps': 1 } };
+  if (name === 'strip')
+    return { overrides: { 'fuse-one.fuseAmps': 3, 'fuse-two.fuseAmps': 2, 'fuse-three.fuseAmps': 1 } };
   if (name === 'tx') return { overrides: { 'draw.states.0.amount': round(0.4 + random() * 0.4) } };
   return name === 'rx' ? { overrides: { 'draw.amount': round(0.05 + random() * 0.1) } } : {};
 }
