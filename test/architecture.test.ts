@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import settings from '../package.json' with { type: 'json' };
@@ -7,7 +7,9 @@ import { endToEnd, quickChecks } from './run/checks.mjs';
 
 const root = path.join(import.meta.dirname, '..');
 const tracked = execFileSync('git', ['ls-files', '-z'], { cwd: root, encoding: 'utf8' }).split('\0').filter(Boolean);
-const textFiles = tracked.filter((file) => !/\.(png|woff2|pdf|ico|icns)$/.test(file));
+const textFiles = tracked.filter(
+  (file) => existsSync(path.join(root, file)) && !/\.(png|woff2|pdf|ico|icns)$/.test(file),
+);
 const read = (file: string) => readFileSync(path.join(root, file), 'utf8');
 
 describe('the top level', () => {
@@ -26,21 +28,21 @@ describe('the top level', () => {
 
 describe('the lock file', () => {
   it('names packages and checksums, but no place to fetch them from', () => {
-    const { packages } = JSON.parse(read('package-lock.json')) as { packages: Record<string, { resolved?: string }> };
-    expect(Object.keys(packages).length).toBeGreaterThan(100);
-    expect(Object.entries(packages).filter(([, { resolved }]) => resolved)).toEqual([]);
+    const lock = read('package-lock.json');
+    expect(lock.match(/"integrity":/g)?.length).toBeGreaterThan(100);
+    expect(lock).not.toMatch(/"resolved":/);
   });
 });
 
 describe('tracked text', () => {
   // Written in pieces, so that this file does not hold what it looks for.
   const unwanted: [string, RegExp][] = [
-    ['the word for a record of talk', new RegExp(`\\btran${'script'}s?\\b`, 'i')],
+    ['word for a record of talk', new RegExp(`\\btran${'script'}s?\\b`, 'i')],
     [
       'a path of one machine',
       new RegExp(`(^|[\\s"'\`(=:])/(${['wo' + 'rk', 'ro' + 'ot', 'ho' + 'me'].join('|')})/\\w`, 'm'),
     ],
-    ['a package registry', new RegExp(`registry\\.${'npm'}|\\b${'deb'}\\.debian\\.org`, 'i')],
+    ['package registry', new RegExp(`registry\\.${'npm'}|\\b${'deb'}\\.debian\\.org`, 'i')],
   ];
 
   it.each(unwanted)('holds no %s', (_name, pattern) => {

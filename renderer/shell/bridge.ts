@@ -101,7 +101,8 @@ export interface DocumentState {
 
 /**
  * What the menu asks of the screen. Cut, copy and paste are not here: the menu's own roles raise the DOM events
- * `cut`, `copy` and `paste`, which serve text fields and the drawing alike. `sample:NAME` is `NAME.station.json`.
+ * `cut`, `copy` and `paste`, which serve text fields and the drawing alike. The others come whatever has the focus:
+ * undo and select-all are the text field's own if one has it. `sample:NAME` is `NAME.station.json`.
  */
 export type ShellCommand =
   | `sample:${string}`
