@@ -5,7 +5,7 @@ import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
 import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
-import { useStation, useView } from '../store/use-store.ts';
+import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import '../print/print.css';
 import { Beginning } from './Beginning.tsx';
@@ -20,6 +20,7 @@ const sheets = { draw: DetailsSheet, check: FindingsSheet, cables: CableSheet, b
 export function App() {
   const stage = useView((v) => v.stage);
   const empty = useStation((s) => s.units.length === 0);
+  const problem = useResults((r) => r.problem);
   const Sheet = sheets[stage];
   return (
     <div className={`app stage-${stage}`}>
@@ -29,6 +30,11 @@ export function App() {
       <main className="drawing">
         <Drawing />
         {empty && <Beginning />}
+        {problem && (
+          <p className="drawing-problem" role="alert">
+            {problem}
+          </p>
+        )}
       </main>
       <Sheet />
       {stage === 'check' && <KeydownStrip />}

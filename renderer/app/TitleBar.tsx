@@ -52,7 +52,7 @@ function SavedState() {
   return (
     <span className="top-saved" title={file}>
       {text}
-      {running && <span className="top-running"> · computing</span>}
+      {running && <span className="top-running">computing</span>}
     </span>
   );
 }

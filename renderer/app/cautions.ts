@@ -1,3 +1,5 @@
+import { tell } from './questions.ts';
+
 /** What can hurt someone, said briefly; printed under every sheet and shown on request. */
 export const cautions: readonly string[] = [
   'Mains voltage inside a supply or a valve amplifier can kill: leave it to those who may open it, and follow the local electrical code.',
@@ -8,3 +10,7 @@ export const cautions: readonly string[] = [
   'Relay lines of old amplifiers and valve equipment can carry more than 100 V.',
   'The maker’s manual stands above the figures of the shelf. Results are estimates from the figures entered.',
 ];
+
+export const showCautions = (): void => {
+  void tell('Cautions', 'The results are estimates from the figures entered.', { lines: cautions });
+};

@@ -2,12 +2,11 @@ import { drawingView } from '../canvas/drawing-view.ts';
 import type { ShellCommand } from '../shell/bridge.ts';
 import { redoStep, undoStep } from '../store/document.ts';
 import { chooseTheme, showStage } from '../store/view.ts';
-import { cautions } from './cautions.ts';
+import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
 import { printSheet, savePdf } from './print-actions.ts';
-import { tell } from './questions.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}` | 'stage-power-up'>;
 
@@ -32,7 +31,7 @@ const actions: Record<Named, () => void> = {
   'theme-light': () => chooseTheme('light'),
   'theme-dark': () => chooseTheme('dark'),
   'theme-system': () => chooseTheme('system'),
-  cautions: () => void tell('Cautions', 'The results are estimates from the figures entered.', { lines: cautions }),
+  cautions: showCautions,
 };
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */

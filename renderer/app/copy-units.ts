@@ -1,12 +1,15 @@
 import type { Cable, Station, Unit } from '../../core/index.ts';
 
-/** Copies of units and of the cables among them: ids, names and cable numbers that are still free, a little lower to the right. */
-export function copyUnits(station: Station, ids: readonly string[]): { units: Unit[]; cables: Cable[] } {
-  const takenIds = new Set([...station.units, ...station.cables].map((item) => item.id));
-  const takenNames = new Set(station.units.map((u) => u.name));
-  const takenNumbers = new Set(station.cables.map((c) => c.number));
+/**
+ * Copies of units and of the cables among them for a station: with ids, names and cable numbers that are still free
+ * in it, a little lower to the right.
+ */
+export function copyUnits(from: Station, ids: readonly string[], to: Station): { units: Unit[]; cables: Cable[] } {
+  const takenIds = new Set([...to.units, ...to.cables].map((item) => item.id));
+  const takenNames = new Set(to.units.map((u) => u.name));
+  const takenNumbers = new Set(to.cables.map((c) => c.number));
   const newIds = new Map<string, string>();
-  const units = station.units
+  const units = from.units
     .filter((unit) => ids.includes(unit.id))
     .map((unit) => {
       const id = free(unit.id, '-', takenIds);
@@ -14,7 +17,7 @@ export function copyUnits(station: Station, ids: readonly string[]): { units: Un
       const position = { x: unit.position.x + 36, y: unit.position.y + 36 };
       return { ...unit, id, name: free(unit.name, ' ', takenNames), position };
     });
-  const cables = station.cables.flatMap((cable) => {
+  const cables = from.cables.flatMap((cable) => {
     const a = newIds.get(cable.a.unit);
     const b = newIds.get(cable.b.unit);
     if (a === undefined || b === undefined) return [];
@@ -25,8 +28,12 @@ export function copyUnits(station: Station, ids: readonly string[]): { units: Un
   return { units, cables };
 }
 
-/** `Receiver` gives `Receiver 2`, `Receiver 2` gives `Receiver 3`: the next that is free, which is then taken. */
+/** `Receiver` where it is free; else `Receiver 2`, `Receiver 3`: the next that is. It is then taken. */
 function free(wanted: string, join: string, taken: Set<string>): string {
+  if (!taken.has(wanted)) {
+    taken.add(wanted);
+    return wanted;
+  }
   const [, stem = wanted, digits = ''] = /^(.*?)[- ]?(\d*)$/.exec(wanted) ?? [];
   let count = digits === '' ? 2 : Number(digits) + 1;
   while (taken.has(`${stem}${join}${count}`)) count++;

@@ -1,3 +1,4 @@
+import type { Station } from '../../core/index.ts';
 import { change, currentStation } from '../store/document.ts';
 import { select, viewStore } from '../store/view.ts';
 import { copyUnits } from './copy-units.ts';
@@ -29,15 +30,22 @@ export function selectAll() {
 
 /** Sets copies of the selected units, with the cables among them, beside them. */
 export function duplicateSelection() {
-  const copies = copyUnits(currentStation(), viewStore.getState().selection.units);
-  if (copies.units.length === 0) return;
+  const station = currentStation();
+  addCopies('Duplicate', station, viewStore.getState().selection.units);
+}
+
+/** Adds copies of units of a station, this one or another, with all that they need, as one step. */
+export function addCopies(name: string, from: Station, ids: readonly string[]) {
+  const { units, cables } = copyUnits(from, ids, currentStation());
+  if (units.length === 0) return;
+  const { kinds, cableKinds, connectors } = from;
   change({
     type: 'all',
-    name: 'Duplicate',
+    name,
     changes: [
-      { type: 'addUnits', units: copies.units },
-      { type: 'addCables', cables: copies.cables },
+      { type: 'addUnits', units, carried: { kinds, connectors } },
+      { type: 'addCables', cables, carried: { cableKinds, connectors } },
     ],
   });
-  select({ units: copies.units.map((u) => u.id) });
+  select({ units: units.map((u) => u.id) });
 }

@@ -10,6 +10,7 @@ import './tokens.css';
 import './base.css';
 import { runSurveys, type SurveyWorker } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
+import { listenToClipboard } from './clipboard.ts';
 import { acceptDroppedFiles } from './drop-files.ts';
 import { followBrowser, followShell } from './follow-shell.ts';
 import { listenToKeys } from './keys.ts';
@@ -17,6 +18,7 @@ import { followTheme } from './theme.ts';
 
 followTheme();
 listenToKeys();
+listenToClipboard();
 acceptDroppedFiles();
 runSurveys(
   () => new Worker(new URL('../worker/survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker,

@@ -5,6 +5,7 @@ import {
   Background,
   BackgroundVariant,
   type Connection,
+  ConnectionLineType,
   ConnectionMode,
   ReactFlow,
   ReactFlowProvider,
@@ -96,6 +97,7 @@ function Paper() {
         onMove={moving.onMove}
         connectionMode={ConnectionMode.Loose}
         connectOnClick={false}
+        connectionLineType={ConnectionLineType.SmoothStep}
         connectionRadius={18}
         edgesFocusable={false}
         deleteKeyCode={null}

@@ -2,7 +2,7 @@ import type { Port, UnitKind } from '../../core/index.ts';
 import { figureLetters, figureLines, ratingLine } from './figures.ts';
 import { textWidth } from './text-width.ts';
 
-export type Side = Port['side'];
+type Side = Port['side'];
 
 /** Where the middle of a port's face is, from the card's upper left corner. */
 export interface PortSpot {

@@ -1,6 +1,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Station } from '../../core/index.ts';
+import { keptRoutes, type Layout } from './kept-routes.ts';
 import { layoutOf, type Positions } from './layout.ts';
 import { routeCables } from './route.ts';
 import type { Point } from './routing/geometry.ts';
@@ -36,19 +37,26 @@ export function dragUnits(moves: readonly { id: string; position: Point }[]) {
 
 export const endDrag = () => setState({ moved: nowhere });
 
-/** Routes every cable anew; while units are dragged only their own cables. */
+/** Up to so many cables all are routed anew after an edit: each then has the best lane there is. */
+const fewCables = 50;
+let last: Layout = { cards: [], requests: [] };
+
+/** Routes the cables that an edit touches, or all of them where they are few; while units are dragged only their own. */
 export function routeStation(station: Station, moved: Positions) {
-  const { cards, requests } = layoutOf(station, moved);
-  const kept = new Map<string, Point[]>();
-  if (moved.size > 0) {
-    for (const { id, a, b } of station.cables) {
-      const route = getState().routes.get(id);
-      if (route && !moved.has(a.unit) && !moved.has(b.unit)) kept.set(id, route);
-    }
-  }
-  const routes = routeCables(cards, requests, kept);
+  const layout = layoutOf(station, moved);
+  const before = getState().routes;
+  const kept = keptRoutes(last, layout, before);
+  const unchanged = kept.size === layout.requests.length && before.size === kept.size;
+  last = layout;
+  if (unchanged && !catchUp) return;
+  const all = moved.size === 0 && layout.requests.length <= fewCables;
+  catchUp = moved.size > 0;
+  const routes = routeCables(layout.cards, layout.requests, all ? undefined : kept);
   setState({ routes, hops: findHops(routes) });
 }
+
+/** Set while a drag leaves other cables as they are: its end routes them, too. */
+let catchUp = false;
 
 /** Points units and cables out for a moment. */
 export function pulse(ids: readonly string[]) {

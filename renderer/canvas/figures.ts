@@ -27,7 +27,7 @@ export function ratingLine(kind: UnitKind): string {
 }
 
 /** Whether a kind has something to say at a moment: it takes or gives current, or makes or ends RF. */
-export const hasLiveLine = (kind: UnitKind): boolean =>
+const hasLiveLine = (kind: UnitKind): boolean =>
   kind.elements.some(
     (e) =>
       e.type === 'supply' ||

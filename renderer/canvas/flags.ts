@@ -26,7 +26,7 @@ function behind(port: Point, next: Point, width: number): Point {
 }
 
 /** The middle of a cable's longest straight run. */
-export function middleOfLongest(corners: readonly Point[]): Point {
+function middleOfLongest(corners: readonly Point[]): Point {
   let best: Point = corners[0] ?? { x: 0, y: 0 };
   let longest = -1;
   corners.forEach((p, i) => {

@@ -17,11 +17,11 @@ interface Laying {
 
 const none: ReadonlyMap<string, Judgement> = new Map();
 
-export const layingStore = createStore<Laying>(() => ({ from: null, judged: none, said: '' }));
+const layingStore = createStore<Laying>(() => ({ from: null, judged: none, said: '' }));
 
 export const useLaying = <T>(pick: (state: Laying) => T): T => useStore(layingStore, pick);
 
-export const portKey = (ref: PortRef): string => `${ref.unit}.${ref.port}`;
+const portKey = (ref: PortRef): string => `${ref.unit}.${ref.port}`;
 
 /** Takes a port as the start of a cable, or as its other end where one is already taken. */
 export function pickPort(ref: PortRef) {

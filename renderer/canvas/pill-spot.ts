@@ -22,9 +22,10 @@ export function pillSpot(route: readonly Point[], flags: readonly Point[]): Poin
     best = middleBeside(p, q, on);
   });
   if (most >= pillPx || corners.length !== 2) return best;
-  const [from, to] = corners;
-  // Towards the end: above the beginning there is often the next port's flag.
-  return { x: best.x + Math.sign((to?.x ?? 0) - (from?.x ?? 0)) * 14, y: best.y - abovePx };
+  const along = (corners[1]?.x ?? 0) - (corners[0]?.x ?? 0);
+  // Towards the end, as far as no card is reached: above the beginning there is often the next port's flag.
+  const shift = Math.min(14, Math.max(0, (Math.abs(along) - pillPx) / 2));
+  return { x: best.x + Math.sign(along) * shift, y: best.y - abovePx };
 }
 
 const isOn = (flag: Point, p: Point, q: Point): boolean =>

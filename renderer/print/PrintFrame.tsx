@@ -33,9 +33,7 @@ export function PrintFrame({ title, of, children }: Props) {
       </header>
       {children}
       <footer className="print-only print-foot">
-        {cautions.map((line) => (
-          <p key={line}>{line}</p>
-        ))}
+        <p>{cautions.join(' ')}</p>
       </footer>
     </div>
   );

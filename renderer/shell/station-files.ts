@@ -5,7 +5,7 @@ export interface OpenedDocument extends DocumentFile {
   readonly text: string;
 }
 
-export interface SaveWish {
+interface SaveWish {
   readonly text: string;
   /** Where it was saved or opened last. */
   readonly file: DocumentFile | null;

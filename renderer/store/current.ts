@@ -24,11 +24,7 @@ export const keydownsOf = (report: SurveyReport | null, hookup: string): readonl
   report?.keydowns.filter((k) => k.hookup === hookup) ?? [];
 
 /** The key-down looked at: that of the chosen control, or the first. */
-export function currentKeydown(
-  report: SurveyReport | null,
-  hookup: string,
-  control: string | null,
-): KeydownReport | null {
+function currentKeydown(report: SurveyReport | null, hookup: string, control: string | null): KeydownReport | null {
   const keydowns = keydownsOf(report, hookup);
   return keydowns.find((k) => k.control === control) ?? keydowns[0] ?? null;
 }

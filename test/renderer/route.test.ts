@@ -132,7 +132,7 @@ test('the order of the cables changes nothing', () => {
   for (const cable of cables) expect(back.get(cable.id)).toEqual(there.get(cable.id));
 });
 
-test('sixty units and a hundred and twenty cables take well under a second', () => {
+test('sixty units with a hundred and twenty cables criss-cross are routed within three seconds', () => {
   const cards = Array.from({ length: 60 }, (_, i) => ({
     x: (i % 10) * 252,
     y: Math.floor(i / 10) * 234,
@@ -153,5 +153,4 @@ test('sixty units and a hundred and twenty cables take well under a second', () 
   const start = performance.now();
   expect(routeCables(cards, cables).size).toBe(120);
   expect(performance.now() - start).toBeLessThan(3000);
-  console.info(`${Math.round(performance.now() - start)} ms`);
 });

@@ -20,11 +20,6 @@ export function FindingsSheet() {
         <h2>Findings</h2>
         <Counts counts={grouped.counts} />
       </div>
-      {problem && (
-        <p className="findings-problem" role="alert">
-          {problem}
-        </p>
-      )}
       {!report && !problem && <p className="soft">Computing…</p>}
       {report && grouped.open.length === 0 && (
         <p className="findings-none">

@@ -1,4 +1,5 @@
 import { formatHertz, type Plan, type Station } from '../../../core/index.ts';
+import { showCautions } from '../../app/cautions.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
@@ -35,6 +36,11 @@ export function StationDetails() {
       <Hookups />
       <TextField label="Notes" value={notes} onCommit={(text) => setWords({ notes: text })} multiline />
       <Limits />
+      <p className="details-buttons">
+        <button type="button" className="link small" onClick={showCautions}>
+          Cautions
+        </button>
+      </p>
     </>
   );
 }

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { createStation, edit, layCable, placeUnit } from '../../core/index.ts';
+import { copyUnits } from '../../renderer/app/copy-units.ts';
+
+function paddleAndKeyer() {
+  let station = edit(createStation(), placeUnit(createStation(), 'paddle', { x: 0, y: 0 }));
+  station = edit(station, placeUnit(station, 'keyer', { x: 180, y: 0 }));
+  return edit(station, layCable(station, { unit: 'paddle', port: 'out' }, { unit: 'keyer', port: 'paddle' }));
+}
+
+test('copies in the same station get free ids, names and numbers, and the cable between them', () => {
+  const station = paddleAndKeyer();
+  const { units, cables } = copyUnits(station, ['paddle', 'keyer'], station);
+  expect(units.map((u) => [u.id, u.name, u.position])).toEqual([
+    ['paddle-2', 'Paddle 2', { x: 36, y: 36 }],
+    ['keyer-2', 'Keyer 2', { x: 216, y: 36 }],
+  ]);
+  expect(cables).toMatchObject([{ number: 'K2', a: { unit: 'paddle-2' }, b: { unit: 'keyer-2' } }]);
+});
+
+test('a cable to a unit that is not copied stays behind', () => {
+  const station = paddleAndKeyer();
+  expect(copyUnits(station, ['paddle'], station).cables).toEqual([]);
+});
+
+test('in another station names that are free there are kept', () => {
+  const { units, cables } = copyUnits(paddleAndKeyer(), ['paddle', 'keyer'], createStation());
+  expect(units.map((u) => u.name)).toEqual(['Paddle', 'Keyer']);
+  expect(cables.map((c) => c.number)).toEqual(['K1']);
+});
