@@ -16,6 +16,7 @@ export const shortCircuit = defineRule({
   follows: ['power/reversed-polarity', 'drawing/fits-but-should-not'],
   messages: {
     shorted: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and {amps A} flows.',
+    off: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and it switches off.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -40,7 +41,7 @@ export const shortCircuit = defineRule({
           const unit = unitOfPart(part);
           const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
           report({
-            message: 'shorted',
+            message: reach.dc.modes.get(index) === 'off' ? 'off' : 'shorted',
             severity: 'danger',
             at: [{ unit }],
             values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
