@@ -1,6 +1,9 @@
 import { type ActorStates, type Circuit, isOpenGate } from '../circuit/circuit.ts';
 import { endsOf } from './elimination-plan.ts';
 
+/** Nodes by name and the parts between them. */
+export type Network = Pick<Circuit, 'nodes' | 'parts'>;
+
 /** Which nodes hang together, and the node of each island against which its voltages count. */
 export interface Islands {
   /** Island of each node, named by one of its nodes. */
@@ -12,7 +15,7 @@ export interface Islands {
 }
 
 /** Finds the islands with these actors on and these parts open; a supply's minus is the reference where there is one. */
-export function findIslands(circuit: Circuit, on: ActorStates, open: ReadonlySet<number>): Islands {
+export function findIslands(circuit: Network, on: ActorStates, open: ReadonlySet<number>): Islands {
   const { nodes, parts } = circuit;
   const parent = Int32Array.from(nodes, (_, i) => i);
   const find = (node: number): number => {
@@ -35,7 +38,7 @@ export function findIslands(circuit: Circuit, on: ActorStates, open: ReadonlySet
   return { of, reference: chooseReferences(circuit, of, inForce), inForce };
 }
 
-function chooseReferences(circuit: Circuit, of: Int32Array, inForce: Uint8Array): Uint8Array {
+function chooseReferences(circuit: Network, of: Int32Array, inForce: Uint8Array): Uint8Array {
   const reference = new Uint8Array(of.length);
   const done = new Set<number>();
   const choose = (node: number) => {

@@ -3,9 +3,7 @@ import type { DcSolution } from '../dc/solve-dc.ts';
 import { levelAt, type RfSolution } from '../rf/solve-rf.ts';
 
 /** Volts between two nodes, or null where nothing joins them so that any voltage could stand there. */
-export function voltsBetween(dc: DcSolution, a: number, b: number): number | null {
-  return dc.island[a] === dc.island[b] ? (dc.volts[a] as number) - (dc.volts[b] as number) : null;
-}
+export const voltsBetween = (dc: DcSolution, a: number, b: number): number | null => dc.between(a, b);
 
 /** Whether an actor feels this now. A pressed operator is one whose actor is in `pressed`. */
 export function isFelt(
