@@ -33,7 +33,10 @@ export class Block {
     if (known) return known;
     const own = new Set(open.size > 0 ? this.parts.flatMap((part, i) => (open.has(part) ? [i] : [])) : []);
     const [single] = this.local;
-    const solution = single && this.local.length === 1 ? solveBridge(single, isOpenGate(single.gate, on) && own.size === 0) : this.whole().solve(on, own);
+    const solution =
+      single && this.local.length === 1
+        ? solveBridge(single, isOpenGate(single.gate, on) && own.size === 0)
+        : this.whole().solve(on, own);
     this.known.set(key, solution);
     return solution;
   }

@@ -71,7 +71,8 @@ class BlockSearch {
         this.enter(other);
         this.bottom[other] = this.pile.length;
         path.push(other);
-      } else if ((this.depth[other] as number) < (this.low[node] as number)) this.low[node] = this.depth[other] as number;
+      } else if ((this.depth[other] as number) < (this.low[node] as number))
+        this.low[node] = this.depth[other] as number;
       this.pile.push(edge);
     }
   }
@@ -87,6 +88,9 @@ class BlockSearch {
     if ((this.low[node] as number) < (this.depth[above] as number)) return;
     // Nothing below reaches above the upper node: all walked since the edge that led down here is one block.
     const edges = this.pile.splice(this.bottom[node] as number);
-    this.blocks.push({ edges, nodes: [...new Set(edges.flatMap((edge) => this.ends[edge] as readonly [number, number]))] });
+    this.blocks.push({
+      edges,
+      nodes: [...new Set(edges.flatMap((edge) => this.ends[edge] as readonly [number, number]))],
+    });
   }
 }

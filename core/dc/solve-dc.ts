@@ -1,6 +1,7 @@
 import type { ActorStates, Circuit, CircuitPart } from '../circuit/circuit.ts';
 import type { BlockSolution, SupplyMode } from './balance.ts';
 import { Block } from './block.ts';
+import { BlockForest } from './block-forest.ts';
 import { endsOf } from './elimination-plan.ts';
 import { findBlocks } from './find-blocks.ts';
 
@@ -8,25 +9,22 @@ export type { SupplyMode };
 
 /** Solves one circuit for any of its states. */
 export class DcSolver {
-  readonly blocks: readonly Block[];
+  private readonly blocks: readonly Block[];
+  private readonly forest: BlockForest;
   /** Blocks that look different from state to state. */
   private readonly changing: readonly number[];
+  /** What the others always look like. */
   private readonly still: readonly (BlockSolution | null)[];
-  private readonly blocksAt: readonly (readonly number[])[];
 
   constructor(private readonly circuit: Circuit) {
     const { nodes, parts } = circuit;
-    const { ends, owner } = edgesOf(parts);
-    const found = findBlocks(nodes.length, ends).map((block) => ({ ...block, edges: block.edges.flatMap((e) => (owner[e] === undefined ? [] : [owner[e] as number])) }));
-    this.blocks = found.map((block) => new Block(nodes, parts, block));
+    this.blocks = findBlocks(nodes.length, edgesOf(parts)).map(
+      (block) => new Block(nodes, parts, { ...block, edges: block.edges.filter((edge) => edge < parts.length) }),
+    );
+    this.forest = new BlockForest(nodes.length, this.blocks, zeros(circuit));
     this.changing = this.blocks.flatMap((block, i) => (block.actors.length > 0 ? [i] : []));
     const none = new Uint8Array(circuit.actors.length);
     this.still = this.blocks.map((block) => (block.actors.length > 0 ? null : block.solve(none, new Set())));
-    const blocksAt: number[][] = nodes.map(() => []);
-    this.blocks.forEach((block, i) => {
-      for (const node of block.nodes) blocksAt[node]?.push(i);
-    });
-    this.blocksAt = blocksAt;
   }
 
   /**
@@ -42,41 +40,53 @@ export class DcSolver {
         if (this.still[i] && block.parts.some((part) => open.has(part))) solutions[i] = block.solve(on, open);
       });
     }
-    return new DcSolution(this.circuit, this.blocks, this.blocksAt, solutions);
+    return new DcSolution(this.circuit, this.blocks, this.forest, solutions);
   }
 }
 
-/** The graph of a circuit: an edge for each part, and two more that keep a pull-up in one block with what feeds it. */
-function edgesOf(parts: readonly CircuitPart[]): { ends: [number, number][]; owner: number[] } {
-  const ends = parts.map((part) => [...endsOf(part)] as [number, number]);
-  const owner = parts.map((_, i) => i);
-  for (const part of parts) {
-    if (part.kind === 'pullUp' && part.fedFrom !== null) ends.push([part.fedFrom, part.node], [part.fedFrom, part.reference]);
-  }
-  return { ends, owner };
+/**
+ * The graph of a circuit: an edge for each part; after them two more for each pull-up that a load's plus feeds, which
+ * keep the three in one block.
+ */
+function edgesOf(parts: readonly CircuitPart[]): (readonly [number, number])[] {
+  const feeds = parts.flatMap((part): [number, number][] =>
+    part.kind === 'pullUp' && part.fedFrom !== null
+      ? [
+          [part.fedFrom, part.node],
+          [part.fedFrom, part.reference],
+        ]
+      : [],
+  );
+  return [...parts.map(endsOf), ...feeds];
 }
 
-/** What stands on every node and flows in every part. */
+/** Where voltages count from: a supply's minus is 0 V where there is one, a chassis else. */
+function* zeros({ parts, nodes }: Circuit): Generator<number> {
+  for (const part of parts) if (part.kind === 'supply') yield part.minus;
+  for (let node = 0; node < nodes.length; node++) if (nodes[node]?.endsWith('.chassis')) yield node;
+}
+
+/** What stands on every node and flows in every part; worked out for the whole circuit only where it is asked for. */
 export class DcSolution {
   private whole: { volts: Float64Array; island: Int32Array } | null = null;
   private flow: { amps: Float64Array; modes: Map<number, SupplyMode> } | null = null;
 
   constructor(
     private readonly circuit: Circuit,
-    readonly blocks: readonly Block[],
-    private readonly blocksAt: readonly (readonly number[])[],
+    private readonly blocks: readonly Block[],
+    private readonly forest: BlockForest,
     /** By block; the same object wherever the block is in the same state. */
-    readonly solutions: readonly BlockSolution[],
+    private readonly solutions: readonly BlockSolution[],
   ) {}
 
-  /** Volts by node, against the island's reference; only differences within an island mean something. */
+  /** Volts by node, against the island's zero; only differences within an island mean something. */
   get volts(): Float64Array {
-    return this.overall().volts;
+    return this.spread().volts;
   }
 
-  /** By node, the number of the island that it is on: nodes that something in force joins. */
+  /** By node, the island that it is on: nodes that something in force joins. */
   get island(): Int32Array {
-    return this.overall().island;
+    return this.spread().island;
   }
 
   /** Amperes by part: a to b in a resistor, plus to minus in a load, out of plus of a supply, out of a pull-up. */
@@ -96,15 +106,12 @@ export class DcSolution {
 
   /** Volts of one node against another; null where nothing joins them so that any voltage could stand there. */
   between(a: number, b: number): number | null {
-    for (const i of this.blocksAt[a] ?? []) {
-      if (!this.blocksAt[b]?.includes(i)) continue;
-      const { nodes } = this.blocks[i] as Block;
-      const { volts, island } = this.solutions[i] as BlockSolution;
-      const [ia, ib] = [nodes.indexOf(a), nodes.indexOf(b)];
-      if (island[ia] === island[ib]) return (volts[ia] as number) - (volts[ib] as number);
-    }
-    const { volts, island } = this.overall();
-    return island[a] === island[b] ? (volts[a] as number) - (volts[b] as number) : null;
+    return this.forest.between(a, b, this.solutions);
+  }
+
+  private spread() {
+    this.whole ??= this.forest.spread(this.solutions);
+    return this.whole;
   }
 
   private flows() {
@@ -118,46 +125,5 @@ export class DcSolution {
     });
     this.flow = { amps, modes };
     return this.flow;
-  }
-
-  /** Voltages of all blocks in one scale: walked from node to node through the blocks that share it. */
-  private overall() {
-    if (this.whole) return this.whole;
-    const size = this.circuit.nodes.length;
-    const volts = new Float64Array(size);
-    const island = new Int32Array(size).fill(-1);
-    const done = this.solutions.map((s) => new Uint8Array(s.island.length));
-    for (const start of this.starts()) {
-      if (island[start] !== -1) continue;
-      island[start] = start;
-      const open = [start];
-      for (let node = open.pop(); node !== undefined; node = open.pop()) {
-        for (const b of this.blocksAt[node] ?? []) {
-          const { nodes } = this.blocks[b] as Block;
-          const solution = this.solutions[b] as BlockSolution;
-          const here = nodes.indexOf(node);
-          const local = solution.island[here] as number;
-          if (done[b]?.[local] === 1) continue;
-          (done[b] as Uint8Array)[local] = 1;
-          const shift = (volts[node] as number) - (solution.volts[here] as number);
-          nodes.forEach((other, i) => {
-            if (solution.island[i] !== local || island[other] !== -1) return;
-            volts[other] = (solution.volts[i] as number) + shift;
-            island[other] = start;
-            open.push(other);
-          });
-        }
-      }
-    }
-    this.whole = { volts, island };
-    return this.whole;
-  }
-
-  /** Where the scales begin: a supply's minus is 0 V where there is one, a chassis else. */
-  private *starts(): Generator<number> {
-    const { parts, nodes } = this.circuit;
-    for (const part of parts) if (part.kind === 'supply') yield part.minus;
-    for (let node = 0; node < nodes.length; node++) if (nodes[node]?.endsWith('.chassis')) yield node;
-    for (let node = 0; node < nodes.length; node++) yield node;
   }
 }

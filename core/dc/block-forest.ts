@@ -1,0 +1,115 @@
+import type { BlockSolution } from './balance.ts';
+import type { Block } from './block.ts';
+
+/**
+ * How the blocks hang together: each but the first of its piece hangs on one node that it shares with a block nearer
+ * to the root. Voltages of nodes in different blocks are found by climbing from both until they meet.
+ */
+export class BlockForest {
+  private readonly depth: Int32Array;
+  /** The block on whose far side a node is, and the node's number there; -1 for a root. */
+  private readonly above: Int32Array;
+  private readonly place: Int32Array;
+  /** The node on which a block hangs, and that node's number in it. */
+  private readonly hook: Int32Array;
+  private readonly hookPlace: Int32Array;
+  /** Blocks with those nearer to a root first, and the roots. */
+  private readonly order: number[] = [];
+  private readonly roots: number[] = [];
+
+  /** Roots are taken in the order of `starts`; any node not named there may become one too. */
+  constructor(
+    private readonly size: number,
+    private readonly blocks: readonly Block[],
+    starts: Iterable<number>,
+  ) {
+    this.depth = new Int32Array(size).fill(-1);
+    this.above = new Int32Array(size).fill(-1);
+    this.place = new Int32Array(size);
+    this.hook = new Int32Array(blocks.length).fill(-1);
+    this.hookPlace = new Int32Array(blocks.length);
+    const blocksAt: number[][] = Array.from({ length: size }, () => []);
+    blocks.forEach((block, b) => {
+      for (const node of block.nodes) blocksAt[node]?.push(b);
+    });
+    for (const start of starts) this.hang(start, blocksAt);
+    for (let node = 0; node < size; node++) this.hang(node, blocksAt);
+  }
+
+  /** Volts of node a against node b, or null where nothing in force joins them. */
+  between(a: number, b: number, solutions: readonly BlockSolution[]): number | null {
+    let volts = 0;
+    let [high, low] = [a, b];
+    while (high !== low) {
+      const [up, down] = [this.above[high] as number, this.above[low] as number];
+      if (up === down && up !== -1) {
+        const step = localStep(solutions[up] as BlockSolution, this.place[high] as number, this.place[low] as number);
+        return step === null ? null : volts + step;
+      }
+      const climbsHigh = (this.depth[high] as number) >= (this.depth[low] as number);
+      const block = climbsHigh ? up : down;
+      if (block === -1) return null;
+      const node = climbsHigh ? high : low;
+      const step = localStep(
+        solutions[block] as BlockSolution,
+        this.place[node] as number,
+        this.hookPlace[block] as number,
+      );
+      if (step === null) return null;
+      volts += climbsHigh ? step : -step;
+      if (climbsHigh) high = this.hook[block] as number;
+      else low = this.hook[block] as number;
+    }
+    return volts;
+  }
+
+  /** Volts of every node against its island's own zero, and the island of each, named by one of its nodes. */
+  spread(solutions: readonly BlockSolution[]): { volts: Float64Array; island: Int32Array } {
+    const volts = new Float64Array(this.size);
+    const island = new Int32Array(this.size);
+    for (const root of this.roots) island[root] = root;
+    for (const b of this.order) {
+      const { nodes } = this.blocks[b] as Block;
+      const solution = solutions[b] as BlockSolution;
+      const hook = this.hook[b] as number;
+      const at = this.hookPlace[b] as number;
+      const home = solution.island[at] as number;
+      const shift = (volts[hook] as number) - (solution.volts[at] as number);
+      for (let i = 0; i < nodes.length; i++) {
+        const node = nodes[i] as number;
+        if (node === hook) continue;
+        const local = solution.island[i] as number;
+        volts[node] = (solution.volts[i] as number) + (local === home ? shift : 0);
+        island[node] = local === home ? (island[hook] as number) : (nodes[local] as number);
+      }
+    }
+    return { volts, island };
+  }
+
+  private hang(start: number, blocksAt: readonly (readonly number[])[]) {
+    if (this.depth[start] !== -1) return;
+    this.depth[start] = 0;
+    this.roots.push(start);
+    const open = [start];
+    for (let node = open.pop(); node !== undefined; node = open.pop()) {
+      for (const b of blocksAt[node] ?? []) {
+        if (this.hook[b] !== -1) continue;
+        const { nodes } = this.blocks[b] as Block;
+        this.hook[b] = node;
+        this.order.push(b);
+        nodes.forEach((other, i) => {
+          if (other === node) this.hookPlace[b] = i;
+          if (this.depth[other] !== -1) return;
+          this.depth[other] = (this.depth[node as number] as number) + 1;
+          this.above[other] = b;
+          this.place[other] = i;
+          open.push(other);
+        });
+      }
+    }
+  }
+}
+
+function localStep({ volts, island }: BlockSolution, a: number, b: number): number | null {
+  return island[a] === island[b] ? (volts[a] as number) - (volts[b] as number) : null;
+}
