@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, port, stage } from './drawing.ts';
+import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -61,3 +61,31 @@ async function tabTo(page: Page, element: Locator) {
   }
   throw new Error('Tab does not get there');
 }
+
+test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {
+  await openScreen(page, address);
+  await page
+    .getByRole('complementary', { name: 'Shelf' })
+    .getByRole('button', { name: /^Paddle/ })
+    .click();
+  const paddle = unit(page, 'Paddle');
+  const before = await paddle.boundingBox();
+  await paddle.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(async () => (await paddle.boundingBox())?.x).toBeGreaterThan((before?.x ?? 0) + 10);
+  await page.keyboard.press('Control+z');
+  await expect.poll(async () => (await paddle.boundingBox())?.x).toBe(before?.x);
+  await paddle.focus();
+  await page.keyboard.press('Delete');
+  await expect(paddle).toHaveCount(0);
+});
+
+test('a field that nothing was typed into leaves undo to the document', async ({ page, address }) => {
+  await openScreen(page, address);
+  const title = page.getByRole('textbox', { name: 'Title' });
+  await title.fill('My station');
+  await title.press('Enter');
+  await expect(page.getByRole('heading', { name: 'My station' })).toBeVisible();
+  await title.press('Control+z');
+  await expect(page.getByRole('heading', { name: 'New station' })).toBeVisible();
+});

@@ -26,7 +26,7 @@ export function listenToKeys() {
     const key = event.key.toLowerCase();
     if (event.ctrlKey || event.metaKey) {
       const action = withControl[key];
-      if (!action || event.altKey || (inField && ofFields.has(key))) return;
+      if (!action || event.altKey || (inField && ofFields.has(key) && !undoesDocument(event.target, key))) return;
       event.preventDefault();
       action(event.shiftKey);
       return;
@@ -39,6 +39,10 @@ export function listenToKeys() {
     if (stage && !inField && !event.altKey) showStage(stage);
   });
 }
+
+/** Undo and redo in a field that nothing was typed into go to the document. */
+const undoesDocument = (target: EventTarget | null, key: string): boolean =>
+  (key === 'z' || key === 'y') && target instanceof HTMLElement && target.dataset['settled'] === 'true';
 
 /** Whether typing goes to this element. */
 export const isField = (target: EventTarget | null): boolean =>

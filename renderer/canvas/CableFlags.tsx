@@ -47,7 +47,7 @@ export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
         </span>
       ))}
       {badge && layer && spots[0] && (
-        <span className="cable-badge" style={at({ x: spots[0].x, y: spots[0].y - 13 })}>
+        <span className="cable-badge" style={at({ x: spots[0].x, y: spots[0].y - 15 })}>
           <SeverityShape severity={badge.severity} count={badge.count} size={18} />
         </span>
       )}

@@ -5,6 +5,7 @@ import { giveUp, useLaying } from './laying.ts';
 export function LayingHint() {
   const laying = useLaying((s) => s.from !== null);
   const said = useLaying((s) => s.said);
+  const why = useLaying((s) => s.why);
   useEffect(() => {
     if (!laying) return;
     const onKey = (event: KeyboardEvent) => event.key === 'Escape' && giveUp();
@@ -13,7 +14,7 @@ export function LayingHint() {
   }, [laying]);
   return (
     <p className={laying ? 'laying-hint' : 'sr-only'} role="status">
-      {said}
+      {laying && why ? why : said}
     </p>
   );
 }

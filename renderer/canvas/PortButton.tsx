@@ -4,7 +4,7 @@ import type { Connector, Port } from '../../core/index.ts';
 import { useView } from '../store/use-store.ts';
 import type { PortSpot } from './card-size.ts';
 import { Face } from './Face.tsx';
-import { giveUp, pickPort, useLaying } from './laying.ts';
+import { explainPort, giveUp, type Judgement, pickPort, useLaying } from './laying.ts';
 
 interface Props {
   unit: string;
@@ -30,6 +30,7 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
   const taken = useLaying((s) => s.from?.unit === unit && s.from.port === port.id);
   const marked = useView((v) => v.hovered.some((p) => 'port' in p && p.unit === unit && p.port === port.id));
   const name = [unitName, port.label, connector.name].filter(Boolean).join(', ');
+  const verdict = judged ? verdictText(judged) : '';
   const state = taken ? 'taken' : (judged?.fit ?? '');
   return (
     <Handle
@@ -42,7 +43,11 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
       tabIndex={0}
       aria-label={judged ? `${name}: ${words[judged.fit]}` : name}
       aria-pressed={taken}
-      title={judged ? [words[judged.fit], judged.why].filter(Boolean).map(sentence).join('. ') : name}
+      title={judged ? verdict : name}
+      onPointerEnter={() => judged && explainPort(`${name}. ${verdict}`)}
+      onPointerLeave={() => judged && explainPort('')}
+      onFocus={() => judged && explainPort(`${name}. ${verdict}`)}
+      onBlur={() => judged && explainPort('')}
       onClick={(event) => {
         // The card below would be selected, too.
         event.stopPropagation();
@@ -64,3 +69,6 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
 });
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `Does not fit. One carries RF, the other audio` */
+const verdictText = ({ fit, why }: Judgement): string => [words[fit], why].filter(Boolean).map(sentence).join('. ');

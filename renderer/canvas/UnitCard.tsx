@@ -17,7 +17,7 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const reading = useOverlay((o) => o?.units[id]);
   const live = useOverlay((o, report) => (kind ? liveLine(id, kind, o, report?.budget.loads ?? []) : ''));
   const pulsing = useDrawing((d) => d.pulsing.has(id));
-  const marked = useView((v) => v.hovered.some((p) => 'unit' in p && p.unit === id));
+  const marked = useView((v) => v.hovered.some((p) => 'unit' in p && p.unit === id && !p.port));
   if (!unit || !kind) return null;
   const size = sizeOf(kind, unit.name);
   const rating = ratingLine(kind);

@@ -13,11 +13,13 @@ interface Laying {
   readonly judged: ReadonlyMap<string, Judgement>;
   /** Read out to screen readers. */
   readonly said: string;
+  /** What the port that is pointed at is to the one taken. */
+  readonly why: string;
 }
 
 const none: ReadonlyMap<string, Judgement> = new Map();
 
-const layingStore = createStore<Laying>(() => ({ from: null, judged: none, said: '' }));
+const layingStore = createStore<Laying>(() => ({ from: null, judged: none, said: '', why: '' }));
 
 export const useLaying = <T>(pick: (state: Laying) => T): T => useStore(layingStore, pick);
 
@@ -33,7 +35,7 @@ export function pickPort(ref: PortRef) {
 export function startLaying(from: PortRef) {
   const station = currentStation();
   const said = `${portName(station, from)} starts a cable. Choose the port where it ends; Escape gives up.`;
-  layingStore.setState({ from, judged: judgeAll(station, from), said });
+  layingStore.setState({ from, judged: judgeAll(station, from), said, why: '' });
 }
 
 /** Lays the cable to this port, whatever it is: what doesn't fit becomes a finding. */
@@ -51,6 +53,9 @@ export function finishLaying(to: PortRef) {
     said: `Cable ${numbers} from ${portName(station, from)} to ${portName(station, to)}.`,
   });
 }
+
+/** Says what a port that is pointed at is to the one taken; nothing for an empty text. */
+export const explainPort = (why: string) => layingStore.setState({ why });
 
 export function giveUp() {
   if (layingStore.getState().from) layingStore.setState({ from: null, judged: none, said: 'No cable is laid.' });

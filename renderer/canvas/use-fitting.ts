@@ -10,7 +10,7 @@ import { layoutOf } from './layout.ts';
 const largestZoom = 1.2;
 /** Free paper around the station. */
 const marginPx = 22;
-const stepMs = 160;
+const stepMs = () => (matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 160);
 
 /** Below this, ports and labels are too small to read and only cost time to paint. */
 const farZoom = 0.4;
@@ -51,9 +51,9 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
   }, [wrapper, fitAll]);
 
   useEffect(() => {
-    drawingView.fit = () => fitAll(stepMs);
-    drawingView.zoomIn = () => void flow.zoomIn({ duration: stepMs });
-    drawingView.zoomOut = () => void flow.zoomOut({ duration: stepMs });
+    drawingView.fit = () => fitAll(stepMs());
+    drawingView.zoomIn = () => void flow.zoomIn({ duration: stepMs() });
+    drawingView.zoomOut = () => void flow.zoomOut({ duration: stepMs() });
     drawingView.freePlace = (width, height) => {
       const { width: w, height: h } = store.getState();
       const { x, y, zoom } = flow.getViewport();

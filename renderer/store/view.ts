@@ -53,7 +53,7 @@ export const resetView = () =>
   setState({ selection: nothing, hookup: null, control: null, moment: 'receive', hovered: [], shown: null });
 
 export function chooseTheme(theme: Theme) {
-  globalThis.localStorage?.setItem(themeKey, theme);
+  globalThis.window?.localStorage.setItem(themeKey, theme);
   setState({ theme });
 }
 
@@ -69,6 +69,6 @@ export function showPlaces(places: readonly Place[]) {
 }
 
 function rememberedTheme(): Theme {
-  const theme = globalThis.localStorage?.getItem(themeKey);
+  const theme = globalThis.window?.localStorage.getItem(themeKey);
   return theme === 'light' || theme === 'dark' ? theme : 'system';
 }

@@ -27,6 +27,8 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
     id,
     value: typed ?? value,
     className: figures ? 'input figure' : 'input',
+    // With nothing typed, undo is the document's.
+    'data-settled': typed === null,
     'aria-invalid': problem !== '',
     'aria-describedby': problem ? `${id}-problem` : undefined,
     onBlur: commit,

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { type Severity, severities } from '../../../core/index.ts';
+import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useResults, useStation } from '../../store/use-store.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { AcceptedList } from './AcceptedList.tsx';
@@ -20,25 +21,27 @@ export function FindingsSheet() {
         <h2>Findings</h2>
         <Counts counts={grouped.counts} />
       </div>
-      {!report && !problem && <p className="soft">Computing…</p>}
-      {report && grouped.open.length === 0 && (
-        <p className="findings-none">
-          {empty ? 'Nothing is drawn yet.' : 'Nothing is wrong as far as this can be computed.'}
-        </p>
-      )}
-      <ol>
-        {grouped.open.map(({ finding, consequences }) => (
-          <li key={finding.id}>
-            <FindingItem
-              finding={finding}
-              consequences={consequences}
-              unfolded={unfolded}
-              onUnfold={(id) => setUnfolded(unfolded === id ? null : id)}
-            />
-          </li>
-        ))}
-      </ol>
-      <AcceptedList findings={grouped.accepted} />
+      <PrintFrame title="Findings">
+        {!report && !problem && <p className="soft">Computing…</p>}
+        {report && grouped.open.length === 0 && (
+          <p className="findings-none">
+            {empty ? 'Nothing is drawn yet.' : 'Nothing is wrong as far as this can be computed.'}
+          </p>
+        )}
+        <ol>
+          {grouped.open.map(({ finding, consequences }) => (
+            <li key={finding.id}>
+              <FindingItem
+                finding={finding}
+                consequences={consequences}
+                unfolded={unfolded}
+                onUnfold={(id) => setUnfolded(unfolded === id ? null : id)}
+              />
+            </li>
+          ))}
+        </ol>
+        <AcceptedList findings={grouped.accepted} />
+      </PrintFrame>
     </aside>
   );
 }
