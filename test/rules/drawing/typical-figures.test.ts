@@ -1,0 +1,49 @@
+import { typicalFigures } from '../../../core/rules/drawing/typical-figures.ts';
+import { drawStation } from '../../stations/draw.ts';
+import { testRule } from '../test-rule.ts';
+
+testRule(typicalFigures, {
+  silent: [
+    { name: 'nothing drawn', station: drawStation({ units: {} }) },
+    {
+      name: 'one confirmed, one with its own figures',
+      station: drawStation({
+        units: {
+          supply: { kind: 'bench-supply', confirmed: true },
+          tx: { kind: 'cw-transmitter-3w', overrides: { 'draw.amount': 0.04 } },
+        },
+      }),
+    },
+  ],
+  reported: [
+    {
+      name: 'one of three',
+      station: drawStation({
+        units: {
+          supply: { kind: 'bench-supply', confirmed: true },
+          tx: 'cw-transmitter-3w',
+          key: { kind: 'straight-key', confirmed: true },
+        },
+      }),
+      message: 'one',
+      severity: 'note',
+      at: { unit: 'tx' },
+      values: { units: 'tx', count: 1 },
+    },
+    {
+      name: 'two of three, in the order of the drawing',
+      station: drawStation({
+        units: { key: 'straight-key', supply: { kind: 'bench-supply', confirmed: true }, tx: 'cw-transmitter-3w' },
+        hookups: [
+          { id: 'one', name: 'One' },
+          { id: 'two', name: 'Two' },
+        ],
+      }),
+      message: 'several',
+      severity: 'note',
+      at: { unit: 'key' },
+      values: { units: 'key, tx', count: 2 },
+      hookups: ['one', 'two'],
+    },
+  ],
+});
