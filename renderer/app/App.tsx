@@ -7,7 +7,6 @@ import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
-import '../print/print.css';
 import { Beginning } from './Beginning.tsx';
 import { FindDialog } from './FindDialog.tsx';
 import { QuestionDialog } from './QuestionDialog.tsx';

@@ -1,3 +1,4 @@
+import './beginning.css';
 import { openFile, openSample } from './document-actions.ts';
 import { offeredSamples } from './samples.ts';
 

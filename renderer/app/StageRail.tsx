@@ -1,3 +1,4 @@
+import './stage-rail.css';
 import type { Finding } from '../../core/index.ts';
 import { useResults, useView } from '../store/use-store.ts';
 import { type Stage, showStage, stages } from '../store/view.ts';

@@ -6,6 +6,7 @@ import { chooseControl, chooseHookup, chooseMoment, chooseTheme, type Theme } fr
 import { newStation, openFile, save } from './document-actions.ts';
 import { openFind } from './find-store.ts';
 import { Picker } from './Picker.tsx';
+import './title-bar.css';
 
 const themes = [
   { id: 'system', label: 'As system' },

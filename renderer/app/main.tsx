@@ -15,6 +15,8 @@ import { acceptDroppedFiles } from './drop-files.ts';
 import { followBrowser, followShell } from './follow-shell.ts';
 import { listenToKeys } from './keys.ts';
 import { followTheme } from './theme.ts';
+// Last, as it takes away what the others show.
+import '../print/print.css';
 
 followTheme();
 listenToKeys();

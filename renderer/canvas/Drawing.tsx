@@ -1,5 +1,7 @@
 import '@xyflow/react/dist/base.css';
 import './drawing.css';
+import './cards.css';
+import './ports.css';
 import './cables.css';
 import {
   Background,
