@@ -67,21 +67,18 @@ function findCauses(list: readonly Draft[]): Map<string, string> {
   const direct = new Map<string, Draft>();
   for (const draft of list) {
     const candidates = list.filter(
-      (other) => other !== draft && causesOf(draft).includes(other.rule.id) && isTogether(draft, other),
+      // A cause stands before its consequences in the rules' own order, which so can't run in a circle.
+      (other) => other.rank < draft.rank && causesOf(draft).includes(other.rule.id) && isTogether(draft, other),
     );
-    // The rules' own order puts the likelier cause first.
+    // That order puts the likelier cause first.
     candidates.sort((a, b) => a.rank - b.rank);
     if (candidates[0]) direct.set(draft.id, candidates[0]);
   }
   const roots = new Map<string, string>();
-  for (const draft of list) {
-    const seen = new Set([draft.id]);
-    let root = direct.get(draft.id);
-    for (let next = root; next && !seen.has(next.id); next = direct.get(next.id)) {
-      seen.add(next.id);
-      root = next;
-    }
-    if (root && root.id !== draft.id) roots.set(draft.id, root.id);
+  for (const [id, cause] of direct) {
+    let root = cause;
+    for (let next = direct.get(root.id); next; next = direct.get(root.id)) root = next;
+    roots.set(id, root.id);
   }
   return roots;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding, Place, Severity } from '../../core/rules/finding.ts';
+import { type Finding, type Place, type Severity, severities } from '../../core/rules/finding.ts';
 import { rules } from '../../core/rules/index.ts';
 import type { Rule } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
@@ -38,6 +38,10 @@ export function testRule(rule: Rule, { silent, reported }: { silent: SilentCase[
     it('reaches every message', () => {
       const reached = new Set(reported.map((c) => c.message));
       expect([...reached].sort()).toEqual(Object.keys(rule.messages).sort());
+    });
+    it('is as grave as the worst that it reports', () => {
+      const given = new Set(reported.map((c) => c.severity));
+      expect(severities.find((severity) => given.has(severity))).toBe(rule.severity);
     });
     it.each(silent)('is silent: $name', ({ station }) => {
       expect(findingsOf(rule, station).map((f) => f.message)).toEqual([]);

@@ -2,7 +2,7 @@ import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circ
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { cablesIn } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema.ts';
-import { receiversOf, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import { isSending, receiversOf, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { endGroups } from './ways.ts';
 
@@ -18,19 +18,23 @@ export const changeoverReversed = defineRule({
   messages: {
     reversed:
       'In receive {changeover} has {transmitter} on the antenna, and in sending {receiver}: {cables} are swapped there.',
+    never:
+      '{receiver} is never on the antenna, and {transmitter} always is: {cables} are swapped at {changeover}, which stays as it is.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const { reach } of sendingsOf(trial)) {
         for (const source of sourcesOf(trial)) {
           for (const receiver of receiversOf(trial)) {
-            if (receiver.unit === source.unit || !isReversed(trial, reach, source, receiver)) continue;
-            for (const changeover of changedUnits(trial, reach)) {
+            if (receiver.unit === source.unit) continue;
+            const reversed = isReversed(trial, reach, source, receiver);
+            const stuck = reversed ? [] : stuckUnits(trial, reach, source, receiver);
+            for (const changeover of reversed ? changedUnits(trial, reach) : stuck) {
               const cables = cablesBetween(station, hookup, trial.circuit, changeover, [source.port, receiver.port]);
               if (cables.length < 2) continue;
               report({
-                message: 'reversed',
-                severity: 'danger',
+                message: reversed ? 'reversed' : 'never',
+                severity: reversed ? 'danger' : 'fault',
                 at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
                 values: {
                   changeover: unitName(station, changeover),
@@ -54,6 +58,28 @@ function isReversed(trial: Trial, sending: Reach, source: RfSource, receiver: Rf
   const { receive } = trial;
   const before = onEnd(receive, source.port) && !onEnd(receive, receiver.port);
   return before && onEnd(sending, receiver.port) && !onEnd(sending, source.port);
+}
+
+/**
+ * Powered units in whose idle position a sending transmitter is on the antenna, and which never turn to the side on
+ * which the receiver is: one that senses RF feels too little of it there.
+ */
+function stuckUnits(trial: Trial, sending: Reach, source: RfSource, receiver: RfLoad): string[] {
+  const { receive, circuit } = trial;
+  const groupOf = (port: number) => sending.rf.group[port];
+  const isOnEnd = endGroups(trial, sending).has(groupOf(source.port) as number);
+  if (!isOnEnd || !isSending(source, sending)) return [];
+  const units = circuit.rf.edges.flatMap(({ a, b, gate, origin }) => {
+    const isSelected = isOpenGate(gate, receive.on) || isOpenGate(gate, sending.on);
+    // A hand switch is where somebody left it; only what an actor moves can be stuck.
+    const moves = gate.some(({ actor }) => circuit.actors[actor] !== undefined);
+    if (origin.type !== 'element' || !moves || isSelected) return [];
+    const power = circuit.actorOf.get(`${origin.unit}.powered`);
+    if (power !== undefined && sending.on[power] !== 1) return [];
+    const ends = [groupOf(a), groupOf(b)];
+    return ends.includes(groupOf(source.port)) && ends.includes(groupOf(receiver.port)) ? [origin.unit] : [];
+  });
+  return groupOf(source.port) === groupOf(receiver.port) ? [] : [...new Set(units)];
 }
 
 /** Units with a path that is selected in one of the two states and not in the other. */

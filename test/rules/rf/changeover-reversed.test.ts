@@ -46,6 +46,34 @@ testRule(changeoverReversed, {
       }),
     },
     {
+      name: 'a receiver on the side of a hand switch that is not selected',
+      station: drawStation({
+        units: { ...sensing, selector: 'coax-switch' },
+        cables: [
+          ...sensingFeeds.filter((c) => !c.includes('over')),
+          'selector.one > tx.antenna',
+          'selector.two > receiver.antenna',
+          'selector.common > wire.feed',
+        ],
+      }),
+    },
+    {
+      name: 'a receiver behind an amplifier, on the side of a hand switch that is not selected',
+      station: drawStation({
+        units: { ...units, big: 'switch-mode-supply', amplifier: 'amplifier-40w', selector: 'coax-switch' },
+        cables: [
+          'supply.out > tx.power',
+          'supply.out > receiver.power',
+          'big.out > amplifier.power',
+          'key.out > tx.key',
+          'tx.antenna > amplifier.input',
+          'amplifier.output > selector.common',
+          'selector.one > wire.feed',
+          'selector.two > receiver.antenna',
+        ],
+      }),
+    },
+    {
       name: 'an amplifier’s own relay, with the transceiver’s own receiver',
       station: drawStation({
         units: { supply: 'switch-mode-supply', rig: 'transceiver-100w', amplifier: 'amplifier-40w', dipole: 'dipole' },
@@ -94,6 +122,18 @@ testRule(changeoverReversed, {
       at: { unit: 'over' },
       values: { cables: 'R3 and R4' },
       hookups: ['wrong'],
+    },
+    {
+      // In its idle position it feels 34.8 − 0.2 − 35 dBm at the transmitter's jack, of the 10 dBm that move it.
+      name: 'one that senses RF and never feels enough of it on the wrong side',
+      station: drawStation({
+        units: sensing,
+        cables: [...sensingFeeds, 'over.receiver > tx.antenna', 'over.transmitter > receiver.antenna'],
+      }),
+      message: 'never',
+      severity: 'fault',
+      at: { unit: 'over' },
+      values: { transmitter: 'tx', receiver: 'receiver', cables: 'R2 and R3', changeover: 'over' },
     },
     {
       // 50 dBm over the idle path's 35 dB are more than the 10 dBm at which it goes over.
