@@ -3,6 +3,7 @@ import type { Unit } from '../station/schema.ts';
 import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
 import type { Gate } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
+import { sourceParts } from './source-parts.ts';
 
 /** No actor ever fulfils it. */
 const never: Gate = [{ actor: -1, on: true }];
@@ -43,14 +44,10 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
       });
       break;
     case 'supply':
-      draft.parts.push({
-        kind: 'supply',
-        plus: node(element.plus),
-        minus: node(element.minus),
-        spec: element,
-        gate,
-        origin,
-      });
+    case 'battery':
+    case 'converter':
+    case 'diode':
+      draft.parts.push(...sourceParts(element, node, { gate, origin }));
       break;
     case 'load':
       addLoad(draft, unit, element, gate, gateFor);

@@ -39,6 +39,29 @@ export interface SupplyPart extends Part {
   readonly plus: number;
   readonly minus: number;
   readonly spec: ElementOf<'supply'>;
+  /** It takes current too, as a battery does; others block it. */
+  readonly sinks: boolean;
+  readonly battery?: ElementOf<'battery'>;
+  /** The output of a converter: the input of the same name pays for what it gives. */
+  readonly converter?: Converter;
+}
+
+/** What joins the two halves of a converter. */
+export interface Converter {
+  /** `unit.element` */
+  readonly name: string;
+  readonly efficiency: number;
+  readonly idleWatts: number;
+}
+
+/** I = saturation · (exp(U / slope) − 1) in a junction, in series with ohms. */
+export interface DiodePart extends Part {
+  readonly kind: 'diode';
+  readonly anode: number;
+  readonly cathode: number;
+  readonly saturationAmps: number;
+  readonly slopeVolts: number;
+  readonly ohms: number;
 }
 
 export interface LoadPart extends Part {
@@ -48,6 +71,8 @@ export interface LoadPart extends Part {
   readonly spec: ElementOf<'load'>;
   readonly states: readonly { readonly gate: Gate; readonly amount: number }[];
   readonly dropOutV: number;
+  /** The input of a converter. */
+  readonly converter?: Converter;
 }
 
 /** A voltage through a resistor onto a contact; its current comes out of `fedFrom` (a load's plus) where that is known. */
@@ -59,7 +84,7 @@ export interface PullUpPart extends Part {
   readonly spec: ElementOf<'pullUp'>;
 }
 
-export type CircuitPart = Resistor | SupplyPart | LoadPart | PullUpPart;
+export type CircuitPart = Resistor | SupplyPart | LoadPart | DiodePart | PullUpPart;
 
 export type CompiledFeel =
   | { readonly type: 'operator'; readonly label: string }

@@ -59,6 +59,8 @@ function renumber(part: CircuitPart, number: (node: number) => number): CircuitP
       const fedFrom = part.fedFrom === null ? null : number(part.fedFrom);
       return { ...part, node: number(part.node), reference: number(part.reference), fedFrom };
     }
+    case 'diode':
+      return { ...part, anode: number(part.anode), cathode: number(part.cathode) };
     default:
       return { ...part, plus: number(part.plus), minus: number(part.minus) };
   }

@@ -7,6 +7,8 @@ export function endsOf(part: CircuitPart): readonly [number, number] {
       return [part.a, part.b];
     case 'pullUp':
       return [part.node, part.reference];
+    case 'diode':
+      return [part.anode, part.cathode];
     default:
       return [part.plus, part.minus];
   }

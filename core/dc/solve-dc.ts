@@ -1,7 +1,8 @@
 import type { ActorStates, Circuit, CircuitPart } from '../circuit/circuit.ts';
-import type { BlockSolution, SupplyMode } from './balance.ts';
+import type { BlockSolution } from './balance.ts';
 import { Block } from './block.ts';
 import { BlockForest } from './block-forest.ts';
+import type { SupplyMode } from './devices/supply.ts';
 import { endsOf } from './elimination-plan.ts';
 import { findBlocks } from './find-blocks.ts';
 
@@ -45,18 +46,26 @@ export class DcSolver {
 }
 
 /**
- * The graph of a circuit: an edge for each part; after them two more for each pull-up that a load's plus feeds, which
- * keep the three in one block.
+ * The graph of a circuit: an edge for each part; after them more that keep in one block what pays for each other, a
+ * pull-up and the plus that feeds it, the two halves of a converter.
  */
 function edgesOf(parts: readonly CircuitPart[]): (readonly [number, number])[] {
-  const feeds = parts.flatMap((part): [number, number][] =>
-    part.kind === 'pullUp' && part.fedFrom !== null
+  const feeds = parts.flatMap((part): [number, number][] => {
+    if (part.kind === 'pullUp' && part.fedFrom !== null)
+      return [
+        [part.fedFrom, part.node],
+        [part.fedFrom, part.reference],
+      ];
+    if (part.kind !== 'load' || !part.converter) return [];
+    const output = parts.find((p) => p.kind === 'supply' && p.converter?.name === part.converter?.name);
+    return output?.kind === 'supply'
       ? [
-          [part.fedFrom, part.node],
-          [part.fedFrom, part.reference],
+          [part.plus, output.plus],
+          [part.plus, output.minus],
+          [part.minus, output.minus],
         ]
-      : [],
-  );
+      : [];
+  });
   return [...parts.map(endsOf), ...feeds];
 }
 

@@ -6,6 +6,7 @@ import {
   type LoadPart,
   type Origin,
 } from '../circuit/circuit.ts';
+import { reversedShare } from './devices/load.ts';
 import { findIslands } from './islands.ts';
 import type { DcSolution } from './solve-dc.ts';
 
@@ -35,7 +36,7 @@ export function writeSpice(
     `* ${title.replace(/\s+/g, ' ')}`,
     ...names,
     ...lines,
-    '.options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-18',
+    '.options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-18 temp=27 tnom=27',
     '.control',
     'set numdgt=12',
     'op',
@@ -48,9 +49,13 @@ export function writeSpice(
 
 const nodesOf = (part: CircuitPart): number[] => {
   if (part.kind === 'resistor') return [part.a, part.b];
+  if (part.kind === 'diode') return [part.anode, part.cathode];
   if (part.kind === 'pullUp') return [part.node, part.reference, ...(part.fedFrom === null ? [] : [part.fedFrom])];
   return [part.plus, part.minus];
 };
+
+/** kT/q at 27 °C, the deck's temperature. */
+const thermalVolts = 0.0258649;
 
 function nameOf(origin: Origin): string {
   switch (origin.type) {
@@ -75,11 +80,15 @@ function cardsOf(part: CircuitPart, i: number, node: (n: number) => string, on: 
       const [plus, minus] = [node(part.plus), node(part.minus)];
       const mode = dc.modes.get(i);
       if (mode === 'limiting') return [`I${i} ${minus} ${plus} DC ${part.spec.peakAmps}`];
-      if (mode === 'off') return [`R${i} ${plus} ${minus} 1e12`];
+      if (mode !== 'regulating') return [`R${i} ${plus} ${minus} 1e12`];
       return [
         `V${i} s${i} ${minus} DC ${part.spec.volts}`,
         `R${i} s${i} ${plus} ${Math.max(part.spec.sourceOhms, 1e-6)}`,
       ];
+    }
+    case 'diode': {
+      const model = `.model M${i} D(IS=${part.saturationAmps} N=${part.slopeVolts / thermalVolts} RS=${part.ohms})`;
+      return [`D${i} ${node(part.anode)} ${node(part.cathode)} M${i}`, model];
     }
     case 'pullUp': {
       // A regulator takes from the unit's plus what it gives through the resistor; a cell of its own gives it from below.
@@ -101,11 +110,15 @@ function loadCards(part: LoadPart, i: number, node: (n: number) => string, on: A
   const least = Math.max(part.dropOutV, 1e-3);
   const leak = `R${i} ${plus} ${minus} 1e12`;
   if (amount === 0) return [leak];
-  if (part.spec.law === 'resistance')
-    return [leak, `B${i} ${plus} ${minus} I = (${volts}) > 0 ? (${volts})/${amount} : 0`];
-  const full = part.spec.law === 'power' ? `${amount}/(${volts})` : `${amount}`;
-  const fading = `${amount / (part.spec.law === 'power' ? least * least : least)}*(${volts})`;
-  return [leak, `B${i} ${plus} ${minus} I = (${volts}) >= ${least} ? ${full} : ((${volts}) > 0 ? ${fading} : 0)`];
+  const { law } = part.spec;
+  const full = law === 'resistance' ? `(${volts})/${amount}` : law === 'power' ? `${amount}/(${volts})` : `${amount}`;
+  const siemens = law === 'resistance' ? 1 / amount : amount / (law === 'power' ? least * least : least);
+  const fading = `${siemens}*(${volts})`;
+  const reversed = `${siemens * reversedShare}*(${volts})`;
+  return [
+    leak,
+    `B${i} ${plus} ${minus} I = (${volts}) >= ${least} ? ${full} : ((${volts}) > 0 ? ${fading} : ${reversed})`,
+  ];
 }
 
 const difference = (a: string, b: string): string => `V(${a})${b === '0' ? '' : `-V(${b})`}`;

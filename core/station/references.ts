@@ -60,7 +60,7 @@ function checkKind(station: Station, name: string, kind: UnitKind, report: Repor
 
 /** The fields of an element that name contacts. */
 function contactRefsOf(element: UnitElement): [string, string][] {
-  const fields = ['from', 'to', 'plus', 'minus', 'contact', 'reference'];
+  const fields = ['from', 'to', 'plus', 'minus', 'outPlus', 'outMinus', 'anode', 'cathode', 'contact', 'reference'];
   return Object.entries(element).filter(
     (e): e is [string, string] => fields.includes(e[0]) && typeof e[1] === 'string',
   );

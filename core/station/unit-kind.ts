@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amps, dbm, decibels, hertz, id, milliseconds, ohms, text, volts, watts } from './numbers.ts';
+import { amps, dbm, decibels, hertz, id, milliseconds, ohms, share, text, volts, watts } from './numbers.ts';
 
 /** `port.contact`, the unit's own `chassis`, or `@name` for a joint inside the box. */
 export const contactRef = z
@@ -77,6 +77,61 @@ const load = z.strictObject({
   reverseProtected: z.boolean(),
   /** Below this it is off and its draw fades; half the least working voltage if not given. */
   dropOutV: volts.optional(),
+});
+
+/** Passes from anode to cathode with this drop at these amperes. */
+const diode = z.strictObject({
+  ...base,
+  type: z.literal('diode'),
+  anode: contactRef,
+  cathode: contactRef,
+  volts: z.number().min(0.05).max(100),
+  atAmps: z.number().min(1e-6).max(10_000),
+  ohms,
+  /** 1 for an ideal junction, 1 to 2 for real ones. */
+  emission: z.number().min(0.5).max(4).optional(),
+  maxAmps: amps.optional(),
+});
+
+/** DC to DC: takes what its output gives, by its efficiency, from its input. */
+const converter = z.strictObject({
+  ...base,
+  type: z.literal('converter'),
+  plus: contactRef,
+  minus: contactRef,
+  outPlus: contactRef,
+  outMinus: contactRef,
+  minV: volts,
+  maxV: volts,
+  absMaxV: volts,
+  outVolts: volts,
+  outOhms: ohms,
+  outAmps: amps,
+  efficiency: z.number().min(0.01).max(1),
+  idleWatts: watts,
+});
+
+/** A supply with a state of charge. */
+const battery = z.strictObject({
+  ...base,
+  type: z.literal('battery'),
+  plus: contactRef,
+  minus: contactRef,
+  chemistry: z.enum(['leadAcid', 'agm', 'lifepo4']),
+  /** Capacity at the 20-hour rate. */
+  ampHours: z.number().min(0.01).max(100_000),
+  /** 1 is full. */
+  charge: share,
+  sourceOhms: ohms,
+  /** The highest voltage while it is charged. */
+  maxVolts: volts,
+  /** Its protection or its owner stops here. */
+  cutOffV: volts,
+  amps,
+  peakAmps: amps,
+  beyond: z.enum(['shutsDown', 'sags']),
+  /** Peukert's exponent; the chemistry's usual one if not given. */
+  peukert: z.number().min(1).max(2).optional(),
 });
 
 const pullUp = z.strictObject({
@@ -171,7 +226,10 @@ const audioLoad = z.strictObject({ ...base, type: z.literal('audioLoad'), contac
 export const elementSchema = z.discriminatedUnion('type', [
   conductor,
   supply,
+  battery,
   load,
+  diode,
+  converter,
   pullUp,
   contactPair,
   rfPath,

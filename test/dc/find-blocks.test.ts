@@ -9,13 +9,37 @@ const blocksOf = (size: number, ends: [number, number][]) =>
 
 describe('blocks', () => {
   it('two loops that share a node are two blocks', () => {
-    expect(blocksOf(5, [[0, 1], [1, 2], [2, 0], [2, 3], [3, 4], [4, 2]])).toEqual([[0, 1, 2], [3, 4, 5]]);
+    expect(
+      blocksOf(5, [
+        [0, 1],
+        [1, 2],
+        [2, 0],
+        [2, 3],
+        [3, 4],
+        [4, 2],
+      ]),
+    ).toEqual([
+      [0, 1, 2],
+      [3, 4, 5],
+    ]);
   });
   it('a bridge is a block of its own', () => {
-    expect(blocksOf(4, [[0, 1], [1, 2], [2, 3]])).toEqual([[0], [1], [2]]);
+    expect(
+      blocksOf(4, [
+        [0, 1],
+        [1, 2],
+        [2, 3],
+      ]),
+    ).toEqual([[0], [1], [2]]);
   });
   it('two edges between the same nodes belong together', () => {
-    expect(blocksOf(3, [[0, 1], [1, 2], [1, 0]])).toEqual([[0, 2], [1]]);
+    expect(
+      blocksOf(3, [
+        [0, 1],
+        [1, 2],
+        [1, 0],
+      ]),
+    ).toEqual([[0, 2], [1]]);
   });
   it('an edge to itself stands alone, a node without an edge is in none', () => {
     expect(findBlocks(3, [[1, 1]])).toEqual([{ edges: [0], nodes: [1] }]);
@@ -40,7 +64,9 @@ function slowly(size: number, ends: [number, number][]): number[][] {
   const blocks: number[][] = [];
   for (const edge of left) {
     // A single edge with no partner of its own pair is in a block with others only if a cycle exists.
-    const block = [...left].filter((other) => other === edge || (together(edge, other) && onCycle(size, ends, edge, other)));
+    const block = [...left].filter(
+      (other) => other === edge || (together(edge, other) && onCycle(size, ends, edge, other)),
+    );
     for (const e of block) left.delete(e);
     blocks.push(block.sort((a, b) => a - b));
   }
@@ -64,7 +90,10 @@ it('agrees with the definition on small graphs', () => {
   const graphs = fc.integer({ min: 2, max: 7 }).chain((size) =>
     fc.record({
       size: fc.constant(size),
-      ends: fc.array(fc.tuple(fc.nat(size - 1), fc.nat(size - 1)).filter(([a, b]) => a !== b), { minLength: 1, maxLength: 10 }),
+      ends: fc.array(
+        fc.tuple(fc.nat(size - 1), fc.nat(size - 1)).filter(([a, b]) => a !== b),
+        { minLength: 1, maxLength: 10 },
+      ),
     }),
   );
   fc.assert(

@@ -31,7 +31,87 @@ export class Network {
       peakAmps,
       beyond,
     } as const;
-    return this.add({ kind: 'supply', plus: this.node(plus), minus: this.node(minus), spec, gate: [], origin });
+    return this.add({
+      kind: 'supply',
+      plus: this.node(plus),
+      minus: this.node(minus),
+      spec,
+      sinks: false,
+      gate: [],
+      origin,
+    });
+  }
+
+  /** A junction by its saturation current and emission, with ohms in series. */
+  diode(anode: string, cathode: string, saturationAmps: number, emission: number, ohms: number): this {
+    const slopeVolts = emission * 0.0258649;
+    return this.add({
+      kind: 'diode',
+      anode: this.node(anode),
+      cathode: this.node(cathode),
+      saturationAmps,
+      slopeVolts,
+      ohms,
+      gate: [],
+      origin,
+    });
+  }
+
+  /** Two volts-and-amps halves joined by an efficiency. */
+  converter(
+    plus: string,
+    minus: string,
+    outPlus: string,
+    outMinus: string,
+    outVolts: number,
+    efficiency: number,
+    idleWatts = 0,
+  ): this {
+    const converter = { name: `${plus}-${outPlus}`, efficiency, idleWatts };
+    const load = {
+      id: 'in',
+      type: 'load',
+      plus,
+      minus,
+      law: 'power',
+      amount: idleWatts,
+      minV: 9,
+      maxV: 30,
+      absMaxV: 35,
+      reverseProtected: false,
+    } as const;
+    this.add({
+      kind: 'load',
+      plus: this.node(plus),
+      minus: this.node(minus),
+      spec: load,
+      states: [],
+      dropOutV: 9,
+      converter,
+      gate: [],
+      origin,
+    });
+    const supply = {
+      id: 'out',
+      type: 'supply',
+      plus: outPlus,
+      minus: outMinus,
+      volts: outVolts,
+      sourceOhms: 0.001,
+      amps: 5,
+      peakAmps: 5,
+      beyond: 'limits',
+    } as const;
+    return this.add({
+      kind: 'supply',
+      plus: this.node(outPlus),
+      minus: this.node(outMinus),
+      spec: supply,
+      sinks: false,
+      converter,
+      gate: [],
+      origin,
+    });
   }
 
   load(plus: string, minus: string, law: 'current' | 'power' | 'resistance', amount: number, dropOutV = 6): this {
