@@ -13,6 +13,7 @@ import { App } from './App.tsx';
 import { listenToClipboard } from './clipboard.ts';
 import { acceptDroppedFiles } from './drop-files.ts';
 import { followBrowser, followShell } from './follow-shell.ts';
+import { keepDraft } from './keep-draft.ts';
 import { listenToKeys } from './keys.ts';
 import { followTheme } from './theme.ts';
 // Last, as it takes away what the others show.
@@ -26,7 +27,10 @@ runSurveys(
   () => new Worker(new URL('../worker/survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker,
 );
 if (window.stationwright) void followShell(window.stationwright);
-else followBrowser();
+else {
+  followBrowser();
+  void keepDraft();
+}
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no root');

@@ -5,23 +5,27 @@ import { tell } from './questions.ts';
 
 /** Prints the sheet of the stage shown; from a stage without one, the cable list. */
 export async function printSheet() {
-  await showPrintable();
+  const back = await showPrintable();
   const problem = window.stationwright ? await window.stationwright.print() : window.print();
+  back();
   if (problem) await tell('Not printed', problem.error);
 }
 
 /** Writes the same sheet as a PDF; a browser does that from its print dialog. */
 export async function savePdf() {
   if (!window.stationwright) return printSheet();
-  await showPrintable();
+  const back = await showPrintable();
   const name = suggestedName(currentStation().title).replace('.station.json', `-${viewStore.getState().stage}.pdf`);
   const saved = await window.stationwright.savePdf({ suggestedName: name });
+  back();
   if (saved && 'error' in saved) await tell('Not saved', saved.error);
 }
 
-async function showPrintable() {
+/** Goes to a stage that has a sheet; gives the way back. */
+async function showPrintable(): Promise<() => void> {
   const { stage } = viewStore.getState();
   if (stage === 'draw') showStage('cables');
   // The sheet is painted in the next frame.
   await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+  return () => showStage(stage);
 }

@@ -18,7 +18,7 @@ const positions = { left: Position.Left, right: Position.Right, top: Position.To
 
 const words = {
   mates: 'fits',
-  adapter: 'fits with an adapter',
+  adapter: 'could be joined by an adapter',
   misfit: 'goes in, but should not',
   none: 'does not fit',
 };

@@ -2,11 +2,13 @@ import {
   formatAmps,
   formatDbm,
   formatOhms,
+  formatPercent,
   formatRating,
   formatVolts,
   formatWatts,
   type LoadRow,
   type Overlay,
+  type UnitElement,
   type UnitKind,
   wattsFromDbm,
 } from '../../core/index.ts';
@@ -18,6 +20,7 @@ export const figureLetters = 17;
 export function ratingLine(kind: UnitKind): string {
   for (const element of kind.elements) {
     if (element.type === 'supply') return `${trim(formatVolts(element.volts))} · ${formatRating(element.amps)}`;
+    if (element.type === 'battery') return `${element.ampHours} Ah · ${formatPercent(element.charge)}`;
     if (element.type === 'rfLoad' && element.role === 'termination') {
       const ohms = trim(formatOhms(element.ohms));
       return element.watts ? `${ohms} · ${trim(formatWatts(element.watts))}` : ohms;
@@ -28,13 +31,9 @@ export function ratingLine(kind: UnitKind): string {
 
 /** Whether a kind has something to say at a moment: it takes or gives current, or makes or ends RF. */
 const hasLiveLine = (kind: UnitKind): boolean =>
-  kind.elements.some(
-    (e) =>
-      e.type === 'supply' ||
-      e.type === 'load' ||
-      e.type === 'rfSource' ||
-      (e.type === 'rfLoad' && e.role !== 'receiver'),
-  );
+  kind.elements.some((e) => (e.type === 'rfLoad' ? e.role !== 'receiver' : liveTypes.has(e.type)));
+
+const liveTypes: ReadonlySet<UnitElement['type']> = new Set(['supply', 'battery', 'load', 'converter', 'rfSource']);
 
 /** How many lines of figures a card keeps room for, whatever the moment. */
 export const figureLines = (kind: UnitKind): number => (ratingLine(kind) ? 1 : 0) + (hasLiveLine(kind) ? 1 : 0);
@@ -45,7 +44,7 @@ export function liveLine(id: string, kind: UnitKind, overlay: Overlay | null, lo
   if (!overlay || !unit || !hasLiveLine(kind)) return '';
   const dbm = (port: string) => overlay.ports[`${id}.${port}`]?.dbm ?? null;
   for (const element of kind.elements) {
-    if (element.type === 'supply') return unit.supplyAmps === undefined ? '' : `${formatAmps(unit.supplyAmps)} now`;
+    if (element.type === 'supply' || element.type === 'battery') return supplyLine(unit.supplyAmps);
     if (element.type === 'rfSource' && unit.sending) {
       const level = dbm(element.port);
       if (level !== null) return `sending ${formatWatts(wattsFromDbm(level))}`;
@@ -54,6 +53,8 @@ export function liveLine(id: string, kind: UnitKind, overlay: Overlay | null, lo
   }
   return unit.powered ? loadLine(id, overlay, loads) : 'no power';
 }
+
+const supplyLine = (amps: number | undefined): string => (amps === undefined ? '' : `${formatAmps(amps)} now`);
 
 function loadLine(id: string, { hookup, moment }: Overlay, loads: readonly LoadRow[]): string {
   const own = loads.filter((row) => row.unit === id && row.hookup === hookup);

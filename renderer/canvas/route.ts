@@ -27,7 +27,7 @@ export function routeCables(
     cards,
     cables.flatMap((c) => [c.a, c.b]),
   );
-  const search = new Search(grid, cables.length > 50 ? 1.2 : 1);
+  const search = new Search(grid, cables.length > 50 ? 1.6 : 1);
   const span = (c: RouteRequest) => Math.abs(c.a.x - c.b.x) + Math.abs(c.a.y - c.b.y);
   const order = cables.filter((c) => !kept.has(c.id)).sort((p, q) => span(p) - span(q) || (p.id < q.id ? -1 : 1));
   const routes = new Map<string, Point[]>();

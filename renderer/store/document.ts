@@ -54,6 +54,11 @@ export function openDocument(station: Station = createStation(), file: DocumentF
   setState(fresh(station, file, getState().opened + 1));
 }
 
+/** Shows a document that was never put in a file: recovered work. */
+export function restoreDocument(station: Station) {
+  setState({ ...fresh(station, null, getState().opened + 1), saved: createStation() });
+}
+
 /** The document, as it was when writing began, is now in this file. */
 export function markSaved(station: Station, file: DocumentFile) {
   setState({ saved: station, file });

@@ -132,7 +132,7 @@ test('the order of the cables changes nothing', () => {
   for (const cable of cables) expect(back.get(cable.id)).toEqual(there.get(cable.id));
 });
 
-test('sixty units with a hundred and twenty cables criss-cross are routed within three seconds', () => {
+test('sixty units with a hundred and twenty cables criss-cross are routed within three seconds of computing', () => {
   const cards = Array.from({ length: 60 }, (_, i) => ({
     x: (i % 10) * 252,
     y: Math.floor(i / 10) * 234,
@@ -150,7 +150,8 @@ test('sixty units with a hundred and twenty cables criss-cross are routed within
       b: { x: to.x, y: to.y + row, side: 'left' },
     };
   });
-  const start = performance.now();
+  // The processor's time, not the clock's: other tests run beside this one.
+  const start = process.cpuUsage();
   expect(routeCables(cards, cables).size).toBe(120);
-  expect(performance.now() - start).toBeLessThan(3000);
+  expect(process.cpuUsage(start).user / 1000).toBeLessThan(3000);
 });

@@ -1,4 +1,4 @@
-import { kindOf, type Unit, type UnitKind } from '../../../core/index.ts';
+import { formatPercent, kindOf, type Unit, type UnitKind } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
@@ -69,7 +69,8 @@ function Figure({ unit, figure, confirmed }: FigureProps) {
     <QuantityField
       label={label}
       value={value}
-      kind={kind}
+      kind={kind === 'share' || kind === 'plain' ? 'number' : kind}
+      {...(kind === 'share' && { format: formatPercent })}
       onCommit={(n) => set({ ...unit.overrides, [key]: n })}
       after={tag}
     />

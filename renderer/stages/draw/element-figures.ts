@@ -5,11 +5,14 @@ export interface ElementFigure {
   /** `elementId.field`, as the document keeps the user's own figures. */
   readonly key: string;
   readonly label: string;
-  readonly kind: QuantityKind;
+  readonly kind: FigureKind;
   readonly value: number;
 }
 
-type Field = readonly [field: string, label: string, kind: QuantityKind];
+/** A plain number, or a share that is written in per cent, has no unit of its own. */
+type FigureKind = Exclude<QuantityKind, 'number'> | 'plain' | 'share';
+
+type Field = readonly [field: string, label: string, kind: FigureKind];
 
 const fields: Record<UnitElement['type'], readonly Field[]> = {
   conductor: [
@@ -22,6 +25,29 @@ const fields: Record<UnitElement['type'], readonly Field[]> = {
     ['amps', 'Continuous', 'A'],
     ['peakAmps', 'Peak', 'A'],
     ['sourceOhms', 'Source', 'ohm'],
+  ],
+  battery: [
+    ['ampHours', 'Capacity, Ah', 'plain'],
+    ['charge', 'Charge', 'share'],
+    ['maxVolts', 'Highest on charge', 'V'],
+    ['cutOffV', 'Cut off at', 'V'],
+    ['amps', 'Continuous', 'A'],
+    ['peakAmps', 'Peak', 'A'],
+    ['sourceOhms', 'Source', 'ohm'],
+  ],
+  diode: [
+    ['volts', 'Drop', 'V'],
+    ['atAmps', 'At', 'A'],
+    ['maxAmps', 'Stands', 'A'],
+  ],
+  converter: [
+    ['minV', 'Works from', 'V'],
+    ['maxV', 'Works up to', 'V'],
+    ['absMaxV', 'Stands up to', 'V'],
+    ['outVolts', 'Gives', 'V'],
+    ['outAmps', 'Up to', 'A'],
+    ['efficiency', 'Efficiency', 'share'],
+    ['idleWatts', 'Idle', 'W'],
   ],
   load: [
     ['minV', 'Works from', 'V'],
@@ -96,6 +122,9 @@ const lower = (text: string): string =>
 const titles: Record<UnitElement['type'], string> = {
   conductor: 'Inside connection',
   supply: 'Gives power',
+  battery: 'Battery',
+  diode: 'Diode',
+  converter: 'Converts',
   load: 'Takes power',
   pullUp: 'Pull-up',
   contactPair: 'Contact',
@@ -118,7 +147,9 @@ const labelOf = (kind: UnitKind, id: string): string => kind.ports.find((p) => p
 
 function portsOf(element: UnitElement): string[] {
   const refs = Object.entries(element).flatMap(([field, value]) =>
-    ['from', 'to', 'plus', 'contact'].includes(field) && typeof value === 'string' ? [value.split('.')[0] ?? ''] : [],
+    ['from', 'to', 'plus', 'outPlus', 'anode', 'cathode', 'contact'].includes(field) && typeof value === 'string'
+      ? [value.split('.')[0] ?? '']
+      : [],
   );
   if (element.type === 'rfPath' || element.type === 'matcher') return [element.a, element.b];
   return element.type === 'rfSource' || element.type === 'rfLoad' ? [element.port] : refs;
