@@ -26,7 +26,6 @@ export interface ViewState {
 }
 
 const nothing: Selection = { units: [], cables: [] };
-const themeKey = 'stationwright.theme';
 
 export const viewStore = createStore<ViewState>(() => ({
   stage: 'draw',
@@ -34,7 +33,7 @@ export const viewStore = createStore<ViewState>(() => ({
   hookup: null,
   control: null,
   moment: 'receive',
-  theme: rememberedTheme(),
+  theme: 'system',
   hovered: [],
   shown: null,
 }));
@@ -52,10 +51,7 @@ export const pointAt = (hovered: readonly Place[]) => setState({ hovered });
 export const resetView = () =>
   setState({ selection: nothing, hookup: null, control: null, moment: 'receive', hovered: [], shown: null });
 
-export function chooseTheme(theme: Theme) {
-  globalThis.window?.localStorage.setItem(themeKey, theme);
-  setState({ theme });
-}
+export const chooseTheme = (theme: Theme) => setState({ theme });
 
 /** Selects places and asks the drawing to bring them into view. */
 export function showPlaces(places: readonly Place[]) {
@@ -66,9 +62,4 @@ export function showPlaces(places: readonly Place[]) {
     },
     shown: { places },
   });
-}
-
-function rememberedTheme(): Theme {
-  const theme = globalThis.window?.localStorage.getItem(themeKey);
-  return theme === 'light' || theme === 'dark' ? theme : 'system';
 }
