@@ -18,12 +18,21 @@ export interface LimitedWire {
 export function thinnestBehind(station: Station, circuit: Circuit, on: ActorStates, fuse: number): LimitedWire | null {
   const part = circuit.parts[fuse];
   if (part?.kind !== 'resistor') return null;
-  const unfused = conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
-  const plus = suppliesOf(circuit).map((s) => s.part.plus);
-  const sideA = joinedTo(unfused, part.a);
+  const unfused = unfusedOf(circuit, on);
+  const sideB = joinedTo(unfused, part.b);
   // A fuse holder is declared from its source to what it feeds; where end b is at a supply it was declared the other way.
-  const behind = plus.some((node) => joinedTo(unfused, part.b).has(node)) ? sideA : joinedTo(unfused, part.b);
+  const behind = suppliesOf(circuit).some((s) => sideB.has(s.part.plus)) ? joinedTo(unfused, part.a) : sideB;
   return thinnestOf(wiresAt(station, circuit, behind));
+}
+
+const known = new WeakMap<ActorStates, Conductors>();
+
+/** What joins contacts without a fuse; kept for the fuses that ask one after the other. */
+function unfusedOf(circuit: Circuit, on: ActorStates): Conductors {
+  const unfused =
+    known.get(on) ?? conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
+  known.set(on, unfused);
+  return unfused;
 }
 
 /** What hangs on a supply's plus with no fuse between. */
@@ -35,7 +44,7 @@ export interface Unfused {
 }
 
 export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates, plus: number): Unfused {
-  const unfused = conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
+  const unfused = unfusedOf(circuit, on);
   const metres = metresFrom(station, circuit, unfused, plus);
   const wires = circuit.parts.flatMap((part) => {
     if (part.kind !== 'resistor' || part.origin.type !== 'wire') return [];

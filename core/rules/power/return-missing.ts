@@ -1,4 +1,4 @@
-import type { Circuit, LoadPart, Resistor } from '../../circuit/circuit.ts';
+import type { Circuit, LoadPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import {
@@ -7,6 +7,7 @@ import {
   loadsOf,
   loadVolts,
   momentWords,
+  type Numbered,
   nameOfOrigin,
   portOfRef,
   suppliesOf,
@@ -33,12 +34,14 @@ export const returnMissing = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-          const cable = cablesAt(station, hookup, unit, port)[0];
-          if (!cable || part.plus === part.minus) continue;
-          const own = jointAmps(trial.circuit, reach, unit, port);
+      const instants = instantsOf(trial);
+      const joints = jointsByUnit(trial.circuit);
+      for (const { index, part } of loadsOf(trial.circuit)) {
+        const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+        const cable = cablesAt(station, hookup, unit, port)[0];
+        if (!cable || part.plus === part.minus) continue;
+        for (const { name, reach } of instants) {
+          const own = jointAmps(joints.get(unit) ?? [], reach, port);
           const plus = own.get(part.plus) ?? 0;
           const amps = reach.dc.amps[index] as number;
           const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
@@ -50,7 +53,7 @@ export const returnMissing = defineRule({
           }
           if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare)
             continue;
-          const other = mostThroughChassis(trial.circuit, reach, unit, port);
+          const other = mostThroughChassis(joints.get(unit) ?? [], reach, port);
           if (!other) continue;
           const way = nameOfOrigin(station, other.part.origin);
           report({
@@ -59,7 +62,7 @@ export const returnMissing = defineRule({
             severity: 'danger',
             values: { ...values, way, carried: other.amps },
             weight: amps,
-            touches: [`cable:${'cable' in other.part.origin ? other.part.origin.cable : ''}`],
+            touches: [`cable:${other.part.origin.cable}`],
           });
         }
       }
@@ -67,19 +70,27 @@ export const returnMissing = defineRule({
   },
 });
 
-/** Amperes through each joint of a port's plug, by the jack's node. */
-function jointAmps(circuit: Circuit, reach: Reach, unit: string, port: string): Map<number, number> {
-  const amps = new Map<number, number>();
-  circuit.parts.forEach((part, i) => {
-    if (
-      part.kind !== 'resistor' ||
-      part.origin.type !== 'mate' ||
-      part.origin.unit !== unit ||
-      part.origin.port !== port
-    )
-      return;
-    amps.set(part.b, (amps.get(part.b) ?? 0) + (reach.dc.amps[i] as number));
+/** Where a plug meets a port. */
+type Joint = Numbered<Resistor & { readonly origin: Extract<Origin, { type: 'mate' }> }>;
+
+function jointsByUnit(circuit: Circuit): Map<string, Joint[]> {
+  const joints = new Map<string, Joint[]>();
+  circuit.parts.forEach((part, index) => {
+    if (part.kind !== 'resistor' || part.origin.type !== 'mate') return;
+    const { origin } = part;
+    const list = joints.get(origin.unit) ?? [];
+    list.push({ index, part: { ...part, origin } });
+    joints.set(origin.unit, list);
   });
+  return joints;
+}
+
+/** Amperes through each joint of a port's plug, by the jack's node. */
+function jointAmps(joints: readonly Joint[], reach: Reach, port: string): Map<number, number> {
+  const amps = new Map<number, number>();
+  for (const { index, part } of joints) {
+    if (part.origin.port === port) amps.set(part.b, (amps.get(part.b) ?? 0) + (reach.dc.amps[index] as number));
+  }
   return amps;
 }
 
@@ -93,22 +104,12 @@ function isFedOneSided(circuit: Circuit, reach: Reach, load: LoadPart): boolean 
 
 /** The joint at another port of the unit through which most current leaves. */
 function mostThroughChassis(
-  circuit: Circuit,
+  joints: readonly Joint[],
   reach: Reach,
-  unit: string,
   port: string,
-): { part: Resistor; amps: number } | null {
-  let most: { part: Resistor; amps: number } | null = null;
-  circuit.parts.forEach((part, i) => {
-    if (
-      part.kind !== 'resistor' ||
-      part.origin.type !== 'mate' ||
-      part.origin.unit !== unit ||
-      part.origin.port === port
-    )
-      return;
-    const amps = Math.abs(reach.dc.amps[i] as number);
-    if (!most || amps > most.amps) most = { part, amps };
-  });
-  return most;
+): { part: Joint['part']; amps: number } | null {
+  const others = joints
+    .filter(({ part }) => part.origin.port !== port)
+    .map(({ index, part }) => ({ part, amps: Math.abs(reach.dc.amps[index] as number) }));
+  return others.reduce<(typeof others)[number] | null>((most, o) => (most && most.amps >= o.amps ? most : o), null);
 }

@@ -19,6 +19,7 @@ export const dcOnRf = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
+      const instants = [first, ...instantsOf(trial)];
       const plugged = new Set(
         cablesIn(station, hookup).flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]),
       );
@@ -29,7 +30,7 @@ export const dcOnRf = defineRule({
           const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
           if (centre === undefined || shell === undefined) continue;
           const limit = port.limits?.centre?.maxV ?? 0;
-          for (const { name, reach } of [first, ...instantsOf(trial)]) {
+          for (const { name, reach } of instants) {
             const volts = voltsBetween(reach.dc, centre, shell);
             if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
             const ref = { unit: unit.id, port: port.id };
