@@ -63,6 +63,23 @@ export class BlockForest {
     return volts;
   }
 
+  /** The blocks through which a voltage between two nodes is made up. */
+  blocksBetween(a: number, b: number): number[] {
+    const passed: number[] = [];
+    let [high, low] = [a, b];
+    while (high !== low) {
+      const [up, down] = [this.above[high] as number, this.above[low] as number];
+      if (up === down) return up === -1 ? passed : [...passed, up];
+      const climbsHigh = (this.depth[high] as number) >= (this.depth[low] as number);
+      const block = climbsHigh ? up : down;
+      if (block === -1) return passed;
+      passed.push(block);
+      if (climbsHigh) high = this.hook[block] as number;
+      else low = this.hook[block] as number;
+    }
+    return passed;
+  }
+
   /** Volts of every node against its island's own zero, and the island of each, named by one of its nodes. */
   spread(solutions: readonly BlockSolution[]): { volts: Float64Array; island: Int32Array } {
     const volts = new Float64Array(this.size);

@@ -28,6 +28,16 @@ export class DcSolver {
     this.still = this.blocks.map((block) => (block.actors.length > 0 ? null : block.solve(none, new Set())));
   }
 
+  /** Actors on which the voltage between two nodes depends. */
+  actorsBetween(a: number, b: number): number[] {
+    return this.forest.blocksBetween(a, b).flatMap((block) => this.blocks[block]?.actors ?? []);
+  }
+
+  /** Actors on which the current in a part depends. */
+  actorsOf(part: number): readonly number[] {
+    return this.blocks.find((block) => block.parts.includes(part))?.actors ?? [];
+  }
+
   /**
    * The DC state with these actors on. Parts in `open` are taken out (an opened fuse, a pulled plug). Loads draw a
    * constant current, a constant power or what a resistance does, and fade below their drop-out voltage; a supply that

@@ -5,7 +5,7 @@ import { levelAt, type RfSolution } from '../rf/solve-rf.ts';
 /** Volts between two nodes, or null where nothing joins them so that any voltage could stand there. */
 export const voltsBetween = (dc: DcSolution, a: number, b: number): number | null => dc.between(a, b);
 
-/** Whether an actor feels this now. A pressed operator is one whose actor is in `pressed`. */
+/** Whether an actor feels this now. Operators feel a press where their actor is in `pressed`. */
 export function isFelt(
   circuit: Circuit,
   feel: CompiledFeel,
@@ -13,11 +13,11 @@ export function isFelt(
   dc: DcSolution,
   rf: RfSolution,
   on: ActorStates,
-  pressed: number | null,
+  pressed: readonly number[],
 ): boolean {
   switch (feel.type) {
     case 'operator':
-      return actor === pressed;
+      return pressed.includes(actor);
     case 'voltageBelow': {
       const volts = voltsBetween(dc, feel.node, feel.reference);
       return volts !== null && volts < feel.volts;

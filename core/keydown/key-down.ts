@@ -24,10 +24,10 @@ export interface ActorEvent {
   readonly on: boolean;
 }
 
-/** One control pressed at 0 and let go. */
+/** One control, or all of them together, pressed at 0 and let go. */
 export interface KeyDown {
-  /** Index of the operator's actor. */
-  readonly control: number;
+  /** Indices of the operators' actors. */
+  readonly controls: readonly number[];
   readonly releasedMs: number;
   readonly endMs: number;
   readonly events: readonly ActorEvent[];

@@ -2,8 +2,10 @@ import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit, Resistor } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
+import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 import { voltsBetween } from './feel.ts';
+import { groupActors } from './influence.ts';
 import type { KeyDown, Reach, Trial } from './key-down.ts';
 import { Bench } from './press.ts';
 
@@ -12,24 +14,31 @@ export const opensAbove = 1.35;
 
 /**
  * Puts a hook-up through its paces: lets it come to rest, opens the fuses that would open then, one after the other,
- * and presses each of its controls alone for at least a dit.
+ * and presses each of its controls alone, and then all of them together, for at least a dit.
  */
 export function tryHookup(station: Station, hookup: Hookup): Trial {
   const circuit = buildCircuit(station, hookup);
-  const solver = new DcSolver(circuit);
+  const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
   const open = new Set<number>();
   const opened: { part: number; amps: number }[] = [];
-  let receive = new Bench(circuit, solver, open).rest().reach;
+  let receive = new Bench(circuit, solvers, open).rest().reach;
   const atFirst = receive;
   for (let worst = worstFuse(circuit, receive); worst; worst = worstFuse(circuit, receive)) {
     open.add(worst.part);
     opened.push(worst);
-    receive = new Bench(circuit, solver, open).rest().reach;
+    receive = new Bench(circuit, solvers, open).rest().reach;
   }
   const dit = ditMs(station.plan.speedWpm);
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
-  const keyDowns: KeyDown[] = controls.map((control) => new Bench(circuit, solver, open, receive).press(control, dit));
-  return { circuit, atFirst, receive, opened, plugVolts: readPlugs(circuit, solver, atFirst), keyDowns };
+  const group = groupActors(circuit, solvers.dc, solvers.rf);
+  const press = (pressed: readonly number[]): KeyDown => {
+    const touched = new Set(pressed.map((control) => group[control]));
+    const actors = circuit.actors.flatMap((_, i) => (touched.has(group[i]) ? [i] : []));
+    return new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
+  };
+  const keyDowns = controls.map((control) => press([control]));
+  if (controls.length > 1) keyDowns.push(press(controls));
+  return { circuit, atFirst, receive, opened, plugVolts: readPlugs(circuit, solvers.dc, atFirst), keyDowns };
 }
 
 /** What stands on the plugs of the loads that get less than they need, with each plug pulled in turn. */

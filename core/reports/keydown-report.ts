@@ -2,7 +2,7 @@ import { ditMs } from '../circuit/add-actors.ts';
 import type { CircuitActor } from '../circuit/circuit.ts';
 import type { KeyDown } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
-import { unitName } from '../rules/look.ts';
+import { controlKey, controlName, unitName } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import type { Station } from '../station/schema.ts';
 import type { KeydownReport, Lane, LaneKind } from './report.ts';
@@ -14,12 +14,11 @@ export function reportKeydowns({ station, hookups }: Facts): KeydownReport[] {
 
 function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: KeyDown): KeydownReport {
   const { actors } = trial.circuit;
-  const control = actors[keyDown.control] as CircuitActor;
   return {
     hookup: hookup.id,
     hookupName: hookup.name,
-    control: control.key,
-    controlName: unitName(station, control.unit),
+    control: controlKey(trial.circuit, keyDown),
+    controlName: controlName(station, trial.circuit, keyDown),
     releasedMs: keyDown.releasedMs,
     endMs: keyDown.endMs,
     settled: keyDown.settled,

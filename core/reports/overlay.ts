@@ -3,7 +3,7 @@ import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
 import { levelAt } from '../rf/solve-rf.ts';
-import { isSending, sendingsOf } from '../rules/look.ts';
+import { controlKey, isSending, sendingsOf } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { cablesIn } from '../station/parts.ts';
 import type { Cable, Station } from '../station/schema.ts';
@@ -14,7 +14,7 @@ export function overlaysOf({ station, hookups }: Facts): Overlay[] {
   return hookups.flatMap((tried) => {
     const { trial } = tried;
     const receive = overlayOf(station, tried, '', 'receive', trial.receive);
-    const controls = trial.keyDowns.map((k) => trial.circuit.actors[k.control]?.key ?? '');
+    const controls = trial.keyDowns.map((k) => controlKey(trial.circuit, k));
     const sendings = sendingsOf(trial).map(({ reach }, i) =>
       overlayOf(station, tried, controls[i] ?? '', 'sending', reach),
     );

@@ -126,9 +126,9 @@ export interface KeydownEvent {
   readonly on: boolean;
 }
 
-/** One control pressed at 0 and let go. */
+/** One control, or all together, pressed at 0 and let go. */
 export interface KeydownReport extends InHookup {
-  /** `unit.actor` */
+  /** `unit.actor`; several pressed together are joined by `+`. */
   readonly control: string;
   readonly controlName: string;
   readonly releasedMs: number;

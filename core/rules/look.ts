@@ -142,3 +142,13 @@ export function touchOf(origin: Origin): string {
   if (origin.type === 'chassis') return `unit:${origin.unit}`;
   return `cable:${origin.cable}`;
 }
+
+/** Who is pressed in a key-down, for people: `Paddle`, `Paddle and Foot switch`. */
+export function controlName(station: Station, circuit: Circuit, keyDown: KeyDown): string {
+  const names = keyDown.controls.map((control) => unitName(station, circuit.actors[control]?.unit ?? ''));
+  return names.length > 2 ? 'All controls' : names.join(' and ');
+}
+
+/** The same for programs: `paddle.levers`, `paddle.levers+switch.foot`. */
+export const controlKey = (circuit: Circuit, keyDown: KeyDown): string =>
+  keyDown.controls.map((control) => circuit.actors[control]?.key ?? '').join('+');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit, RfEdge } from '../../core/circuit/circuit.ts';
-import { levelAt, solveRf, wayTo } from '../../core/rf/solve-rf.ts';
+import { levelAt, RfSolver, wayTo } from '../../core/rf/solve-rf.ts';
 
 interface EdgeDrawing {
   between: [string, string];
@@ -35,7 +35,7 @@ function rfNet(source: string, dbm: number, drawn: EdgeDrawing[]): Circuit & { p
 }
 
 const at = (net: ReturnType<typeof rfNet>, name: string, over = 0) =>
-  levelAt(solveRf(net, Uint8Array.of(over)), net.port(name));
+  levelAt(new RfSolver(net).solve(Uint8Array.of(over)), net.port(name));
 
 describe('levels, by adding decibels', () => {
   it('5 W through 0.10, 0.25 and 0.60 dB: 36.99 − 0.95 dBm, 4.018 W', () => {
@@ -58,7 +58,7 @@ describe('levels, by adding decibels', () => {
       { between: ['tx', 'mid'], lossDb: 2 },
       { between: ['mid', 'far'], lossDb: 3 },
     ]);
-    const solution = solveRf(net, Uint8Array.of(0));
+    const solution = new RfSolver(net).solve(Uint8Array.of(0));
     expect(levelAt(solution, net.port('far'))?.dbm).toBe(25);
     const way = wayTo(solution.fields[0]?.best ?? [], net.port('far'));
     expect(way.ports.map((p) => net.rf.ports[p])).toEqual(['tx', 'mid', 'far']);
@@ -83,7 +83,7 @@ describe('levels, by adding decibels', () => {
       { between: ['ant', 'tx'], lossDb: 0.2, isolationDb: 35, when: 'over' },
       { between: ['ant', 'rx'], lossDb: 0.2, isolationDb: 35, when: 'back' },
     ]);
-    const { group } = solveRf(net, Uint8Array.of(1));
+    const { group } = new RfSolver(net).solve(Uint8Array.of(1));
     expect(group[net.port('tx')]).toBe(group[net.port('ant')]);
     expect(group[net.port('rx')]).not.toBe(group[net.port('ant')]);
   });

@@ -1,6 +1,6 @@
 import { ditMs } from '../../circuit/add-actors.ts';
 import { rfOfDit } from '../../keydown/rf-of-dit.ts';
-import { sourcesOf, unitName } from '../look.ts';
+import { controlName, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 /** A dit that loses more than this share of itself is heard as a shorter one. */
@@ -33,7 +33,7 @@ export const firstElementLost = defineRule({
             at: [{ unit: source.unit }],
             values: {
               transmitter: unitName(station, source.unit),
-              control: unitName(station, trial.circuit.actors[keyDown.control]?.unit ?? ''),
+              control: controlName(station, trial.circuit, keyDown),
               made: rf.madeMs,
               dit,
               late: rf.lateMs,

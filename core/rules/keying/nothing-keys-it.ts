@@ -1,5 +1,5 @@
 import { cablesIn } from '../../station/parts.ts';
-import { instantsOf, isPutAside, isSending, sourcesOf, unitName } from '../look.ts';
+import { controlName, instantsOf, isPutAside, isSending, sourcesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({
@@ -25,7 +25,9 @@ export const nothingKeysIt = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const controls = trial.keyDowns.map((k) => unitName(station, trial.circuit.actors[k.control]?.unit ?? ''));
+      const controls = trial.keyDowns
+        .filter((k) => k.controls.length === 1)
+        .map((k) => controlName(station, trial.circuit, k));
       for (const source of sourcesOf(trial)) {
         if (isPutAside(station, hookup, source.unit)) continue;
         if (instantsOf(trial).some(({ reach }) => isSending(source, reach))) continue;

@@ -1,0 +1,49 @@
+import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
+import type { DcSolver } from '../dc/solve-dc.ts';
+import type { RfSolver } from '../rf/solve-rf.ts';
+
+/**
+ * Which actors can have anything to do with one another: for each actor the number of its group. An actor depends on
+ * those that shape what it feels; a press changes nothing outside the group of its control.
+ */
+export function groupActors(circuit: Circuit, dc: DcSolver, rf: RfSolver): Int32Array {
+  const group = Int32Array.from(circuit.actors, (_, i) => i);
+  const find = (actor: number): number => {
+    let root = actor;
+    while (group[root] !== root) root = group[root] as number;
+    return root;
+  };
+  const regions = new Map(rf.dependencies.flatMap(({ actors, ports }) => ports.map((port) => [port, actors] as const)));
+  circuit.actors.forEach((actor, i) => {
+    const shaping = actor.feels.flatMap((feel) => shapingActors(circuit, dc, regions, feel));
+    if (actor.power !== null) shaping.push(actor.power);
+    for (const other of shaping) if (other >= 0) group[find(i)] = find(other);
+  });
+  return group.map((_, i) => find(i));
+}
+
+function shapingActors(
+  circuit: Circuit,
+  dc: DcSolver,
+  regions: ReadonlyMap<number, readonly number[]>,
+  feel: CompiledFeel,
+): number[] {
+  switch (feel.type) {
+    case 'operator':
+      return [];
+    case 'voltageBelow':
+    case 'voltageAbove':
+      return dc.actorsBetween(feel.node, feel.reference);
+    case 'currentAbove':
+      return [...dc.actorsOf(feel.part)];
+    case 'rfAbove':
+      return [...(regions.get(feel.port) ?? [])];
+    case 'actor':
+      return [feel.actor];
+    case 'powered':
+      return feel.loads.flatMap((i) => {
+        const load = circuit.parts[i] as LoadPart;
+        return dc.actorsBetween(load.plus, load.minus);
+      });
+  }
+}
