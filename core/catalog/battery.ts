@@ -34,9 +34,6 @@ const restTables: Record<Chemistry, readonly (readonly [number, number])[]> = {
   ],
 };
 
-/** Usual Peukert exponents: flooded 1.2 to 1.6, glass mat 1.05 to 1.15 (published ranges), LiFePO4 1.02 to 1.05. */
-const usualPeukert: Record<Chemistry, number> = { leadAcid: 1.25, agm: 1.1, lifepo4: 1.03 };
-
 /** Volts of a rested 12 V battery at a state of charge from 0 to 1, straight between the table's points. */
 export function restVolts(chemistry: Chemistry, charge: number): number {
   const table = restTables[chemistry];
@@ -46,9 +43,6 @@ export function restVolts(chemistry: Chemistry, charge: number): number {
   if (!low || high[0] === low[0]) return high[1];
   return low[1] + ((high[1] - low[1]) * (charge - low[0])) / (high[0] - low[0]);
 }
-
-/** Peukert's exponent of a battery: its own, or the usual one of its chemistry. */
-export const peukertOf = (battery: ElementOf<'battery'>): number => battery.peukert ?? usualPeukert[battery.chemistry];
 
 /**
  * Hours that a full battery lasts at a constant current: t = H·(C/(I·H))^k, with C the capacity at the H-hour rate

@@ -1,4 +1,4 @@
-import type { ElementOf, Feel, FuseFamily } from '../station/unit-kind.ts';
+import type { ElementOf, FuseFamily } from '../station/unit-kind.ts';
 
 /** Where a part of the circuit comes from in the drawing. */
 export type Origin =
@@ -174,5 +174,3 @@ export function isOpenGate(gate: Gate, on: ActorStates): boolean {
   for (const { actor, on: wanted } of gate) if ((on[actor] === 1) !== wanted) return false;
   return true;
 }
-
-export type { Feel };

@@ -8,7 +8,7 @@ import { duplicateSelection, removeSelection, selectAll } from './edit-actions.t
 import { openFind } from './find-store.ts';
 import { printSheet, savePdf } from './print-actions.ts';
 
-type Named = Exclude<ShellCommand, `sample:${string}` | 'stage-power-up'>;
+type Named = Exclude<ShellCommand, `sample:${string}`>;
 
 const actions: Record<Named, () => void> = {
   save: () => void save(),

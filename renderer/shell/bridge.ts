@@ -120,7 +120,6 @@ export type ShellCommand =
   | 'stage-check'
   | 'stage-cables'
   | 'stage-budget'
-  | 'stage-power-up'
   | 'zoom-to-fit'
   | 'zoom-in'
   | 'zoom-out'

@@ -19,7 +19,6 @@ const commands = Object.keys({
   'stage-check': 1,
   'stage-cables': 1,
   'stage-budget': 1,
-  'stage-power-up': 1,
   'zoom-to-fit': 1,
   'zoom-in': 1,
   'zoom-out': 1,
