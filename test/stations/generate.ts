@@ -60,7 +60,7 @@ function randomFrom(seed: number): () => number {
 
 /**
  * A valid station of about so many units and two cables a unit: operating positions side by side, each with two
- * hook-ups, their boxes bonded to one another and to an earth bar, figures and lengths drawn from the seed.
+ * hook-ups, their boxes bonded to one another and to an earth bar, figures and lengths the same for the same number.
  */
 export function generateStation(units: number, seed = 1): Station {
   const random = randomFrom(seed);
