@@ -1,5 +1,6 @@
 import type { Connector, ContactRole } from '../station/connector.ts';
 import { portOf } from '../station/parts.ts';
+import { remember } from '../station/remember.ts';
 import type { PortRef, Station } from '../station/schema.ts';
 import type { PortClass } from '../station/unit-kind.ts';
 import { adapterChain, adapters, matesWith } from './adapters.ts';
@@ -24,6 +25,16 @@ export interface Fit {
  * cable's plug comes first, the port's connector second. Halves that nobody knows do not fit.
  */
 export function fitOf(connectors: Connectors, plugId: string, jackId: string): Fit {
+  const known = knownFits(connectors);
+  const pair = `${plugId} ${jackId}`;
+  const fit = known.get(pair) ?? judge(connectors, plugId, jackId);
+  known.set(pair, fit);
+  return fit;
+}
+
+const knownFits = remember((_: Connectors) => new Map<string, Fit>());
+
+function judge(connectors: Connectors, plugId: string, jackId: string): Fit {
   const plug = connectors[plugId] ?? catalogue[plugId];
   const jack = connectors[jackId] ?? catalogue[jackId];
   if (!plug || !jack) return { fit: 'none', joins: [], why: 'one of the two connectors is not known' };

@@ -1,5 +1,6 @@
 import type { Connector, ContactRole } from '../station/connector.ts';
 import { plugOf } from '../station/references.ts';
+import { rememberEach } from '../station/remember.ts';
 import type { Cable, Station } from '../station/schema.ts';
 import { joinContacts } from './fit.ts';
 
@@ -15,7 +16,7 @@ export interface CableConductor {
  * live, ring to ring, return to return) as far as its cores and screen go. Roles are those of plug a. Empty where a
  * plug is not known.
  */
-export function wiringOf(station: Station, cable: Cable): CableConductor[] {
+export const wiringOf = rememberEach((station: Station, cable: Cable): readonly CableConductor[] => {
   const a = plugOf(station, cable, 'a');
   const b = plugOf(station, cable, 'b');
   if (!a || !b) return [];
@@ -26,7 +27,7 @@ export function wiringOf(station: Station, cable: Cable): CableConductor[] {
   // A lead with fewer cores than contacts still has its live core and its return.
   const firstSecond = (row: CableConductor) => (row.role === 'second' ? 1 : 0);
   return rows.sort((x, y) => firstSecond(x) - firstSecond(y)).slice(0, most);
-}
+});
 
 const roleOf = (plug: Connector, contact: string): ContactRole =>
   plug.contacts.find((c) => c.id === contact)?.role ?? 'live';

@@ -11,8 +11,8 @@ import type {
 import { isOpenGate } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { KeyDown, Moment, Reach, Trial } from '../keydown/key-down.ts';
-import { cablesIn, portName, unitOf } from '../station/parts.ts';
-import type { Cable, Hookup, Station } from '../station/schema.ts';
+import { cablesAt, findCable, hookupsOf, portName, unitOf } from '../station/parts.ts';
+import type { Hookup, Station } from '../station/schema.ts';
 
 /** A part of a circuit with its number. */
 export interface Numbered<P extends CircuitPart> {
@@ -100,16 +100,9 @@ export const receiversOf = (trial: Trial): readonly RfLoad[] =>
 /** Whether a source makes RF at an instant. */
 export const isSending = (source: RfSource, reach: Reach): boolean => isOpenGate(source.gate, reach.on);
 
-/** The cables plugged into a port in a hook-up. */
-export function cablesAt(station: Station, hookup: Hookup, unit: string, port: string): Cable[] {
-  const isAt = (end: Cable['a']) => end.unit === unit && end.port === port;
-  return cablesIn(station, hookup).filter((c) => isAt(c.a) || isAt(c.b));
-}
-
 /** A unit that is in use in another hook-up only is put aside in this one. */
 export const isPutAside = (station: Station, hookup: Hookup, unit: string): boolean =>
-  !cablesIn(station, hookup).some((c) => c.a.unit === unit || c.b.unit === unit) &&
-  station.cables.some((c) => c.a.unit === unit || c.b.unit === unit);
+  cablesAt(station, hookup, unit).length === 0 && hookupsOf(station).some((h) => cablesAt(station, h, unit).length > 0);
 
 export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
 
@@ -132,7 +125,7 @@ function splitOnce(name: string): [string, string] {
 /** How a part is called when it is pointed at: `cable D4`, `fuse in D1`, `Fused strip`. */
 export function nameOfOrigin(station: Station, origin: Origin): string {
   if (origin.type === 'element' || origin.type === 'chassis') return unitName(station, origin.unit);
-  const number = station.cables.find((c) => c.id === origin.cable)?.number ?? origin.cable;
+  const number = findCable(station, origin.cable)?.number ?? origin.cable;
   return origin.type === 'cableFuse' ? `the fuse in ${number}` : number;
 }
 

@@ -1,5 +1,6 @@
 import type { Connector } from './connector.ts';
-import type { Cable, Hookup, Station, Unit } from './schema.ts';
+import { remember, rememberEach } from './remember.ts';
+import type { Cable, Hookup, PortRef, Station, Unit } from './schema.ts';
 import type { Port, PortClass, UnitElement, UnitKind } from './unit-kind.ts';
 
 /** The hook-up of a station that names none. */
@@ -9,9 +10,35 @@ export const asDrawn: Hookup = { id: 'as-drawn', name: 'As drawn' };
 export const hookupsOf = (station: Station): readonly Hookup[] =>
   station.hookups.length > 0 ? station.hookups : [asDrawn];
 
+const cablesInId = rememberEach((station: Station, hookup: string): readonly Cable[] =>
+  station.cables.filter((cable) => !cable.hookups || cable.hookups.includes(hookup)),
+);
+
 /** The cables that are plugged in for a hook-up. */
-export const cablesIn = (station: Station, hookup: Hookup): Cable[] =>
-  station.cables.filter((cable) => !cable.hookups || cable.hookups.includes(hookup.id));
+export const cablesIn = (station: Station, hookup: Hookup): readonly Cable[] => cablesInId(station, hookup.id);
+
+/** By unit and by `unit.port`, the cables of a hook-up that are plugged in there. */
+const pluggedInId = rememberEach((station: Station, hookup: string): ReadonlyMap<string, readonly Cable[]> => {
+  const plugged = new Map<string, Cable[]>();
+  const put = (key: string, cable: Cable) => {
+    const list = plugged.get(key);
+    if (!list) plugged.set(key, [cable]);
+    else if (!list.includes(cable)) list.push(cable);
+  };
+  for (const cable of cablesInId(station, hookup)) {
+    for (const end of [cable.a, cable.b]) {
+      put(end.unit, cable);
+      put(nameOfPort(end), cable);
+    }
+  }
+  return plugged;
+});
+
+/** The cables plugged into a unit, or into one of its ports, in a hook-up. */
+export const cablesAt = (station: Station, hookup: Hookup, unit: string, port?: string): readonly Cable[] =>
+  pluggedInId(station, hookup.id).get(port === undefined ? unit : nameOfPort({ unit, port })) ?? [];
+
+const nameOfPort = ({ unit, port }: PortRef): string => `${unit}.${port}`;
 
 /** Kinds with own figures, by unit: documents are never changed in place, so a unit's stay right. */
 const ownKinds = new WeakMap<Unit, { from: UnitKind; kind: UnitKind }>();
@@ -52,18 +79,23 @@ export function settingsIn(kind: UnitKind, unit: Unit, hookup: Hookup): Record<s
   return { ...initial, ...unit.settings, ...hookup.settings?.[unit.id] };
 }
 
+const byId = remember((station: Station) => ({
+  units: new Map(station.units.map((unit) => [unit.id, unit])),
+  cables: new Map(station.cables.map((cable) => [cable.id, cable])),
+}));
+
+export const findUnit = (station: Station, id: string): Unit | undefined => byId(station).units.get(id);
+export const findCable = (station: Station, id: string): Cable | undefined => byId(station).cables.get(id);
+
 /** The unit with this id. Throws where there is none. */
 export function unitOf(station: Station, id: string): Unit {
-  const unit = station.units.find((u) => u.id === id);
+  const unit = findUnit(station, id);
   if (!unit) throw new Error(`no unit ${id}`);
   return unit;
 }
 
 /** A port of a unit with its connector. Throws where there is none. */
-export function portOf(
-  station: Station,
-  ref: { unit: string; port: string },
-): { unit: Unit; port: Port; connector: Connector } {
+export function portOf(station: Station, ref: PortRef): { unit: Unit; port: Port; connector: Connector } {
   const unit = unitOf(station, ref.unit);
   const port = station.kinds[unit.kind]?.ports.find((p) => p.id === ref.port);
   const connector = port && station.connectors[port.connector];
@@ -72,7 +104,7 @@ export function portOf(
 }
 
 /** `Changeover · receiver`: a port as people say it. */
-export function portName(station: Station, ref: { unit: string; port: string }): string {
+export function portName(station: Station, ref: PortRef): string {
   const { unit, port } = portOf(station, ref);
   return port.label === '' ? unit.name : `${unit.name} · ${port.label}`;
 }

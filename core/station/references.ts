@@ -1,5 +1,7 @@
 import type { Connector } from './connector.ts';
+import { findUnit } from './parts.ts';
 import { type Problem, placeOf } from './problem.ts';
+import { rememberEach } from './remember.ts';
 import type { Cable, CableEnd, Station } from './schema.ts';
 import type { UnitElement, UnitKind } from './unit-kind.ts';
 
@@ -98,7 +100,7 @@ function checkCable(station: Station, cable: Cable, i: number, report: Report) {
 
 function checkEnd(station: Station, cable: Cable, end: CableEnd, i: number, report: Report) {
   const { unit: unitId, port } = cable[end];
-  const unit = station.units.find((u) => u.id === unitId);
+  const unit = findUnit(station, unitId);
   if (!unit) report(['cables', i, end, 'unit'], `There is no unit “${unitId}”.`);
   const kind = unit && station.kinds[unit.kind];
   if (kind && !kind.ports.some((p) => p.id === port)) {
@@ -116,11 +118,13 @@ function checkEnd(station: Station, cable: Cable, end: CableEnd, i: number, repo
 export function plugOf(station: Station, cable: Cable, end: CableEnd): (Connector & { id: string }) | undefined {
   const id = cable.plugs?.[end] ?? station.cableKinds[cable.kind]?.plugs?.[end] ?? mateOfPort(station, cable, end);
   const connector = id === undefined ? undefined : station.connectors[id];
-  return connector && id !== undefined ? { ...connector, id } : undefined;
+  return connector && id !== undefined ? withId(connector, id) : undefined;
 }
 
+const withId = rememberEach((connector: Connector, id: string) => ({ ...connector, id }));
+
 function mateOfPort(station: Station, cable: Cable, end: CableEnd): string | undefined {
-  const unit = station.units.find((u) => u.id === cable[end].unit);
+  const unit = findUnit(station, cable[end].unit);
   const port = unit && station.kinds[unit.kind]?.ports.find((p) => p.id === cable[end].port);
   return port && station.connectors[port.connector]?.mates[0];
 }

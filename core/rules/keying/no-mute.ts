@@ -1,7 +1,7 @@
 import type { Trial } from '../../keydown/key-down.ts';
 import { levelAt } from '../../rf/solve-rf.ts';
-import { portName } from '../../station/parts.ts';
-import { cablesAt, receiversOf, sendingsOf, unitName } from '../look.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
+import { receiversOf, sendingsOf, unitName } from '../look.ts';
 import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 import { defineRule } from '../rule.ts';
 

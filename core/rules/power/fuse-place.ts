@@ -1,5 +1,5 @@
 import type { Resistor } from '../../circuit/circuit.ts';
-import { kindOf, portName, unitOf } from '../../station/parts.ts';
+import { findCable, kindOf, portName, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import type { Place } from '../finding.ts';
 
@@ -19,7 +19,7 @@ export const fuseName = (station: Station, part: Resistor): string =>
 /** `D1`, `Fused strip · 3`: where a fuse sits, in words. */
 export function fuseSeat(station: Station, part: Resistor): string {
   const place = fusePlace(station, part);
-  if ('cable' in place) return station.cables.find((c) => c.id === place.cable)?.number ?? place.cable;
+  if ('cable' in place) return findCable(station, place.cable)?.number ?? place.cable;
   const { unit, port } = place;
   return port === undefined ? unitOf(station, unit).name : portName(station, { unit, port });
 }

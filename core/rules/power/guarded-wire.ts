@@ -1,6 +1,7 @@
 import { wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin } from '../../circuit/circuit.ts';
 import type { Wire } from '../../station/cable-kind.ts';
+import { findCable } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema.ts';
 import { fusesOf, loadsOf, suppliesOf } from '../look.ts';
 import { type Conductors, conductorsOf, joinedTo } from '../trace.ts';
@@ -113,7 +114,7 @@ export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire |
 }
 
 function wireOf(station: Station, origin: WireOrigin): { cable: Cable; wire: Wire } | null {
-  const cable = station.cables.find((c) => c.id === origin.cable);
+  const cable = findCable(station, origin.cable);
   const kind = cable && station.cableKinds[cable.kind];
   if (!cable || !kind) return null;
   return { cable, wire: origin.role === 'return' && kind.screen ? kind.screen : kind.core };

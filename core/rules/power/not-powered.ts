@@ -1,5 +1,5 @@
-import { portOf } from '../../station/parts.ts';
-import { cablesAt, instantsOf, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { cablesAt, portOf } from '../../station/parts.ts';
+import { instantsOf, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({

@@ -1,8 +1,7 @@
 import type { Circuit, LoadPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
-import { portName } from '../../station/parts.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
 import {
-  cablesAt,
   instantsOf,
   loadsOf,
   loadVolts,

@@ -1,5 +1,5 @@
-import { portName } from '../../station/parts.ts';
-import { cablesAt, loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
+import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const reversedPolarity = defineRule({
