@@ -1,6 +1,11 @@
 import type { BlockSolution } from './balance.ts';
 import type { Block } from './block.ts';
 
+/** By block. */
+interface Solutions {
+  at(block: number): BlockSolution;
+}
+
 /**
  * How the blocks hang together: each but the first of its piece hangs on one node that it shares with a block nearer
  * to the root. Voltages of nodes in different blocks are found by climbing from both until they meet.
@@ -37,24 +42,20 @@ export class BlockForest {
   }
 
   /** Volts of node a against node b, or null where nothing in force joins them. */
-  between(a: number, b: number, solutions: readonly BlockSolution[]): number | null {
+  between(a: number, b: number, solutions: Solutions): number | null {
     let volts = 0;
     let [high, low] = [a, b];
     while (high !== low) {
       const [up, down] = [this.above[high] as number, this.above[low] as number];
       if (up === down && up !== -1) {
-        const step = localStep(solutions[up] as BlockSolution, this.place[high] as number, this.place[low] as number);
+        const step = localStep(solutions.at(up), this.place[high] as number, this.place[low] as number);
         return step === null ? null : volts + step;
       }
       const climbsHigh = (this.depth[high] as number) >= (this.depth[low] as number);
       const block = climbsHigh ? up : down;
       if (block === -1) return null;
       const node = climbsHigh ? high : low;
-      const step = localStep(
-        solutions[block] as BlockSolution,
-        this.place[node] as number,
-        this.hookPlace[block] as number,
-      );
+      const step = localStep(solutions.at(block), this.place[node] as number, this.hookPlace[block] as number);
       if (step === null) return null;
       volts += climbsHigh ? step : -step;
       if (climbsHigh) high = this.hook[block] as number;
@@ -81,13 +82,13 @@ export class BlockForest {
   }
 
   /** Volts of every node against its island's own zero, and the island of each, named by one of its nodes. */
-  spread(solutions: readonly BlockSolution[]): { volts: Float64Array; island: Int32Array } {
+  spread(solutions: Solutions): { volts: Float64Array; island: Int32Array } {
     const volts = new Float64Array(this.size);
     const island = new Int32Array(this.size);
     for (const root of this.roots) island[root] = root;
     for (const b of this.order) {
       const { nodes } = this.blocks[b] as Block;
-      const solution = solutions[b] as BlockSolution;
+      const solution = solutions.at(b);
       const hook = this.hook[b] as number;
       const at = this.hookPlace[b] as number;
       const home = solution.island[at] as number;

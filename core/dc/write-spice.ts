@@ -6,9 +6,9 @@ import {
   type LoadPart,
   type Origin,
 } from '../circuit/circuit.ts';
+import type { DcSolution } from './dc-solution.ts';
 import { reversedShare } from './devices/load.ts';
 import { findIslands } from './islands.ts';
-import type { DcSolution } from './solve-dc.ts';
 
 /**
  * The DC network in one state as a SPICE deck: the same contacts, conductors, loads and supplies, for checking the

@@ -1,6 +1,6 @@
 import type { ActorStates, Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
-import type { DcSolution } from '../dc/solve-dc.ts';
-import { levelAt, type RfSolution } from '../rf/solve-rf.ts';
+import type { DcSolution } from '../dc/dc-solution.ts';
+import type { RfSolution } from '../rf/rf-solution.ts';
 
 /** Volts between two nodes, or null where nothing joins them so that any voltage could stand there. */
 export const voltsBetween = (dc: DcSolution, a: number, b: number): number | null => dc.between(a, b);
@@ -27,9 +27,9 @@ export function isFelt(
       return volts !== null && volts > feel.volts;
     }
     case 'currentAbove':
-      return (dc.amps[feel.part] ?? 0) > feel.amps;
+      return feel.part >= 0 && dc.ampsIn(feel.part) > feel.amps;
     case 'rfAbove':
-      return (levelAt(rf, feel.port)?.dbm ?? Number.NEGATIVE_INFINITY) > feel.dbm;
+      return (rf.levelAt(feel.port)?.dbm ?? Number.NEGATIVE_INFINITY) > feel.dbm;
     case 'actor':
       return on[feel.actor] === 1;
     case 'powered':

@@ -13,21 +13,15 @@ export function groupActors(circuit: Circuit, dc: DcSolver, rf: RfSolver): Int32
     while (group[root] !== root) root = group[root] as number;
     return root;
   };
-  const regions = new Map(rf.dependencies.flatMap(({ actors, ports }) => ports.map((port) => [port, actors] as const)));
   circuit.actors.forEach((actor, i) => {
-    const shaping = actor.feels.flatMap((feel) => shapingActors(circuit, dc, regions, feel));
+    const shaping = actor.feels.flatMap((feel) => shapingActors(circuit, dc, rf, feel));
     if (actor.power !== null) shaping.push(actor.power);
     for (const other of shaping) if (other >= 0) group[find(i)] = find(other);
   });
   return group.map((_, i) => find(i));
 }
 
-function shapingActors(
-  circuit: Circuit,
-  dc: DcSolver,
-  regions: ReadonlyMap<number, readonly number[]>,
-  feel: CompiledFeel,
-): number[] {
+function shapingActors(circuit: Circuit, dc: DcSolver, rf: RfSolver, feel: CompiledFeel): readonly number[] {
   switch (feel.type) {
     case 'operator':
       return [];
@@ -35,9 +29,9 @@ function shapingActors(
     case 'voltageAbove':
       return dc.actorsBetween(feel.node, feel.reference);
     case 'currentAbove':
-      return [...dc.actorsOf(feel.part)];
+      return dc.actorsOf(feel.part);
     case 'rfAbove':
-      return [...(regions.get(feel.port) ?? [])];
+      return rf.actorsAt(feel.port);
     case 'actor':
       return [feel.actor];
     case 'powered':

@@ -1,6 +1,6 @@
 import type { ActorStates, Circuit } from '../circuit/circuit.ts';
-import type { DcSolution } from '../dc/solve-dc.ts';
-import type { RfSolution } from '../rf/solve-rf.ts';
+import type { DcSolution } from '../dc/dc-solution.ts';
+import type { RfSolution } from '../rf/rf-solution.ts';
 
 /** What the station looks like while nothing changes. */
 export interface Reach {

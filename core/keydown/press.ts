@@ -1,6 +1,8 @@
 import type { ActorStates, Circuit, CircuitActor } from '../circuit/circuit.ts';
-import type { DcSolution, DcSolver } from '../dc/solve-dc.ts';
-import type { RfSolution, RfSolver } from '../rf/solve-rf.ts';
+import type { DcSolution } from '../dc/dc-solution.ts';
+import type { DcSolver } from '../dc/solve-dc.ts';
+import type { RfSolution } from '../rf/rf-solution.ts';
+import type { RfSolver } from '../rf/solve-rf.ts';
 import { isFelt } from './feel.ts';
 import type { ActorEvent, KeyDown, Moment, Reach } from './key-down.ts';
 
@@ -19,7 +21,8 @@ interface Pending {
 export class Bench {
   private readonly on: ActorStates;
   private readonly felt: Uint8Array;
-  private readonly pending: (Pending | null)[];
+  /** What is to come, by actor. */
+  private readonly pending = new Map<number, Pending>();
   private timeMs = 0;
   private pressed: readonly number[] = [];
   private dc: DcSolution | null = null;
@@ -28,17 +31,20 @@ export class Bench {
   private readonly moments: Moment[] = [];
   private phase: Moment['name'] = 'receive';
 
-  /** Only `actors` are watched; the others stay as they are at the start. */
+  /** What of the station the watched actors can change. */
+  private readonly changing: { readonly blocks: readonly number[]; readonly regions: readonly number[] };
+
+  /** Only `actors` are watched; from `start` on all else stays as it is. */
   constructor(
     private readonly circuit: Circuit,
     private readonly solvers: Solvers,
     private readonly open: ReadonlySet<number>,
     private readonly actors: readonly number[] = circuit.actors.map((_, i) => i),
-    start?: Reach,
+    private readonly start: Reach | null = null,
   ) {
-    this.on = start ? Uint8Array.from(start.on) : new Uint8Array(circuit.actors.length);
-    this.felt = start ? Uint8Array.from(start.felt) : new Uint8Array(circuit.actors.length);
-    this.pending = circuit.actors.map(() => null);
+    this.on = start ? start.on.slice() : new Uint8Array(circuit.actors.length);
+    this.felt = start ? start.felt.slice() : new Uint8Array(circuit.actors.length);
+    this.changing = { blocks: solvers.dc.blocksOf(actors), regions: solvers.rf.regionsWith(actors) };
   }
 
   /** Lets the station come to rest with nobody at a control, and gives what it is then. */
@@ -68,12 +74,14 @@ export class Bench {
 
   private reach(): Reach {
     const { dc, rf } = this.look();
-    return { on: Uint8Array.from(this.on), felt: Uint8Array.from(this.felt), dc, rf };
+    return { on: this.on.slice(), felt: this.felt.slice(), dc, rf };
   }
 
   private look(): { dc: DcSolution; rf: RfSolution } {
-    this.dc ??= this.solvers.dc.solve(this.on, this.open);
-    this.rf ??= this.solvers.rf.solve(this.on);
+    const { start, on, open, changing } = this;
+    const { dc, rf } = this.solvers;
+    this.dc ??= start ? dc.solveFrom(start.dc, changing.blocks, on, open) : dc.solve(on, open);
+    this.rf ??= start ? rf.solveFrom(start.rf, changing.regions, on) : rf.solve(on);
     return { dc: this.dc, rf: this.rf };
   }
 
@@ -108,27 +116,24 @@ export class Bench {
       felt[i] = feels ? 1 : 0;
       const wants = feels && (actor.power === null || on[actor.power] === 1);
       const isOn = on[i] === 1;
-      if (wants === isOn) pending[i] = null;
-      else if (pending[i]?.on !== wants)
-        pending[i] = { atMs: timeMs + (wants ? actor.operateMs : actor.releaseMs), on: wants };
+      if (wants === isOn) pending.delete(i);
+      else if (pending.get(i)?.on !== wants)
+        pending.set(i, { atMs: timeMs + (wants ? actor.operateMs : actor.releaseMs), on: wants });
     }
   }
 
   private nextTime(): number | null {
     let next: number | null = null;
-    for (const i of this.actors) {
-      const atMs = this.pending[i]?.atMs;
-      if (atMs !== undefined && (next === null || atMs < next)) next = atMs;
-    }
+    for (const { atMs } of this.pending.values()) if (next === null || atMs < next) next = atMs;
     return next;
   }
 
   private apply(atMs: number) {
     for (const i of this.actors) {
-      const p = this.pending[i];
+      const p = this.pending.get(i);
       if (!p || p.atMs > atMs) continue;
       this.on[i] = p.on ? 1 : 0;
-      this.pending[i] = null;
+      this.pending.delete(i);
       this.events.push({ atMs, actor: i, on: p.on });
     }
   }

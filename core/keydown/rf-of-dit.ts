@@ -1,3 +1,4 @@
+import { isOpenGate, type RfSource } from '../circuit/circuit.ts';
 import type { KeyDown } from './key-down.ts';
 
 /** What a source makes of a press: late after it, on for a while after the release. */
@@ -8,10 +9,10 @@ export interface RfOfDit {
   readonly madeMs: number;
 }
 
-/** RF of one source (its index) from a dit, or null where the control does not make it send. */
-export function rfOfDit(keyDown: KeyDown, source: number, ditMs: number): RfOfDit | null {
+/** RF of one source from a dit, or null where the control does not make it send. */
+export function rfOfDit(keyDown: KeyDown, source: RfSource, ditMs: number): RfOfDit | null {
   const { moments, releasedMs } = keyDown;
-  const makes = (i: number) => moments[i]?.reach.rf.fields.some((f) => f.source === source) ?? false;
+  const makes = (i: number) => isOpenGate(source.gate, moments[i]?.reach.on ?? new Uint8Array());
   const first = moments.findIndex((_, i) => makes(i));
   if (first < 0) return null;
   const off = moments.findIndex((m, i) => m.startMs >= releasedMs && !makes(i));

@@ -31,9 +31,15 @@ export function tryHookup(station: Station, hookup: Hookup): Trial {
   const dit = ditMs(station.plan.speedWpm);
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
   const group = groupActors(circuit, solvers.dc, solvers.rf);
+  const members = new Map<number, number[]>();
+  group.forEach((name, actor) => {
+    const list = members.get(name);
+    if (list) list.push(actor);
+    else members.set(name, [actor]);
+  });
   const press = (pressed: readonly number[]): KeyDown => {
-    const touched = new Set(pressed.map((control) => group[control]));
-    const actors = circuit.actors.flatMap((_, i) => (touched.has(group[i]) ? [i] : []));
+    const touched = new Set(pressed.map((control) => group[control] as number));
+    const actors = [...touched].flatMap((name) => members.get(name) ?? []).sort((a, b) => a - b);
     return new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
   };
   const keyDowns = controls.map((control) => press([control]));
@@ -66,7 +72,7 @@ function worstFuse(circuit: Circuit, reach: Reach): { part: number; amps: number
   let worst: { part: number; amps: number; ratio: number } | null = null;
   circuit.parts.forEach((part, i) => {
     if (part.kind !== 'resistor' || !part.fuse) return;
-    const amps = Math.abs(reach.dc.amps[i] as number);
+    const amps = Math.abs(reach.dc.ampsIn(i));
     const ratio = amps / (part as Resistor & { fuse: { ratedAmps: number } }).fuse.ratedAmps;
     if (ratio > opensAbove && (!worst || ratio > worst.ratio)) worst = { part: i, amps, ratio };
   });

@@ -1,16 +1,8 @@
 import type { Circuit, LoadPart, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
-import {
-  fusesOf,
-  loadsOf,
-  type Numbered,
-  portOfRef,
-  sendingsOf,
-  suppliesOf,
-  unitName,
-  unitOfPart,
-} from '../rules/look.ts';
+import { sendingsOf } from '../rules/instants.ts';
+import { fusesOf, loadsOf, type Numbered, portOfRef, suppliesOf, unitName, unitOfPart } from '../rules/look.ts';
 import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';

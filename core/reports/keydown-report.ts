@@ -66,7 +66,7 @@ function laneOf(station: Station, keyDown: KeyDown, actor: CircuitActor, index: 
 function rfSpan(keyDown: KeyDown): KeydownReport['rf'] {
   const { moments } = keyDown;
   const levels = moments.flatMap((m) =>
-    m.reach.rf.fields.map((f) => Math.max(...f.best.map((a) => a?.dbm ?? Number.NEGATIVE_INFINITY))),
+    m.reach.rf.fields.map((f) => Math.max(...[...f.best.values()].map((a) => a.dbm))),
   );
   const makes = moments.map((m) => m.reach.rf.fields.length > 0);
   const first = makes.indexOf(true);

@@ -2,8 +2,8 @@ import type { Circuit, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
-import { levelAt } from '../rf/solve-rf.ts';
-import { controlKey, isSending, sendingsOf } from '../rules/look.ts';
+import { sendingsOf } from '../rules/instants.ts';
+import { controlKey, isSending } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { cablesIn } from '../station/parts.ts';
 import type { Cable, Station } from '../station/schema.ts';
@@ -89,7 +89,7 @@ function strongestOf(
   reach: Reach,
   ends: readonly Cable['a'][],
 ): { dbm: number; leak: boolean } | null {
-  const levels = ends.map((end) => levelAt(reach.rf, circuit.rf.ports.indexOf(`${end.unit}.${end.port}`)));
+  const levels = ends.map((end) => reach.rf.levelAt(circuit.rf.ports.indexOf(`${end.unit}.${end.port}`)));
   const [a, b] = levels;
   if (!a || !b) return null;
   return a.dbm >= b.dbm ? a : b;
@@ -111,6 +111,6 @@ function portReading(station: Station, circuit: Circuit, reach: Reach, key: stri
   return {
     volts: live === undefined || back === undefined ? null : voltsBetween(reach.dc, live, back),
     amps: Math.abs(amps),
-    dbm: levelAt(reach.rf, circuit.rf.ports.indexOf(key))?.dbm ?? null,
+    dbm: reach.rf.levelAt(circuit.rf.ports.indexOf(key))?.dbm ?? null,
   };
 }

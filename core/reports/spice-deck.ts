@@ -1,6 +1,6 @@
 import { writeSpice } from '../dc/write-spice.ts';
 import { tryHookup } from '../keydown/try-hookup.ts';
-import { sendingsOf } from '../rules/look.ts';
+import { sendingsOf } from '../rules/instants.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 import { busiest } from './budget.ts';
 

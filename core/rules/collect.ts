@@ -2,7 +2,7 @@ import type { Station } from '../station/schema.ts';
 import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
 import { type Finding, type Place, severities } from './finding.ts';
-import { momentNames } from './look.ts';
+import { momentNames } from './instants.ts';
 import type { Facts, Report, Rule } from './rule.ts';
 
 interface Draft {

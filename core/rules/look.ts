@@ -1,17 +1,9 @@
-import type {
-  Circuit,
-  CircuitPart,
-  LoadPart,
-  Origin,
-  Resistor,
-  RfLoad,
-  RfSource,
-  SupplyPart,
-} from '../circuit/circuit.ts';
+import type { Circuit, CircuitPart, LoadPart, Origin, Resistor, RfSource, SupplyPart } from '../circuit/circuit.ts';
 import { isOpenGate } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
-import type { KeyDown, Moment, Reach, Trial } from '../keydown/key-down.ts';
+import type { KeyDown, Reach } from '../keydown/key-down.ts';
 import { cablesAt, findCable, hookupsOf, portName, unitOf } from '../station/parts.ts';
+import { remember } from '../station/remember.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 
 /** A part of a circuit with its number. */
@@ -20,26 +12,14 @@ export interface Numbered<P extends CircuitPart> {
   readonly part: P;
 }
 
-interface PartLists {
-  readonly loads: readonly Numbered<LoadPart>[];
-  readonly supplies: readonly Numbered<SupplyPart>[];
-  readonly fuses: readonly Numbered<FusePart>[];
-}
-
 export type FusePart = Resistor & { readonly fuse: NonNullable<Resistor['fuse']> };
 
-const known = new WeakMap<Circuit, PartLists>();
-
 /** Sorted once for a circuit: every rule asks for the same parts again, moment by moment. */
-function listsOf(circuit: Circuit): PartLists {
-  const lists = known.get(circuit) ?? {
-    loads: partsOf(circuit, (p): p is LoadPart => p.kind === 'load'),
-    supplies: partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply'),
-    fuses: partsOf(circuit, (p): p is FusePart => p.kind === 'resistor' && p.fuse !== undefined),
-  };
-  known.set(circuit, lists);
-  return lists;
-}
+const listsOf = remember((circuit: Circuit) => ({
+  loads: partsOf(circuit, (p): p is LoadPart => p.kind === 'load'),
+  supplies: partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply'),
+  fuses: partsOf(circuit, (p): p is FusePart => p.kind === 'resistor' && p.fuse !== undefined),
+}));
 
 function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart) => part is P): Numbered<P>[] {
   return circuit.parts.flatMap((part, index) => (is(part) ? [{ index, part }] : []));
@@ -55,47 +35,7 @@ export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin 
 /** The port of a load or supply by its contact, `power` of `power.centre`. */
 export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 
-/** In the order of time. */
-export const momentNames = ['receive', 'going over', 'sending', 'going back'] as const satisfies Moment['name'][];
-
-/** When something is so, as it stands in a sentence. */
-export const momentWords: Record<Moment['name'], string> = {
-  receive: 'in receive',
-  'going over': 'while going over',
-  sending: 'in sending',
-  'going back': 'while going back',
-};
-
-/** A moment of a trial: its name for a finding, what the station looks like, and the key-down it belongs to. */
-export interface Instant {
-  readonly name: Moment['name'];
-  readonly reach: Reach;
-  readonly keyDown: KeyDown | null;
-}
-
-/** Receive, and every moment of every key-down: the settled ones first, so that of two alike they are told. */
-export function instantsOf(trial: Trial): Instant[] {
-  const passing = trial.keyDowns.flatMap((keyDown) =>
-    keyDown.moments
-      .slice(1, -1)
-      .filter((m) => m.name !== 'sending')
-      .map((m) => ({ name: m.name, reach: m.reach, keyDown })),
-  );
-  return [{ name: 'receive', reach: trial.receive, keyDown: null }, ...sendingsOf(trial), ...passing];
-}
-
-/** The settled moment of each key-down with the control held. */
-export function sendingsOf(trial: Trial): Instant[] {
-  return trial.keyDowns.flatMap((keyDown) =>
-    keyDown.moments.filter((m) => m.name === 'sending').map((m) => ({ name: m.name, reach: m.reach, keyDown })),
-  );
-}
-
 export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
-
-export const sourcesOf = (trial: Trial): readonly RfSource[] => trial.circuit.rf.sources;
-export const receiversOf = (trial: Trial): readonly RfLoad[] =>
-  trial.circuit.rf.loads.filter((l) => l.spec.role === 'receiver');
 
 /** Whether a source makes RF at an instant. */
 export const isSending = (source: RfSource, reach: Reach): boolean => isOpenGate(source.gate, reach.on);

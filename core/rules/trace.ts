@@ -1,4 +1,5 @@
 import { type ActorStates, type Circuit, isOpenGate, type Resistor, type SupplyPart } from '../circuit/circuit.ts';
+import { remember } from '../station/remember.ts';
 import { type Numbered, suppliesOf } from './look.ts';
 
 /** A way through conductors alone. */
@@ -10,38 +11,45 @@ export interface Way {
 /** Above this a resistance is not a conductor any more. */
 const conductorOhms = 20;
 
-/** Conductors in force at each node: `[part, other node]`. */
-export type Conductors = readonly (readonly (readonly [number, number])[])[];
+/** The conductors of a circuit at each node, and those of them that join in the state that is looked at. */
+export interface Conductors {
+  /** `[part, other node]` by node. */
+  readonly at: readonly (readonly (readonly [number, number])[])[];
+  joins(part: number): boolean;
+}
 
-/** What joins the contacts of a circuit by metal with these actors on; loads, pull-ups and terminations are not metal. */
-export function conductorsOf(
+/** All metal and all diodes at each node, whether they join just now or not; loads, pull-ups and terminations are not metal. */
+const metalOf = remember((circuit: Circuit): Conductors['at'] => {
+  const at: [number, number][][] = circuit.nodes.map(() => []);
+  circuit.parts.forEach((part, i) => {
+    if (part.kind !== 'diode' && (part.kind !== 'resistor' || part.lumped || part.ohms > conductorOhms)) return;
+    const [a, b] = part.kind === 'diode' ? [part.anode, part.cathode] : [part.a, part.b];
+    at[a]?.push([i, b]);
+    at[b]?.push([i, a]);
+  });
+  return at;
+});
+
+/** What joins the contacts of a circuit by metal with these actors on. */
+export const conductorsOf = (
   circuit: Circuit,
   on: ActorStates,
   leaveOut: (part: Resistor, index: number) => boolean = () => false,
-): Conductors {
-  const at: [number, number][][] = circuit.nodes.map(() => []);
-  circuit.parts.forEach((part, i) => {
-    if (
-      part.kind !== 'resistor' ||
-      part.lumped ||
-      part.ohms > conductorOhms ||
-      !isOpenGate(part.gate, on) ||
-      leaveOut(part, i)
-    )
-      return;
-    at[part.a]?.push([i, part.b]);
-    at[part.b]?.push([i, part.a]);
-  });
-  return at;
-}
+): Conductors => ({
+  at: metalOf(circuit),
+  joins: (i) => {
+    const part = circuit.parts[i];
+    return part?.kind === 'resistor' && isOpenGate(part.gate, on) && !leaveOut(part, i);
+  },
+});
 
 /** Every node that metal joins to this one, itself included. */
-export function joinedTo(conductors: Conductors, start: number): Set<number> {
+export function joinedTo({ at, joins }: Conductors, start: number): Set<number> {
   const seen = new Set([start]);
   const open = [start];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    for (const [, other] of conductors[node] ?? []) {
-      if (seen.has(other)) continue;
+    for (const [part, other] of at[node] ?? []) {
+      if (seen.has(other) || !joins(part)) continue;
       seen.add(other);
       open.push(other);
     }
@@ -49,14 +57,30 @@ export function joinedTo(conductors: Conductors, start: number): Set<number> {
   return seen;
 }
 
-/** The supplies (parts) whose plus metal joins to this node; those that share only its ground feed something else. */
+/** The supplies (parts) by their plus. */
+const suppliesAt = remember((circuit: Circuit) => {
+  const at = new Map<number, Numbered<SupplyPart>[]>();
+  for (const supply of suppliesOf(circuit)) at.set(supply.part.plus, [...(at.get(supply.part.plus) ?? []), supply]);
+  return at;
+});
+
+/**
+ * The supplies (parts) whose plus metal or diodes join to this node; those that share only its ground feed something
+ * else.
+ */
 export function feedersOf(circuit: Circuit, on: ActorStates, node: number): Numbered<SupplyPart>[] {
-  const joined = joinedTo(conductorsOf(circuit, on), node);
-  return suppliesOf(circuit).filter(({ part }) => joined.has(part.plus));
+  const joins = (i: number) => isOpenGate(circuit.parts[i]?.gate ?? [], on);
+  return suppliesAmong(circuit, joinedTo({ at: metalOf(circuit), joins }, node));
+}
+
+/** The supplies whose plus is one of these nodes. */
+export function suppliesAmong(circuit: Circuit, nodes: ReadonlySet<number>): Numbered<SupplyPart>[] {
+  const at = suppliesAt(circuit);
+  return [...nodes].flatMap((node) => at.get(node) ?? []).sort((a, b) => a.index - b.index);
 }
 
 /** The way of least resistance between two nodes, or null. */
-export function leastWay(circuit: Circuit, conductors: Conductors, from: number, to: number): Way | null {
+export function leastWay(circuit: Circuit, { at, joins }: Conductors, from: number, to: number): Way | null {
   const ohms = new Map([[from, 0]]);
   const came = new Map<number, readonly [number, number]>();
   const open = new Set([from]);
@@ -65,7 +89,8 @@ export function leastWay(circuit: Circuit, conductors: Conductors, from: number,
     for (const n of open) if (node < 0 || (ohms.get(n) ?? 0) < (ohms.get(node) ?? 0)) node = n;
     open.delete(node);
     if (node === to) break;
-    for (const [part, other] of conductors[node] ?? []) {
+    for (const [part, other] of at[node] ?? []) {
+      if (!joins(part)) continue;
       const there = (ohms.get(node) ?? 0) + (circuit.parts[part] as Resistor).ohms;
       if (there >= (ohms.get(other) ?? Number.POSITIVE_INFINITY)) continue;
       ohms.set(other, there);

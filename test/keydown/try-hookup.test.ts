@@ -44,7 +44,11 @@ describe('a press, event by event', () => {
       [82, 'tx.rf', false],
       [84, 'over.relay', false],
     ]);
-    expect(rfOfDit(trial.keyDowns[0] as never, 0, 80)).toEqual({ lateMs: 13, tailMs: 2, madeMs: 69 });
+    expect(rfOfDit(trial.keyDowns[0] as never, trial.circuit.rf.sources[0] as never, 80)).toEqual({
+      lateMs: 13,
+      tailMs: 2,
+      madeMs: 69,
+    });
   });
   it('holds until all has settled where that takes longer than a dit', () => {
     // 60 WPM: a dit is 20 ms, and RF needs 13 ms of it; slowed down by a relay of 40 ms it needs longer.

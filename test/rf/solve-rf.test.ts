@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit, RfEdge } from '../../core/circuit/circuit.ts';
-import { levelAt, RfSolver, wayTo } from '../../core/rf/solve-rf.ts';
+import { wayTo } from '../../core/rf/rf-solution.ts';
+import { RfSolver } from '../../core/rf/solve-rf.ts';
 
 interface EdgeDrawing {
   between: [string, string];
@@ -35,7 +36,7 @@ function rfNet(source: string, dbm: number, drawn: EdgeDrawing[]): Circuit & { p
 }
 
 const at = (net: ReturnType<typeof rfNet>, name: string, over = 0) =>
-  levelAt(new RfSolver(net).solve(Uint8Array.of(over)), net.port(name));
+  new RfSolver(net).solve(Uint8Array.of(over)).levelAt(net.port(name));
 
 describe('levels, by adding decibels', () => {
   it('5 W through 0.10, 0.25 and 0.60 dB: 36.99 − 0.95 dBm, 4.018 W', () => {
@@ -59,8 +60,8 @@ describe('levels, by adding decibels', () => {
       { between: ['mid', 'far'], lossDb: 3 },
     ]);
     const solution = new RfSolver(net).solve(Uint8Array.of(0));
-    expect(levelAt(solution, net.port('far'))?.dbm).toBe(25);
-    const way = wayTo(solution.fields[0]?.best ?? [], net.port('far'));
+    expect(solution.levelAt(net.port('far'))?.dbm).toBe(25);
+    const way = wayTo(solution.fields[0]?.best ?? new Map(), net.port('far'));
     expect(way.ports.map((p) => net.rf.ports[p])).toEqual(['tx', 'mid', 'far']);
   });
   it('an amplifier adds its gain up to what it can make, and passes nothing back', () => {
@@ -83,8 +84,9 @@ describe('levels, by adding decibels', () => {
       { between: ['ant', 'tx'], lossDb: 0.2, isolationDb: 35, when: 'over' },
       { between: ['ant', 'rx'], lossDb: 0.2, isolationDb: 35, when: 'back' },
     ]);
-    const { group } = new RfSolver(net).solve(Uint8Array.of(1));
-    expect(group[net.port('tx')]).toBe(group[net.port('ant')]);
-    expect(group[net.port('rx')]).not.toBe(group[net.port('ant')]);
+    const solution = new RfSolver(net).solve(Uint8Array.of(1));
+    const group = (name: string) => solution.groupOf(net.port(name));
+    expect(group('tx')).toBe(group('ant'));
+    expect(group('rx')).not.toBe(group('ant'));
   });
 });

@@ -1,4 +1,6 @@
-import { instantsOf, unitName } from '../look.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({
@@ -15,12 +17,11 @@ export const noDummyLoadHookup = defineRule({
     const tested = new Set<string>();
     const transmitters = new Set<string>();
     for (const { trial } of hookups) {
-      const { sources, loads } = trial.circuit.rf;
-      for (const source of sources) transmitters.add(source.unit);
-      for (const { reach } of instantsOf(trial)) {
-        for (const field of reach.rf.fields) {
-          const ends = loads.filter((l) => l.spec.role === 'termination' && field.selected[l.port]);
-          if (ends.length > 0) tested.add(sources[field.source]?.unit ?? '');
+      for (const { number, sources, loads } of regionsOf(trial)) {
+        for (const source of sources) transmitters.add(source.unit);
+        for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
+          const isTested = loads.some((l) => l.spec.role === 'termination' && field.selected.has(l.port));
+          if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
         }
       }
     }

@@ -1,6 +1,8 @@
 import { ditMs } from '../../circuit/add-actors.ts';
+import type { RfSource } from '../../circuit/circuit.ts';
+import type { KeyDown, Trial } from '../../keydown/key-down.ts';
 import { rfOfDit } from '../../keydown/rf-of-dit.ts';
-import { controlName, sourcesOf, unitName } from '../look.ts';
+import { controlName, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 /** A dit that loses more than this share of itself is heard as a shorter one. */
@@ -24,9 +26,9 @@ export const firstElementLost = defineRule({
     const dit = ditMs(station.plan.speedWpm);
     for (const { hookup, trial } of hookups) {
       for (const keyDown of trial.keyDowns) {
-        sourcesOf(trial).forEach((source, index) => {
-          const rf = rfOfDit(keyDown, index, dit);
-          if (!rf || dit - rf.madeMs <= largeShare * dit) return;
+        for (const source of sendersIn(trial, keyDown)) {
+          const rf = rfOfDit(keyDown, source, dit);
+          if (!rf || dit - rf.madeMs <= largeShare * dit) continue;
           report({
             message: 'short',
             severity: 'doubt',
@@ -43,8 +45,14 @@ export const firstElementLost = defineRule({
             hookup: hookup.id,
             weight: -rf.madeMs,
           });
-        });
+        }
       }
     }
   },
 });
+
+/** The sources that a press makes send. */
+function sendersIn(trial: Trial, { moments }: KeyDown): RfSource[] {
+  const fields = moments.flatMap(({ reach }) => [...reach.rf.changed.values()].flatMap((region) => region.fields));
+  return [...new Set(fields.map((field) => field.source))].flatMap((i) => trial.circuit.rf.sources[i] ?? []);
+}

@@ -1,7 +1,7 @@
-import type { RfEdge } from '../../circuit/circuit.ts';
+import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import { levelAt } from '../../rf/solve-rf.ts';
+import { remember } from '../../station/remember.ts';
 import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
@@ -30,11 +30,11 @@ export const hotSwitched = defineRule({
       for (const keyDown of trial.keyDowns) {
         for (const event of keyDown.events) {
           const actor = circuit.actors[event.actor];
-          const edges = circuit.rf.edges.filter((e) => e.gate.some((g) => g.actor === event.actor));
+          const edges = edgesMovedBy(circuit).get(event.actor) ?? [];
           if (!actor || edges.length === 0) continue;
           const hot = hottest(keyDown, event, edges, actor.bounceMs);
           if (!hot) continue;
-          const span = rfSpan(keyDown);
+          const span = rfSpan(keyDown, edges);
           const going = event.atMs < keyDown.releasedMs;
           const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
           report({
@@ -72,11 +72,19 @@ function hottest(keyDown: KeyDown, event: ActorEvent, edges: readonly RfEdge[], 
 }
 
 const levelOn = (reach: Reach, edge: RfEdge): number =>
-  Math.max(...[edge.a, edge.b].map((port) => levelAt(reach.rf, port)?.dbm ?? Number.NEGATIVE_INFINITY));
+  Math.max(...[edge.a, edge.b].map((port) => reach.rf.levelAt(port)?.dbm ?? Number.NEGATIVE_INFINITY));
 
-/** From the first to the last millisecond in which any transmitter makes RF. */
-function rfSpan(keyDown: KeyDown): { fromMs: number; toMs: number } {
-  const on = keyDown.moments.filter((m) => m.reach.rf.fields.length > 0);
+/** The RF paths that each actor moves. */
+const edgesMovedBy = remember((circuit: Circuit): ReadonlyMap<number, readonly RfEdge[]> => {
+  const moved = new Map<number, RfEdge[]>();
+  for (const edge of circuit.rf.edges)
+    for (const { actor } of edge.gate) moved.set(actor, [...(moved.get(actor) ?? []), edge]);
+  return moved;
+});
+
+/** From the first to the last millisecond in which a transmitter makes RF that can come to these contacts. */
+function rfSpan(keyDown: KeyDown, edges: readonly RfEdge[]): { fromMs: number; toMs: number } {
+  const on = keyDown.moments.filter((m) => edges.some((edge) => m.reach.rf.fieldsAt(edge.a).length > 0));
   const last = on.at(-1);
   const after = last && keyDown.moments[keyDown.moments.indexOf(last) + 1];
   return { fromMs: on[0]?.startMs ?? 0, toMs: after?.startMs ?? keyDown.endMs };

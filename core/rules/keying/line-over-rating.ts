@@ -1,7 +1,8 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import { kindOf, portName, unitOf } from '../../station/parts.ts';
-import { instantsOf, portOfRef } from '../look.ts';
+import { instantsOfPart } from '../instants.ts';
+import { portOfRef } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const lineOverRating = defineRule({
@@ -27,11 +28,11 @@ export const lineOverRating = defineRule({
         const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
         if (pair?.type !== 'contactPair') return;
         const ref = { unit, port: portOfRef(pair.from) };
-        for (const { name, reach } of instantsOf(trial)) {
+        for (const { name, reach } of instantsOfPart(trial, index)) {
           const port = portName(station, ref);
           const base = { severity: 'danger', at: [ref], hookup: hookup.id, moment: name } as const;
           if (isOpenGate(part.gate, reach.on)) {
-            const amps = Math.abs(reach.dc.amps[index] as number);
+            const amps = Math.abs(reach.dc.ampsIn(index));
             if (amps > pair.maxAmps)
               report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps }, weight: amps });
             continue;

@@ -1,7 +1,9 @@
+import type { RfLoad } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { levelAt } from '../../rf/solve-rf.ts';
 import { cablesAt, portName } from '../../station/parts.ts';
-import { receiversOf, sendingsOf, unitName } from '../look.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -25,9 +27,9 @@ export const noMute = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { reach } of sendingsOf(trial)) {
-        for (const receiver of receiversOf(trial)) {
-          const level = levelAt(reach.rf, receiver.port);
+      for (const { number, receivers } of regionsOf(trial)) {
+        for (const { reach, receiver } of sendingsAt(trial, number, receivers)) {
+          const level = reach.rf.levelAt(receiver.port);
           const source = level && trial.circuit.rf.sources[level.field.source];
           if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
           const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
@@ -53,6 +55,11 @@ export const noMute = defineRule({
     }
   },
 });
+
+function sendingsAt(trial: Trial, region: number, receivers: readonly RfLoad[]) {
+  const sendings = instantsOfRegion(trial, region).filter(({ name }) => name === 'sending');
+  return sendings.flatMap(({ reach }) => receivers.map((receiver) => ({ reach, receiver })));
+}
 
 /** The port at which a receiver feels that it has to be silent, or null. */
 function mutePort(trial: Trial, unit: string): string | null {

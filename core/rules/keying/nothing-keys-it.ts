@@ -1,5 +1,7 @@
-import { cablesIn } from '../../station/parts.ts';
-import { controlName, instantsOf, isPutAside, isSending, sourcesOf, unitName } from '../look.ts';
+import { cablesAt } from '../../station/parts.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { controlName, isPutAside, isSending, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({
@@ -28,10 +30,11 @@ export const nothingKeysIt = defineRule({
       const controls = trial.keyDowns
         .filter((k) => k.controls.length === 1)
         .map((k) => controlName(station, trial.circuit, k));
-      for (const source of sourcesOf(trial)) {
+      const sources = regionsOf(trial).flatMap((region) => region.sources.map((source) => ({ source, region })));
+      for (const { source, region } of sources) {
         if (isPutAside(station, hookup, source.unit)) continue;
-        if (instantsOf(trial).some(({ reach }) => isSending(source, reach))) continue;
-        const near = cablesIn(station, hookup).filter((c) => c.a.unit === source.unit || c.b.unit === source.unit);
+        if (instantsOfRegion(trial, region.number).some(({ reach }) => isSending(source, reach))) continue;
+        const near = cablesAt(station, hookup, source.unit);
         report({
           message: controls.length > 0 ? 'silent' : 'noControl',
           severity: 'fault',

@@ -1,7 +1,8 @@
 import { openingTime } from '../../catalog/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
-import { fusesOf, instantsOf, momentWords, touchOf, unitOfPart } from '../look.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { fusesOf, touchOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
@@ -27,11 +28,10 @@ export const fuseWillOpen = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
-      const instants = instantsOf(trial);
       for (const { index, part } of fusesOf(trial.circuit)) {
         const { ratedAmps: rated, family } = part.fuse;
-        const carried = instants.map(({ name, reach }) => {
-          const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.amps[index] as number);
+        const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
+          const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
           return { name, reach, amps, share: amps / rated };
         });
         const opens = carried.some(({ share }) => share > opensAbove);

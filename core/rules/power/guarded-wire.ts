@@ -1,10 +1,11 @@
 import { wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
-import type { ActorStates, Circuit, CircuitPart, Origin } from '../../circuit/circuit.ts';
+import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Wire } from '../../station/cable-kind.ts';
 import { findCable } from '../../station/parts.ts';
+import { remember } from '../../station/remember.ts';
 import type { Cable, Station } from '../../station/schema.ts';
-import { fusesOf, loadsOf, suppliesOf } from '../look.ts';
-import { type Conductors, conductorsOf, joinedTo } from '../trace.ts';
+import { fusesOf, loadsOf } from '../look.ts';
+import { type Conductors, conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
 
 /** A conductor of a cable and the current up to which a fuse protects it. */
 export interface LimitedWire {
@@ -22,19 +23,13 @@ export function thinnestBehind(station: Station, circuit: Circuit, on: ActorStat
   const unfused = unfusedOf(circuit, on);
   const sideB = joinedTo(unfused, part.b);
   // A fuse holder is declared from its source to what it feeds; where end b is at a supply it was declared the other way.
-  const behind = suppliesOf(circuit).some((s) => sideB.has(s.part.plus)) ? joinedTo(unfused, part.a) : sideB;
-  return thinnestOf(wiresAt(station, circuit, behind));
+  const behind = suppliesAmong(circuit, sideB).length > 0 ? joinedTo(unfused, part.a) : sideB;
+  return thinnestOf(wiresAt(station, circuit, unfused, behind));
 }
 
-const known = new WeakMap<ActorStates, Conductors>();
-
-/** What joins contacts without a fuse; kept for the fuses that ask one after the other. */
-function unfusedOf(circuit: Circuit, on: ActorStates): Conductors {
-  const unfused =
-    known.get(on) ?? conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
-  known.set(on, unfused);
-  return unfused;
-}
+/** What joins contacts without a fuse. */
+const unfusedOf = (circuit: Circuit, on: ActorStates): Conductors =>
+  conductorsOf(circuit, on, (p) => p.fuse !== undefined || p.origin.type === 'chassis');
 
 /** What hangs on a supply's plus with no fuse between. */
 export interface Unfused {
@@ -47,16 +42,36 @@ export interface Unfused {
 export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates, plus: number): Unfused {
   const unfused = unfusedOf(circuit, on);
   const metres = metresFrom(station, circuit, unfused, plus);
-  const wires = circuit.parts.flatMap((part) => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'wire') return [];
-    const [a, b] = [metres.get(part.a), metres.get(part.b)];
-    const wire = a === undefined || b === undefined ? null : limitOfWire(station, part.origin);
+  const wires = partsAmong(circuit, unfused, metres).flatMap((part) => {
+    if (part.origin.type !== 'wire') return [];
+    const wire = limitOfWire(station, part.origin);
     // To the millimetre: lengths are worked back from resistances.
-    return wire ? [{ ...wire, farM: Number(Math.max(a ?? 0, b ?? 0).toFixed(3)) }] : [];
+    const farM = Number(Math.max(metres.get(part.a) ?? 0, metres.get(part.b) ?? 0).toFixed(3));
+    return wire ? [{ ...wire, farM }] : [];
   });
-  const isFed = loadsOf(circuit).some(({ part }) => metres.has(part.plus) || metres.has(part.minus));
-  const endsAtFuse = fusesOf(circuit).some(({ part }) => metres.has(part.a) || metres.has(part.b));
-  return { wires, fused: endsAtFuse && !isFed };
+  const { loads, fuses } = nodesOf(circuit);
+  const nodes = [...metres.keys()];
+  return { wires, fused: nodes.some((node) => fuses.has(node)) && !nodes.some((node) => loads.has(node)) };
+}
+
+/** The nodes at which a load or a fuse ends. */
+const nodesOf = remember((circuit: Circuit) => ({
+  loads: new Set(loadsOf(circuit).flatMap(({ part }) => [part.plus, part.minus])),
+  fuses: new Set(fusesOf(circuit).flatMap(({ part }) => [part.a, part.b])),
+}));
+
+/** The conductors that join two of these nodes, in the circuit's order. */
+function partsAmong(
+  circuit: Circuit,
+  { at, joins }: Conductors,
+  nodes: ReadonlyMap<number, unknown> | ReadonlySet<number>,
+): Resistor[] {
+  const among = new Set(
+    [...nodes.keys()].flatMap((node) =>
+      (at[node] ?? []).flatMap(([part, other]) => (nodes.has(other) && joins(part) ? [part] : [])),
+    ),
+  );
+  return [...among].sort((a, b) => a - b).map((part) => circuit.parts[part] as Resistor);
 }
 
 /** Metres of wire from a node to every one that metal joins to it. */
@@ -64,7 +79,8 @@ function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, 
   const metres = new Map([[start, 0]]);
   const open = [start];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    for (const [part, other] of conductors[node] ?? []) {
+    for (const [part, other] of conductors.at[node] ?? []) {
+      if (!conductors.joins(part)) continue;
       const there = (metres.get(node) ?? 0) + lengthOf(station, circuit.parts[part]);
       if (there >= (metres.get(other) ?? Number.POSITIVE_INFINITY)) continue;
       metres.set(other, there);
@@ -81,10 +97,14 @@ function lengthOf(station: Station, part: CircuitPart | undefined): number {
   return wire ? part.ohms / Math.max(wireOhmsPerM(wire.wire), 1e-9) : 0;
 }
 
-function wiresAt(station: Station, circuit: Circuit, nodes: ReadonlySet<number>): LimitedWire[] {
-  return circuit.parts.flatMap((part) => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'wire' || !nodes.has(part.a) || !nodes.has(part.b)) return [];
-    const wire = limitOfWire(station, part.origin);
+function wiresAt(
+  station: Station,
+  circuit: Circuit,
+  conductors: Conductors,
+  nodes: ReadonlySet<number>,
+): LimitedWire[] {
+  return partsAmong(circuit, conductors, nodes).flatMap(({ origin }) => {
+    const wire = origin.type === 'wire' ? limitOfWire(station, origin) : null;
     return wire ? [wire] : [];
   });
 }

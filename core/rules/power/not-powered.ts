@@ -1,5 +1,6 @@
 import { cablesAt, portOf } from '../../station/parts.ts';
-import { instantsOf, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { instantsOfPart } from '../instants.ts';
+import { loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({
@@ -23,14 +24,14 @@ export const notPowered = defineRule({
   messages: { dead: '{unit} gets {volts V} and stays off; it needs {minV V}.' },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { part } of loadsOf(trial.circuit)) {
+      for (const { index, part } of loadsOf(trial.circuit)) {
         const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
         const cables = cablesAt(station, hookup, unit, port);
         // With nothing plugged in the open port is the finding, and an optional feed may stay open.
         if (cables.length === 0 || portOf(station, { unit, port }).port.needed === 'optional') continue;
-        const volts = Math.max(...instantsOf(trial).map(({ reach }) => loadVolts(reach, part)));
+        const volts = Math.max(...instantsOfPart(trial, index).map(({ reach }) => loadVolts(reach, part)));
         if (volts >= part.dropOutV) continue;
-        const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modes.get(s.index) !== 'regulating');
+        const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modeOf(s.index) !== 'regulating');
         report({
           message: 'dead',
           severity: 'fault',

@@ -4,7 +4,8 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { kindOf, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import type { UnitKind } from '../../station/unit-kind.ts';
-import { type Instant, instantsOf, loadsOf, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { instantsBetween, instantsOfPart } from '../instants.ts';
+import { loadsOf, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { feedersOf } from '../trace.ts';
 
@@ -27,21 +28,24 @@ export const overVoltage = defineRule({
     const limits = limitsOf(station);
     for (const { hookup, trial } of hookups) {
       const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
-      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
-      for (const { name, reach } of [first, ...instantsOf(trial)]) {
-        const base = { severity: 'danger', hookup: hookup.id, moment: name } as const;
-        for (const { part } of loadsOf(trial.circuit)) {
+      const first = { name: 'receive', reach: trial.atFirst } as const;
+      const base = { severity: 'danger', hookup: hookup.id } as const;
+      for (const { index, part } of loadsOf(trial.circuit)) {
+        for (const { name, reach } of [first, ...instantsOfPart(trial, index)]) {
           const volts = highestVolts(trial, reach, part, possible);
           const limit = part.spec.absMaxV;
           if (volts <= limit) continue;
           const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
           const values = { port: portName(station, ref), volts, limit };
-          report({ ...base, message: 'load', at: [ref], values, weight: volts - limit });
+          report({ ...base, message: 'load', at: [ref], values, weight: volts - limit, moment: name });
         }
-        for (const { unit, port, contact, label, most, least } of limits) {
-          const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
-          const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
-          const volts = node === undefined || chassis === undefined ? null : voltsBetween(reach.dc, node, chassis);
+      }
+      for (const { unit, port, contact, label, most, least } of limits) {
+        const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
+        const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
+        if (node === undefined || chassis === undefined) continue;
+        for (const { name, reach } of [first, ...instantsBetween(trial, node, chassis)]) {
+          const volts = voltsBetween(reach.dc, node, chassis);
           const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
           if (volts === null || passed === null) continue;
           const words = {
@@ -55,6 +59,7 @@ export const overVoltage = defineRule({
             at: [{ unit, port, contact }],
             values: { ...words, volts, limit: passed.volts },
             weight: Math.abs(volts - passed.volts),
+            moment: name,
           });
         }
       }

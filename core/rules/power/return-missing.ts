@@ -1,17 +1,9 @@
 import type { Circuit, LoadPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { cablesAt, portName } from '../../station/parts.ts';
-import {
-  instantsOf,
-  loadsOf,
-  loadVolts,
-  momentWords,
-  type Numbered,
-  nameOfOrigin,
-  portOfRef,
-  suppliesOf,
-  unitOfPart,
-} from '../look.ts';
+import { remember } from '../../station/remember.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { loadsOf, loadVolts, type Numbered, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 
@@ -33,16 +25,15 @@ export const returnMissing = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const instants = instantsOf(trial);
       const joints = jointsByUnit(trial.circuit);
       for (const { index, part } of loadsOf(trial.circuit)) {
         const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
         const cable = cablesAt(station, hookup, unit, port)[0];
         if (!cable || part.plus === part.minus) continue;
-        for (const { name, reach } of instants) {
+        for (const { name, reach } of instantsOfPart(trial, index)) {
           const own = jointAmps(joints.get(unit) ?? [], reach, port);
           const plus = own.get(part.plus) ?? 0;
-          const amps = reach.dc.amps[index] as number;
+          const amps = reach.dc.ampsIn(index);
           const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
           const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
           if (loadVolts(reach, part) < part.dropOutV) {
@@ -72,7 +63,7 @@ export const returnMissing = defineRule({
 /** Where a plug meets a port. */
 type Joint = Numbered<Resistor & { readonly origin: Extract<Origin, { type: 'mate' }> }>;
 
-function jointsByUnit(circuit: Circuit): Map<string, Joint[]> {
+const jointsByUnit = remember((circuit: Circuit): ReadonlyMap<string, readonly Joint[]> => {
   const joints = new Map<string, Joint[]>();
   circuit.parts.forEach((part, index) => {
     if (part.kind !== 'resistor' || part.origin.type !== 'mate') return;
@@ -82,13 +73,13 @@ function jointsByUnit(circuit: Circuit): Map<string, Joint[]> {
     joints.set(origin.unit, list);
   });
   return joints;
-}
+});
 
 /** Amperes through each joint of a port's plug, by the jack's node. */
 function jointAmps(joints: readonly Joint[], reach: Reach, port: string): Map<number, number> {
   const amps = new Map<number, number>();
   for (const { index, part } of joints) {
-    if (part.origin.port === port) amps.set(part.b, (amps.get(part.b) ?? 0) + (reach.dc.amps[index] as number));
+    if (part.origin.port === port) amps.set(part.b, (amps.get(part.b) ?? 0) + reach.dc.ampsIn(index));
   }
   return amps;
 }
@@ -109,6 +100,6 @@ function mostThroughChassis(
 ): { part: Joint['part']; amps: number } | null {
   const others = joints
     .filter(({ part }) => part.origin.port !== port)
-    .map(({ index, part }) => ({ part, amps: Math.abs(reach.dc.amps[index] as number) }));
+    .map(({ index, part }) => ({ part, amps: Math.abs(reach.dc.ampsIn(index)) }));
   return others.reduce<(typeof others)[number] | null>((most, o) => (most && most.amps >= o.amps ? most : o), null);
 }

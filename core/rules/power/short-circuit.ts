@@ -1,4 +1,5 @@
-import { type Instant, instantsOf, nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
+import { instantsOfPart } from '../instants.ts';
+import { nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, leastWay } from '../trace.ts';
 
@@ -20,13 +21,12 @@ export const shortCircuit = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
-      const instants = [first, ...instantsOf(trial).slice(1)];
       for (const { index, part } of suppliesOf(trial.circuit)) {
-        for (const { name, reach } of instants) {
+        const first = { name: 'receive', reach: trial.atFirst } as const;
+        for (const { name, reach } of [first, ...instantsOfPart(trial, index).slice(1)]) {
           // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
-          const amps = reach.dc.amps[index] as number;
-          const pressed = reach.dc.modes.get(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
+          const amps = reach.dc.ampsIn(index);
+          const pressed = reach.dc.modeOf(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
           if (!pressed) continue;
           const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
           const way = leastWay(
@@ -41,7 +41,7 @@ export const shortCircuit = defineRule({
           const unit = unitOfPart(part);
           const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
           report({
-            message: reach.dc.modes.get(index) === 'off' ? 'off' : 'shorted',
+            message: reach.dc.modeOf(index) === 'off' ? 'off' : 'shorted',
             severity: 'danger',
             at: [{ unit }],
             values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },

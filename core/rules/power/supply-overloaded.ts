@@ -1,7 +1,8 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { instantsOf, loadsOf, momentWords, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 
@@ -21,11 +22,13 @@ export const supplyOverloaded = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const instants = instantsOf(trial);
       for (const supply of suppliesOf(trial.circuit)) {
         const { amps: rated, peakAmps: peak } = supply.part.spec;
         if (rated === 0) continue;
-        const asked = instants.map(({ name, reach }) => ({ name, amps: demandOn(trial, reach, supply) }));
+        const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => ({
+          name,
+          amps: demandOn(trial, reach, supply),
+        }));
         const message = levelOf(Math.max(...asked.map(({ amps }) => amps)), rated, peak);
         const unit = unitOfPart(supply.part);
         for (const { name, amps } of asked) {
@@ -56,8 +59,8 @@ function levelOf(amps: number, rated: number, peak: number): 'peak' | 'continuou
 
 /** What a supply gives, or where it can't give it what the loads on it ask for. */
 function demandOn(trial: Trial, reach: Reach, supply: Numbered<SupplyPart>): number {
-  const given = reach.dc.amps[supply.index] as number;
-  if (reach.dc.modes.get(supply.index) === 'regulating') return given;
+  const given = reach.dc.ampsIn(supply.index);
+  if (reach.dc.modeOf(supply.index) === 'regulating') return given;
   const fed = joinedTo(conductorsOf(trial.circuit, reach.on), supply.part.plus);
   const asked = loadsOf(trial.circuit).filter(({ part }) => fed.has(part.plus) && isOpenGate(part.gate, reach.on));
   const total = asked.reduce((sum, { part }) => {

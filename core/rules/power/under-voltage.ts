@@ -1,6 +1,8 @@
 import { portName } from '../../station/parts.ts';
-import { instantsOf, loadsOf, loadVolts, momentWords, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
 
 /** So near to the edge of its range a load is in doubt. */
 const edge = 0.03;
@@ -20,10 +22,9 @@ export const underVoltage = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const instants = instantsOf(trial);
-      for (const { part } of loadsOf(trial.circuit)) {
+      for (const { index, part } of loadsOf(trial.circuit)) {
         // A load that gets nothing to speak of is not powered at all, which is another rule's business.
-        const fed = instants
+        const fed = instantsOfPart(trial, index)
           .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
           .filter(({ volts }) => volts >= part.dropOutV);
         const { minV } = part.spec;
@@ -39,9 +40,7 @@ export const underVoltage = defineRule({
             hookup: hookup.id,
             moment: name,
             weight: -volts,
-            touches: suppliesOf(trial.circuit)
-              .filter((s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus])
-              .map((s) => `supply:${unitOfPart(s.part)}`),
+            touches: feedersOf(trial.circuit, reach.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`),
           });
         }
       }

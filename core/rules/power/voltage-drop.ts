@@ -1,10 +1,12 @@
 import type { Resistor } from '../../circuit/circuit.ts';
+import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
-import { instantsOf, loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { instantsOfPart } from '../instants.ts';
+import { loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, leastWay } from '../trace.ts';
+import { conductorsOf, feedersOf, leastWay } from '../trace.ts';
 
 /** The limit where the station sets none. */
 const usualDrop = 0.05;
@@ -26,14 +28,15 @@ export const voltageDrop = defineRule({
   check({ station, hookups }, report) {
     const limit = station.settings.maxDrop ?? usualDrop;
     for (const { hookup, trial } of hookups) {
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const { part } of loadsOf(trial.circuit)) {
-          const supply = suppliesOf(trial.circuit).find(
-            (s) => reach.dc.island[s.part.plus] === reach.dc.island[part.plus],
-          );
+      const highest = Math.max(0, ...suppliesOf(trial.circuit).map((s) => s.part.spec.volts));
+      for (const { index, part } of loadsOf(trial.circuit)) {
+        for (const { name, reach } of instantsOfPart(trial, index)) {
           const got = loadVolts(reach, part);
-          if (!supply || got < part.dropOutV) continue;
-          const volts = (reach.dc.volts[supply.part.plus] as number) - (reach.dc.volts[supply.part.minus] as number);
+          // Which supply it is has to be traced, which few loads are worth.
+          const isFar = got >= part.dropOutV && highest - got > limit * highest;
+          const supply = isFar ? feedersOf(trial.circuit, reach.on, part.plus)[0] : undefined;
+          if (!supply) continue;
+          const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
           if (volts - got <= limit * volts) continue;
           const { where, volts: most } = worstOnWay(
             station,
@@ -78,7 +81,7 @@ function worstOnWay(
     for (const i of leastWay(trial.circuit, conductors, from, to)?.parts ?? []) {
       const part = trial.circuit.parts[i] as Resistor;
       const where = nameOfOrigin(station, part.origin);
-      dropped.set(where, (dropped.get(where) ?? 0) + Math.abs((reach.dc.amps[i] as number) * part.ohms));
+      dropped.set(where, (dropped.get(where) ?? 0) + Math.abs(reach.dc.ampsIn(i) * part.ohms));
     }
   }
   return [...dropped].reduce((worst, [where, volts]) => (volts > worst.volts ? { where, volts } : worst), {

@@ -1,8 +1,10 @@
 import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { cablesIn } from '../../station/parts.ts';
+import { cablesAt } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema.ts';
-import { isSending, receiversOf, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { isSending, rfPortRef, unitName } from '../look.ts';
+import { type RfRegion, regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 import { endGroups } from './ways.ts';
 
@@ -23,14 +25,19 @@ export const changeoverReversed = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { reach } of sendingsOf(trial)) {
-        for (const source of sourcesOf(trial)) {
-          for (const receiver of receiversOf(trial)) {
-            if (receiver.unit === source.unit) continue;
-            const reversed = isReversed(trial, reach, source, receiver);
-            const stuck = reversed ? [] : stuckUnits(trial, reach, source, receiver);
-            for (const changeover of reversed ? changedUnits(trial, reach) : stuck) {
-              const cables = cablesBetween(station, hookup, trial.circuit, changeover, [source.port, receiver.port]);
+      for (const region of regionsOf(trial)) {
+        const { number, sources, receivers } = region;
+        const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+        for (const { name, reach } of instantsOfRegion(trial, number)) {
+          for (const { source, receiver } of pairs) {
+            if (name !== 'sending' || receiver.unit === source.unit) continue;
+            const reversed = isReversed(trial, region, reach, source, receiver);
+            const stuck = reversed ? [] : stuckUnits(trial, region, reach, source, receiver);
+            for (const changeover of reversed ? changedUnits(trial, region, reach) : stuck) {
+              const cables = cablesBetween(station, hookup, trial.circuit, region, changeover, [
+                source.port,
+                receiver.port,
+              ]);
               if (cables.length < 2) continue;
               report({
                 message: reversed ? 'reversed' : 'never',
@@ -53,8 +60,8 @@ export const changeoverReversed = defineRule({
   },
 });
 
-function isReversed(trial: Trial, sending: Reach, source: RfSource, receiver: RfLoad): boolean {
-  const onEnd = (reach: Reach, port: number) => endGroups(trial, reach).has(reach.rf.group[port] as number);
+function isReversed(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): boolean {
+  const onEnd = (reach: Reach, port: number) => endGroups(region, reach).has(reach.rf.groupOf(port));
   const { receive } = trial;
   const before = onEnd(receive, source.port) && !onEnd(receive, receiver.port);
   return before && onEnd(sending, receiver.port) && !onEnd(sending, source.port);
@@ -64,12 +71,12 @@ function isReversed(trial: Trial, sending: Reach, source: RfSource, receiver: Rf
  * Powered units in whose idle position a sending transmitter is on the antenna, and which never turn to the side on
  * which the receiver is: one that senses RF feels too little of it there.
  */
-function stuckUnits(trial: Trial, sending: Reach, source: RfSource, receiver: RfLoad): string[] {
+function stuckUnits(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): string[] {
   const { receive, circuit } = trial;
-  const groupOf = (port: number) => sending.rf.group[port];
-  const isOnEnd = endGroups(trial, sending).has(groupOf(source.port) as number);
+  const groupOf = (port: number) => sending.rf.groupOf(port);
+  const isOnEnd = endGroups(region, sending).has(groupOf(source.port));
   if (!isOnEnd || !isSending(source, sending)) return [];
-  const units = circuit.rf.edges.flatMap(({ a, b, gate, origin }) => {
+  const units = region.edges.flatMap(({ a, b, gate, origin }) => {
     const isSelected = isOpenGate(gate, receive.on) || isOpenGate(gate, sending.on);
     // A hand switch is where somebody left it; only what an actor moves can be stuck.
     const moves = gate.some(({ actor }) => circuit.actors[actor] !== undefined);
@@ -83,8 +90,8 @@ function stuckUnits(trial: Trial, sending: Reach, source: RfSource, receiver: Rf
 }
 
 /** Units with a path that is selected in one of the two states and not in the other. */
-function changedUnits(trial: Trial, sending: Reach): string[] {
-  const units = trial.circuit.rf.edges.flatMap((edge) => {
+function changedUnits(trial: Trial, region: RfRegion, sending: Reach): string[] {
+  const units = region.edges.flatMap((edge) => {
     const changed = isOpenGate(edge.gate, trial.receive.on) !== isOpenGate(edge.gate, sending.on);
     return changed && edge.origin.type === 'element' ? [edge.origin.unit] : [];
   });
@@ -96,22 +103,24 @@ function cablesBetween(
   station: Station,
   hookup: Hookup,
   circuit: Circuit,
+  region: RfRegion,
   unit: string,
   ports: readonly number[],
 ): Cable[] {
-  const ends = new Set(ports.flatMap((port) => [...reachable(circuit, unit, port)]));
-  const name = (end: Cable['a']) => circuit.rf.ports.indexOf(`${end.unit}.${end.port}`);
-  return cablesIn(station, hookup).filter(
-    (c) => (c.a.unit === unit && ends.has(name(c.b))) || (c.b.unit === unit && ends.has(name(c.a))),
+  const reached = ports.flatMap((port) => [...reachable(circuit, region, unit, port)]);
+  const ends = new Set(reached.map((port) => circuit.rf.ports[port]));
+  const isEnd = (end: Cable['a']) => ends.has(`${end.unit}.${end.port}`);
+  return cablesAt(station, hookup, unit).filter(
+    (c) => (c.a.unit === unit && isEnd(c.b)) || (c.b.unit === unit && isEnd(c.a)),
   );
 }
 
 /** Ports that hang on this one by cables and by whatever is in the units between, one unit left out. */
-function reachable(circuit: Circuit, without: string, start: number): Set<number> {
+function reachable(circuit: Circuit, region: RfRegion, without: string, start: number): Set<number> {
   const seen = new Set([start]);
   const open = [start];
   for (let port = open.pop(); port !== undefined; port = open.pop()) {
-    for (const edge of circuit.rf.edges) {
+    for (const edge of region.edges) {
       if (edge.a !== port && edge.b !== port) continue;
       const other = edge.a === port ? edge.b : edge.a;
       if (seen.has(other) || rfPortRef(circuit, other).unit === without) continue;

@@ -1,6 +1,6 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { cablesIn, kindOf, portName } from '../../station/parts.ts';
-import { type Instant, instantsOf } from '../look.ts';
+import { cablesAt, kindOf, portName } from '../../station/parts.ts';
+import { instantsBetween } from '../instants.ts';
 import { defineRule } from '../rule.ts';
 
 /** What an RF contact without a stated limit stands: nothing to speak of. */
@@ -18,19 +18,15 @@ export const dcOnRf = defineRule({
   messages: { dc: '{port} has {volts V} DC on its centre contact; it stands {limit V}.' },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const first: Pick<Instant, 'name' | 'reach'> = { name: 'receive', reach: trial.atFirst };
-      const instants = [first, ...instantsOf(trial)];
-      const plugged = new Set(
-        cablesIn(station, hookup).flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]),
-      );
+      const first = { name: 'receive', reach: trial.atFirst } as const;
       for (const unit of station.units) {
         for (const port of kindOf(station, unit).ports) {
-          if (port.class !== 'rf' || !plugged.has(`${unit.id}.${port.id}`)) continue;
+          if (port.class !== 'rf' || cablesAt(station, hookup, unit.id, port.id).length === 0) continue;
           const centre = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.centre`);
           const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
           if (centre === undefined || shell === undefined) continue;
           const limit = port.limits?.centre?.maxV ?? 0;
-          for (const { name, reach } of instants) {
+          for (const { name, reach } of [first, ...instantsBetween(trial, centre, shell)]) {
             const volts = voltsBetween(reach.dc, centre, shell);
             if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
             const ref = { unit: unit.id, port: port.id };

@@ -1,7 +1,9 @@
 import { type Circuit, isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import type { RfField } from '../../rf/solve-rf.ts';
-import { rfPortName, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import type { RfField } from '../../rf/rf-solution.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { rfPortName, rfPortRef, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 import { fieldOf, touchesOnWay } from './ways.ts';
 
@@ -24,8 +26,9 @@ export const loadOverpowered = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const { circuit } = trial;
-      for (const { reach } of sendingsOf(trial)) {
-        for (const source of sourcesOf(trial)) {
+      for (const { number, sources, loads } of regionsOf(trial)) {
+        const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
+        for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
           const field = fieldOf(trial, reach, source);
           if (!field) continue;
           const say = (port: number, watts: number, limits: Ratings) => {
@@ -50,8 +53,8 @@ export const loadOverpowered = defineRule({
               touches,
             });
           };
-          for (const load of circuit.rf.loads) {
-            const arrival = field.selected[load.port];
+          for (const load of loads) {
+            const arrival = field.selected.get(load.port);
             if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
               say(load.port, wattsFromDbm(arrival.dbm), load.spec);
           }
@@ -78,10 +81,10 @@ function judge(watts: number, duty: number, { watts: continuous, shortWatts }: R
 
 /** Where power goes into something that only passes it on, with what that takes. */
 function entries(circuit: Circuit, field: RfField): { port: number; dbm: number; limit: number }[] {
-  return field.selected.flatMap((arrival) => {
-    const limit = arrival?.edge == null ? null : circuit.rf.edges[arrival.edge]?.maxWatts;
-    const port = arrival?.from ?? null;
-    const dbm = port === null ? undefined : field.selected[port]?.dbm;
+  return [...field.selected.values()].flatMap((arrival) => {
+    const limit = arrival.edge === null ? null : circuit.rf.edges[arrival.edge]?.maxWatts;
+    const port = arrival.from;
+    const dbm = port === null ? undefined : field.selected.get(port)?.dbm;
     return limit == null || port === null || dbm === undefined ? [] : [{ port, dbm, limit }];
   });
 }

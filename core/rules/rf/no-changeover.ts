@@ -1,6 +1,8 @@
 import type { RfLoad, RfSource } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type Instant, instantsOf, receiversOf, rfPortRef, sourcesOf, unitName } from '../look.ts';
+import { type Instant, instantsOfRegion } from '../instants.ts';
+import { rfPortRef, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 import { assumedOverloadDbm, fieldOf } from './ways.ts';
 
@@ -19,11 +21,12 @@ export const noChangeover = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      const instants = instantsOf(trial);
-      for (const source of sourcesOf(trial)) {
-        for (const receiver of receiversOf(trial)) {
+      for (const { number, sources, receivers } of regionsOf(trial)) {
+        const instants = instantsOfRegion(trial, number);
+        const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+        for (const { source, receiver } of pairs) {
           if (receiver.unit === source.unit) continue;
-          const always = instants.every(({ reach }) => reach.rf.group[source.port] === reach.rf.group[receiver.port]);
+          const always = instants.every(({ reach: { rf } }) => rf.groupOf(source.port) === rf.groupOf(receiver.port));
           if (!always || isTapped(instants, trial, source, receiver)) continue;
           report({
             message: 'joined',
@@ -40,6 +43,6 @@ export const noChangeover = defineRule({
 
 /** A receiver on a coupler so weak that the transmitter does not even block it is meant to hang there. */
 function isTapped(instants: readonly Instant[], trial: Trial, source: RfSource, receiver: RfLoad): boolean {
-  const levels = instants.flatMap(({ reach }) => fieldOf(trial, reach, source)?.best[receiver.port]?.dbm ?? []);
+  const levels = instants.flatMap(({ reach }) => fieldOf(trial, reach, source)?.best.get(receiver.port)?.dbm ?? []);
   return levels.length > 0 && Math.max(...levels) <= (receiver.spec.overloadDbm ?? assumedOverloadDbm);
 }

@@ -1,6 +1,9 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import { rfPortName, rfPortRef, sendingsOf, sourcesOf, unitName } from '../look.ts';
+import type { RfArrival, RfArrivals } from '../../rf/rf-solution.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { rfPortName, rfPortRef, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 import { fieldOf, touchesOnWay } from './ways.ts';
 
@@ -27,14 +30,15 @@ export const transmitIntoNothing = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const { circuit } = trial;
-      for (const { reach } of sendingsOf(trial)) {
-        for (const source of sourcesOf(trial)) {
+      for (const { number, sources, loads } of regionsOf(trial)) {
+        const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
+        for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
           const field = fieldOf(trial, reach, source);
           if (!field) continue;
-          const ends = circuit.rf.loads.filter((l) => field.selected[l.port] && isOpenGate(l.gate, reach.on));
+          const ends = loads.filter((l) => field.selected.has(l.port) && isOpenGate(l.gate, reach.on));
           if (ends.some((l) => l.spec.role !== 'receiver')) continue;
           const end = ends[0]?.port ?? farthest(field.selected) ?? source.port;
-          const ports = field.selected.flatMap((arrival, port) => (arrival ? [port] : []));
+          const ports = [...field.selected.keys()];
           report({
             message: ends.length > 0 ? 'receiver' : 'open',
             severity: 'danger',
@@ -55,10 +59,8 @@ export const transmitIntoNothing = defineRule({
 });
 
 /** The port at which the level is least: the far end of the way. */
-function farthest(arrivals: readonly ({ dbm: number } | null)[]): number | null {
-  let far: number | null = null;
-  arrivals.forEach((arrival, port) => {
-    if (arrival && (far === null || arrival.dbm <= (arrivals[far]?.dbm ?? 0))) far = port;
-  });
-  return far;
+function farthest(arrivals: RfArrivals): number | null {
+  let far: readonly [number, RfArrival] | null = null;
+  for (const arrival of arrivals) if (far === null || arrival[1].dbm <= far[1].dbm) far = arrival;
+  return far?.[0] ?? null;
 }

@@ -1,8 +1,10 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
-import { wayTo } from '../../rf/solve-rf.ts';
-import { instantsOf, momentWords, receiversOf, rfPortName, rfPortRef, sourcesOf, unitName } from '../look.ts';
+import { wayTo } from '../../rf/rf-solution.ts';
+import { instantsOfRegion, momentWords } from '../instants.ts';
+import { rfPortName, rfPortRef, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
-import { fieldOf, isMuted, touchesOnWay } from './ways.ts';
+import { isMuted, touchesOnWay } from './ways.ts';
 
 /** A receiver that states no limit is taken to stand this. */
 const assumedDamageDbm = 10;
@@ -25,12 +27,15 @@ export const transmitIntoReceiver = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const { circuit } = trial;
-      for (const { name, reach } of instantsOf(trial)) {
-        for (const source of sourcesOf(trial)) {
-          const field = fieldOf(trial, reach, source);
-          for (const receiver of field ? receiversOf(trial) : []) {
-            const arrival = field?.best[receiver.port];
-            if (!field || !arrival || !isOpenGate(receiver.gate, reach.on)) continue;
+      for (const { number, receivers } of regionsOf(trial)) {
+        for (const { name, reach } of instantsOfRegion(trial, number)) {
+          const fields = reach.rf.at(number).fields;
+          for (const { field, receiver } of fields.flatMap((field) =>
+            receivers.map((receiver) => ({ field, receiver })),
+          )) {
+            const source = circuit.rf.sources[field.source];
+            const arrival = field.best.get(receiver.port);
+            if (!source || !arrival || !isOpenGate(receiver.gate, reach.on)) continue;
             const damage = receiver.spec.damageDbm ?? assumedDamageDbm;
             const overload = receiver.spec.overloadDbm;
             const burns = arrival.dbm > damage;

@@ -1,14 +1,16 @@
 import { type Circuit, isOpenGate, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { type RfField, wayTo } from '../../rf/solve-rf.ts';
+import { type RfField, wayTo } from '../../rf/rf-solution.ts';
+import { remember } from '../../station/remember.ts';
 import { rfPortRef } from '../look.ts';
+import type { RfRegion } from '../regions.ts';
 
 /** A receiver that states no overload level is taken to be blocked above this. */
 export const assumedOverloadDbm = -10;
 
 /** The field of a source at an instant, or null while it makes none. */
 export const fieldOf = (trial: Trial, reach: Reach, source: RfSource): RfField | null =>
-  reach.rf.fields.find((f) => trial.circuit.rf.sources[f.source] === source) ?? null;
+  reach.rf.fieldsAt(source.port).find((f) => trial.circuit.rf.sources[f.source] === source) ?? null;
 
 /** Units and cables by which RF came to a port, as a finding names what takes part. */
 export function touchesOnWay(circuit: Circuit, field: RfField, port: number): string[] {
@@ -22,13 +24,20 @@ export function touchesOnWay(circuit: Circuit, field: RfField, port: number): st
 
 /** Whether a receiver is silenced at an instant: its mute is on, or is felt and only its power is missing. */
 export function isMuted(trial: Trial, reach: Reach, unit: string): boolean {
-  return trial.circuit.actors.some(
-    (a, i) => a.unit === unit && a.does === 'mutes' && (reach.on[i] === 1 || reach.felt[i] === 1),
-  );
+  return (mutesOf(trial.circuit).get(unit) ?? []).some((i) => reach.on[i] === 1 || reach.felt[i] === 1);
 }
 
-/** Groups of ports that end in an antenna or a termination at an instant. */
-export function endGroups(trial: Trial, reach: Reach): Set<number> {
-  const ends = trial.circuit.rf.loads.filter((l) => l.spec.role !== 'receiver' && isOpenGate(l.gate, reach.on));
-  return new Set(ends.map((l) => reach.rf.group[l.port] as number));
+/** By unit, the actors that silence it. */
+const mutesOf = remember((circuit: Circuit): ReadonlyMap<string, readonly number[]> => {
+  const mutes = new Map<string, number[]>();
+  circuit.actors.forEach(({ unit, does }, i) => {
+    if (does === 'mutes') mutes.set(unit, [...(mutes.get(unit) ?? []), i]);
+  });
+  return mutes;
+});
+
+/** Groups of a region's ports that end in an antenna or a termination at an instant. */
+export function endGroups({ loads }: RfRegion, reach: Reach): Set<number | undefined> {
+  const ends = loads.filter((l) => l.spec.role !== 'receiver' && isOpenGate(l.gate, reach.on));
+  return new Set(ends.map((l) => reach.rf.groupOf(l.port)));
 }

@@ -1,0 +1,35 @@
+import type { RfEdge, RfLoad, RfSource } from '../circuit/circuit.ts';
+import type { Trial } from '../keydown/key-down.ts';
+import { remember } from '../station/remember.ts';
+
+/** Ports that some path or cable joins, with what is on them: RF never leaves a region. */
+export interface RfRegion {
+  readonly number: number;
+  readonly sources: readonly RfSource[];
+  readonly loads: readonly RfLoad[];
+  readonly receivers: readonly RfLoad[];
+  readonly edges: readonly RfEdge[];
+}
+
+/** The regions that have a source. */
+export const regionsOf = remember((trial: Trial): readonly RfRegion[] => {
+  const { sources, loads, edges } = trial.circuit.rf;
+  const { rf } = trial.receive;
+  const at = <T>(items: readonly T[], port: (item: T) => number) => groupBy(items, (item) => rf.regionOf(port(item)));
+  const [loadsAt, edgesAt] = [at(loads, (l) => l.port), at(edges, (e) => e.a)];
+  return [...at(sources, (s) => s.port)].map(([number, own]) => {
+    const here = loadsAt.get(number) ?? [];
+    const receivers = here.filter((l) => l.spec.role === 'receiver');
+    return { number, sources: own, loads: here, receivers, edges: edgesAt.get(number) ?? [] };
+  });
+});
+
+function groupBy<T>(items: readonly T[], key: (item: T) => number): Map<number, T[]> {
+  const groups = new Map<number, T[]>();
+  for (const item of items) {
+    const group = groups.get(key(item));
+    if (group) group.push(item);
+    else groups.set(key(item), [item]);
+  }
+  return groups;
+}
