@@ -1,15 +1,14 @@
 import type { Station, Unit } from '../station/schema.ts';
 import type { Actor, Feel, UnitKind } from '../station/unit-kind.ts';
-import type { CompiledFeel } from './circuit.ts';
+import type { CircuitPart, CompiledFeel } from './circuit.ts';
 import type { CircuitDraft } from './draft.ts';
 
-/** Adds a unit's power and its actors, in the order in which `buildCircuit` numbered them. */
-export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind) {
+/** Adds a unit's power and its actors, as `buildCircuit` numbered them; the unit's elements are the parts from `first` on. */
+export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind, first: number) {
+  const own = draft.parts.slice(first);
   const power = draft.actorOf.get(`${unit.id}.powered`) ?? null;
   if (power !== null) {
-    const loads = draft.parts.flatMap((part, i) =>
-      part.kind === 'load' && partUnit(part.origin) === unit.id ? [i] : [],
-    );
+    const loads = own.flatMap((part, i) => (part.kind === 'load' ? [first + i] : []));
     const feels: CompiledFeel[] = [{ type: 'powered', loads }];
     const base = { key: `${unit.id}.powered`, unit: unit.id, id: 'powered', label: `${unit.name} powered` };
     draft.actors[power] = { ...base, does: 'powered', feels, operateMs: 0, releaseMs: 0, bounceMs: 0, power: null };
@@ -24,7 +23,7 @@ export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kin
       id: actor.id,
       label: actor.label,
       does: actor.does,
-      feels: list.map((feel) => compileFeel(draft, unit, feel)),
+      feels: list.map((feel) => compileFeel(draft, unit, feel, first)),
       operateMs: actor.operateMs,
       releaseMs: actor.releaseMs + hangMs(station, actor),
       bounceMs: actor.bounceMs ?? 0,
@@ -33,9 +32,7 @@ export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kin
   }
 }
 
-const partUnit = (origin: { type: string; unit?: string }): string | undefined => origin.unit;
-
-function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel): CompiledFeel {
+function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel, first: number): CompiledFeel {
   const node = (ref: string) => draft.node(`${unit.id}.${ref}`);
   switch (feel.type) {
     case 'operator':
@@ -49,10 +46,9 @@ function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel): CompiledFeel 
         volts: feel.volts,
       };
     case 'currentAbove': {
-      const part = draft.parts.findIndex(
-        (p) => p.origin.type === 'element' && p.origin.unit === unit.id && p.origin.element === feel.element,
-      );
-      return { type: 'currentAbove', part, amps: feel.amps };
+      const isIt = (p: CircuitPart, i: number) =>
+        i >= first && p.origin.type === 'element' && p.origin.element === feel.element;
+      return { type: 'currentAbove', part: draft.parts.findIndex(isIt), amps: feel.amps };
     }
     case 'rfAbove':
       return { type: 'rfAbove', port: draft.rfPort(`${unit.id}.${feel.port}`), dbm: feel.dbm };

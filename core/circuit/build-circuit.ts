@@ -26,10 +26,11 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circui
   for (const { unit, kind } of units) nameActors(draft, unit, kind);
   for (const { unit, kind, settings } of units) {
     const gateFor: GateFor = (condition) => compileGate(draft, unit.id, settings, condition);
+    const first = draft.parts.length;
     for (const element of kind.elements) addElement(draft, unit, kind, element, gateFor);
+    addActors(draft, station, unit, kind, first);
     addChassis(draft, station, unit, kind);
   }
-  for (const { unit, kind } of units) addActors(draft, station, unit, kind);
   for (const cable of cablesIn(station, hookup)) addCable(draft, station, cable);
   const { nodes, nodeOf, parts, actors, actorOf } = draft;
   const rf = { ports: draft.rfPorts, edges: draft.rfEdges, sources: draft.rfSources, loads: draft.rfLoads };

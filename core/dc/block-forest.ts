@@ -12,6 +12,8 @@ interface Solutions {
  */
 export class BlockForest {
   private readonly depth: Int32Array;
+  /** The root of each node's tree. */
+  private readonly rootOf: Int32Array;
   /** The block on whose far side a node is, and the node's number there; -1 for a root. */
   private readonly above: Int32Array;
   private readonly place: Int32Array;
@@ -29,6 +31,7 @@ export class BlockForest {
     starts: Iterable<number>,
   ) {
     this.depth = new Int32Array(size).fill(-1);
+    this.rootOf = new Int32Array(size);
     this.above = new Int32Array(size).fill(-1);
     this.place = new Int32Array(size);
     this.hook = new Int32Array(blocks.length).fill(-1);
@@ -43,6 +46,7 @@ export class BlockForest {
 
   /** Volts of node a against node b, or null where nothing in force joins them. */
   between(a: number, b: number, solutions: Solutions): number | null {
+    if (this.rootOf[a] !== this.rootOf[b]) return null;
     let volts = 0;
     let [high, low] = [a, b];
     while (high !== low) {
@@ -67,6 +71,7 @@ export class BlockForest {
   /** The blocks through which a voltage between two nodes is made up. */
   blocksBetween(a: number, b: number): number[] {
     const passed: number[] = [];
+    if (this.rootOf[a] !== this.rootOf[b]) return passed;
     let [high, low] = [a, b];
     while (high !== low) {
       const [up, down] = [this.above[high] as number, this.above[low] as number];
@@ -107,6 +112,7 @@ export class BlockForest {
   private hang(start: number, blocksAt: readonly (readonly number[])[]) {
     if (this.depth[start] !== -1) return;
     this.depth[start] = 0;
+    this.rootOf[start] = start;
     this.roots.push(start);
     const open = [start];
     for (let node = open.pop(); node !== undefined; node = open.pop()) {
@@ -119,6 +125,7 @@ export class BlockForest {
           if (other === node) this.hookPlace[b] = i;
           if (this.depth[other] !== -1) return;
           this.depth[other] = (this.depth[node as number] as number) + 1;
+          this.rootOf[other] = start;
           this.above[other] = b;
           this.place[other] = i;
           open.push(other);

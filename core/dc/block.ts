@@ -10,18 +10,18 @@ export class Block {
   readonly parts: readonly number[];
   /** Actors on which its parts depend. */
   readonly actors: readonly number[];
-  private readonly local: readonly CircuitPart[];
-  private readonly names: readonly string[];
   private readonly known = new Map<string, BlockSolution>();
   private solver: NetworkSolver | null = null;
 
-  constructor(names: readonly string[], parts: readonly CircuitPart[], block: GraphBlock) {
+  /** `names` and `all` are the circuit's nodes and parts. */
+  constructor(
+    private readonly names: readonly string[],
+    private readonly all: readonly CircuitPart[],
+    block: GraphBlock,
+  ) {
     this.nodes = block.nodes;
     this.parts = block.edges;
-    const numberOf = new Map(block.nodes.map((node, i) => [node, i]));
-    this.names = block.nodes.map((node) => names[node] ?? '');
-    this.local = block.edges.map((i) => renumber(parts[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
-    this.actors = [...new Set(this.local.flatMap(gatesOf).flatMap((gate) => gate.map((g) => g.actor)))];
+    this.actors = actorsIn(block.edges, all);
   }
 
   /** The block with these actors on and these parts (the circuit's numbers) open; the same object for the same state. */
@@ -32,24 +32,43 @@ export class Block {
     const known = this.known.get(key);
     if (known) return known;
     const own = new Set(open.size > 0 ? this.parts.flatMap((part, i) => (open.has(part) ? [i] : [])) : []);
-    const [single] = this.local;
-    const solution =
-      single && this.local.length === 1
-        ? solveBridge(single, isOpenGate(single.gate, on) && own.size === 0)
-        : this.whole().solve(on, own);
+    const single = this.parts.length === 1 && this.nodes.length <= 2 ? this.all[this.parts[0] as number] : undefined;
+    const solution = single
+      ? solveBridge(single, isOpenGate(single.gate, on) && own.size === 0)
+      : this.whole().solve(on, own);
     this.known.set(key, solution);
     return solution;
   }
 
   private whole(): NetworkSolver {
-    this.solver ??= new NetworkSolver({ nodes: this.names, parts: this.local });
+    this.solver ??= this.renumbered();
     return this.solver;
+  }
+
+  private renumbered(): NetworkSolver {
+    const numberOf = new Map(this.nodes.map((node, i) => [node, i]));
+    const parts = this.parts.map((i) => renumber(this.all[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
+    return new NetworkSolver({ nodes: this.nodes.map((node) => this.names[node] ?? ''), parts });
   }
 }
 
-function gatesOf(part: CircuitPart): Gate[] {
-  return part.kind === 'load' ? [part.gate, ...part.states.map((s) => s.gate)] : [part.gate];
+const none: readonly number[] = [];
+
+function actorsIn(parts: readonly number[], all: readonly CircuitPart[]): readonly number[] {
+  let actors: Set<number> | null = null;
+  for (const i of parts) {
+    for (const gate of gatesOf(all[i] as CircuitPart)) {
+      for (const { actor } of gate) {
+        actors ??= new Set();
+        actors.add(actor);
+      }
+    }
+  }
+  return actors ? [...actors] : none;
 }
+
+const gatesOf = (part: CircuitPart): readonly Gate[] =>
+  part.kind === 'load' ? [part.gate, ...part.states.map((s) => s.gate)] : [part.gate];
 
 function renumber(part: CircuitPart, number: (node: number) => number): CircuitPart {
   switch (part.kind) {
@@ -66,12 +85,22 @@ function renumber(part: CircuitPart, number: (node: number) => number): CircuitP
   }
 }
 
+/** Two nodes that are joined without a current, two that are not, and one node alone. */
+const joined = still([0, 0]);
+const apart = still([0, 1]);
+const loop = still([0]);
+
+function still(islands: readonly number[]): BlockSolution {
+  const volts = new Float64Array(islands.length);
+  return { volts, island: Int32Array.from(islands), amps: new Float64Array(1), modes: new Map(), settled: true };
+}
+
 /** A part that nothing else joins the two ends of: no current can flow, so its voltage is known without solving. */
 function solveBridge(part: CircuitPart, inForce: boolean): BlockSolution {
   const [a, b] = endsOf(part);
-  const volts = new Float64Array(a === b ? 1 : 2);
-  if (inForce && a !== b && (part.kind === 'supply' || part.kind === 'pullUp')) volts[a] = part.spec.volts;
-  const island = Int32Array.from(volts, (_, i) => (inForce ? 0 : i));
-  const modes: BlockSolution['modes'] = new Map(part.kind === 'supply' && inForce ? [[0, 'regulating']] : []);
-  return { volts, island, amps: new Float64Array(1), modes, settled: true };
+  if (a === b) return loop;
+  if (!inForce) return apart;
+  if (part.kind !== 'supply' && part.kind !== 'pullUp') return joined;
+  const modes: BlockSolution['modes'] = new Map(part.kind === 'supply' ? [[0, 'regulating']] : []);
+  return { ...joined, volts: Float64Array.of(part.spec.volts, 0), modes };
 }

@@ -87,10 +87,16 @@ class BlockSearch {
     if ((this.low[node] as number) < (this.low[above] as number)) this.low[above] = this.low[node] as number;
     if ((this.low[node] as number) < (this.depth[above] as number)) return;
     // Nothing below reaches above the upper node: all walked since the edge that led down here is one block.
-    const edges = this.pile.splice(this.bottom[node] as number);
-    this.blocks.push({
-      edges,
-      nodes: [...new Set(edges.flatMap((edge) => this.ends[edge] as readonly [number, number]))],
-    });
+    const bottom = this.bottom[node] as number;
+    const edges = this.pile.slice(bottom);
+    this.pile.length = bottom;
+    this.blocks.push({ edges, nodes: this.nodesOf(edges) });
+  }
+
+  private nodesOf(edges: readonly number[]): readonly number[] {
+    const [first] = edges;
+    // Most blocks are single edges.
+    if (first !== undefined && edges.length === 1) return this.ends[first] as readonly [number, number];
+    return [...new Set(edges.flatMap((edge) => this.ends[edge] as readonly [number, number]))];
   }
 }
