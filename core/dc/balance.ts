@@ -6,7 +6,7 @@ import { PullUp, PullUpFeed } from './devices/pull-up.ts';
 import { Supply, type SupplyMode } from './devices/supply.ts';
 import { Elimination } from './elimination.ts';
 import { type EliminationPlan, planElimination } from './elimination-plan.ts';
-import { findIslands, type Islands, type Network } from './islands.ts';
+import { IslandFinder, type Islands, type Network } from './islands.ts';
 
 /** What stands on the nodes and flows in the parts of one block; indices are the block's own. */
 export interface BlockSolution {
@@ -27,15 +27,17 @@ const mostRounds = 400;
 export class NetworkSolver {
   private readonly plan: EliminationPlan;
   private readonly elimination: Elimination;
+  private readonly islands: IslandFinder;
 
   constructor(private readonly network: Network) {
     this.plan = planElimination(network.nodes.length, network.parts);
     this.elimination = new Elimination(this.plan);
+    this.islands = new IslandFinder(network);
   }
 
   /** The state with these actors on and the parts in `open` (its own indices) taken out. */
   solve(on: ActorStates, open: ReadonlySet<number>): BlockSolution {
-    const islands = findIslands(this.network, on, open);
+    const islands = this.islands.find(on, open);
     const devices = makeDevices(this.network, islands, on);
     const volts = new Float64Array(this.network.nodes.length);
     const across: Across = (a, b) => (volts[a] as number) - (volts[b] as number);

@@ -14,47 +14,60 @@ export interface Islands {
   readonly inForce: Uint8Array;
 }
 
-/** Finds the islands with these actors on and these parts open; a supply's minus is the reference where there is one. */
-export function findIslands(circuit: Network, on: ActorStates, open: ReadonlySet<number>): Islands {
-  const { nodes, parts } = circuit;
-  const parent = Int32Array.from(nodes, (_, i) => i);
-  const find = (node: number): number => {
-    let root = node;
-    while (parent[root] !== root) root = parent[root] as number;
-    for (let n = node; n !== root; ) {
-      const next = parent[n] as number;
-      parent[n] = root;
-      n = next;
+/** Finds the islands of one network for any of its states. */
+export class IslandFinder {
+  /** The two nodes of each part. */
+  private readonly ends: readonly (readonly [number, number])[];
+  /** Nodes as they are wanted for references: a supply's minus (by its part) before a chassis before any other. */
+  private readonly minuses: readonly (readonly [number, number])[];
+  private readonly chassis: readonly number[];
+
+  constructor(private readonly network: Network) {
+    const { nodes, parts } = network;
+    this.ends = parts.map(endsOf);
+    this.minuses = parts.flatMap((part, i) => (part.kind === 'supply' ? [[i, part.minus] as const] : []));
+    this.chassis = nodes.flatMap((name, node) => (name.endsWith('.chassis') ? [node] : []));
+  }
+
+  /** The islands with these actors on and these parts open. */
+  find(on: ActorStates, open: ReadonlySet<number>): Islands {
+    const { nodes, parts } = this.network;
+    const of = new Int32Array(nodes.length);
+    for (let node = 0; node < of.length; node++) of[node] = node;
+    const inForce = new Uint8Array(parts.length);
+    for (let i = 0; i < parts.length; i++) {
+      if (open.has(i) || !isOpenGate(parts[i]?.gate ?? [], on)) continue;
+      inForce[i] = 1;
+      const [a, b] = this.ends[i] as readonly [number, number];
+      of[rootOf(of, a)] = rootOf(of, b);
     }
-    return root;
-  };
-  const inForce = Uint8Array.from(parts, (part, i) => (!open.has(i) && isOpenGate(part.gate, on) ? 1 : 0));
-  parts.forEach((part, i) => {
-    if (inForce[i] === 0) return;
-    const [a, b] = endsOf(part);
-    parent[find(a)] = find(b);
-  });
-  const of = Int32Array.from(nodes, (_, i) => find(i));
-  return { of, reference: chooseReferences(circuit, of, inForce), inForce };
+    for (let node = 0; node < of.length; node++) of[node] = rootOf(of, node);
+    return { of, reference: this.chooseReferences(of, inForce), inForce };
+  }
+
+  private chooseReferences(of: Int32Array, inForce: Uint8Array): Uint8Array {
+    const reference = new Uint8Array(of.length);
+    const done = new Uint8Array(of.length);
+    const choose = (node: number) => {
+      const island = of[node] as number;
+      if (done[island] === 1) return;
+      done[island] = 1;
+      reference[node] = 1;
+    };
+    for (const [part, minus] of this.minuses) if (inForce[part] === 1) choose(minus);
+    for (const node of this.chassis) choose(node);
+    for (let node = 0; node < of.length; node++) choose(node);
+    return reference;
+  }
 }
 
-function chooseReferences(circuit: Network, of: Int32Array, inForce: Uint8Array): Uint8Array {
-  const reference = new Uint8Array(of.length);
-  const done = new Set<number>();
-  const choose = (node: number) => {
-    const island = of[node] as number;
-    if (done.has(island)) return;
-    done.add(island);
-    reference[node] = 1;
-  };
-  circuit.parts.forEach((part, i) => {
-    if (part.kind === 'supply' && inForce[i] === 1) choose(part.minus);
-  });
-  circuit.nodes.forEach((name, node) => {
-    if (name.endsWith('.chassis')) choose(node);
-  });
-  of.forEach((_, node) => {
-    choose(node);
-  });
-  return reference;
+function rootOf(parent: Int32Array, node: number): number {
+  let root = node;
+  while (parent[root] !== root) root = parent[root] as number;
+  for (let n = node; n !== root; ) {
+    const next = parent[n] as number;
+    parent[n] = root;
+    n = next;
+  }
+  return root;
 }

@@ -8,7 +8,7 @@ import {
 } from '../circuit/circuit.ts';
 import type { DcSolution } from './dc-solution.ts';
 import { reversedShare } from './devices/load.ts';
-import { findIslands } from './islands.ts';
+import { IslandFinder } from './islands.ts';
 
 /**
  * The DC network in one state as a SPICE deck: the same contacts, conductors, loads and supplies, for checking the
@@ -22,7 +22,7 @@ export function writeSpice(
   open: ReadonlySet<number>,
   dc: DcSolution,
 ): string {
-  const islands = findIslands(circuit, on, open);
+  const islands = new IslandFinder(circuit).find(on, open);
   const node = (n: number) => (islands.reference[n] === 1 ? '0' : `n${n}`);
   const used = new Set<number>();
   const lines = circuit.parts.flatMap((part, i) => {
