@@ -25,3 +25,4 @@ export { plugOf } from './station/references.ts';
 export type { Cable, CableEnd, Hookup, Plan, PortRef, Station, Unit } from './station/schema.ts';
 export type { Actor, Port, PortClass, UnitElement, UnitKind } from './station/unit-kind.ts';
 export { writeStation } from './station/write.ts';
+export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';

@@ -114,6 +114,8 @@ export interface CircuitActor {
   readonly bounceMs: number;
   /** The actor that stands for its unit's power, or null where it needs none. */
   readonly power: number | null;
+  /** It is on, or off, whatever it feels: a relay that sticks. */
+  readonly stuck?: boolean;
 }
 
 export type RfEdgeOrigin =

@@ -1,5 +1,9 @@
 import type { BlockSolution } from './balance.ts';
-import type { Block } from './block.ts';
+
+/** A block, as far as it matters here. */
+interface GraphNodes {
+  readonly nodes: readonly number[];
+}
 
 /** By block. */
 interface Solutions {
@@ -27,7 +31,7 @@ export class BlockForest {
   /** Roots are taken in the order of `starts`; any node not named there may become one too. */
   constructor(
     private readonly size: number,
-    private readonly blocks: readonly Block[],
+    private readonly blocks: readonly GraphNodes[],
     starts: Iterable<number>,
   ) {
     this.depth = new Int32Array(size).fill(-1);
@@ -92,7 +96,7 @@ export class BlockForest {
     const island = new Int32Array(this.size);
     for (const root of this.roots) island[root] = root;
     for (const b of this.order) {
-      const { nodes } = this.blocks[b] as Block;
+      const { nodes } = this.blocks[b] as GraphNodes;
       const solution = solutions.at(b);
       const hook = this.hook[b] as number;
       const at = this.hookPlace[b] as number;
@@ -118,7 +122,7 @@ export class BlockForest {
     for (let node = open.pop(); node !== undefined; node = open.pop()) {
       for (const b of blocksAt[node] ?? []) {
         if (this.hook[b] !== -1) continue;
-        const { nodes } = this.blocks[b] as Block;
+        const { nodes } = this.blocks[b] as GraphNodes;
         this.hook[b] = node;
         this.order.push(b);
         nodes.forEach((other, i) => {

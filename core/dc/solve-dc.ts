@@ -8,31 +8,34 @@ import { findBlocks } from './find-blocks.ts';
 
 /** Solves one circuit for any of its states. */
 export class DcSolver {
-  private readonly layout: DcLayout;
   /** Of each actor the blocks that depend on it. */
   private readonly blocksOfActor: readonly (readonly number[])[];
   /** What each block looks like with every actor off. */
   private readonly still: readonly BlockSolution[];
 
-  constructor(circuit: Circuit) {
-    const { nodes, parts, actors } = circuit;
-    const blocks = findBlocks(nodes.length, edgesOf(parts)).map(
-      (block) => new Block(nodes, parts, { ...block, edges: block.edges.filter((edge) => edge < parts.length) }),
-    );
-    const blockOf = new Int32Array(parts.length);
-    const placeOf = new Int32Array(parts.length);
-    const blocksOfActor: number[][] = actors.map(() => []);
-    blocks.forEach((block, b) => {
-      block.parts.forEach((part, place) => {
-        blockOf[part] = b;
-        placeOf[part] = place;
-      });
+  /** `layout` is that of a circuit of the same shape, whose blocks serve where they are the same. */
+  constructor(
+    circuit: Circuit,
+    private readonly layout: DcLayout = layOut(circuit),
+  ) {
+    const blocksOfActor: number[][] = circuit.actors.map(() => []);
+    layout.blocks.forEach((block, b) => {
       for (const actor of block.actors) blocksOfActor[actor]?.push(b);
     });
-    this.layout = { blocks, forest: new BlockForest(nodes.length, blocks, zeros(circuit)), blockOf, placeOf };
     this.blocksOfActor = blocksOfActor;
-    const none = new Uint8Array(actors.length);
-    this.still = blocks.map((block) => block.solve(none, new Set()));
+    const none = new Uint8Array(circuit.actors.length);
+    this.still = layout.blocks.map((block) => block.solve(none, new Set()));
+  }
+
+  /** A solver for a circuit that differs from this one's in some parts (not in what they join): all else stays solved. */
+  withParts(circuit: Circuit, differing: readonly number[]): DcSolver {
+    const { nodes, parts } = circuit;
+    const blocks = [...this.layout.blocks];
+    for (const b of new Set(differing.map((part) => this.layout.blockOf[part] as number))) {
+      const block = blocks[b] as Block;
+      blocks[b] = new Block(nodes, parts, { nodes: block.nodes, edges: block.parts });
+    }
+    return new DcSolver(circuit, { ...this.layout, blocks });
   }
 
   /** Actors on which the voltage between two nodes depends. */
@@ -73,6 +76,22 @@ export class DcSolver {
     }
     return new DcSolution(this.layout, earlier.base, changed);
   }
+}
+
+function layOut(circuit: Circuit): DcLayout {
+  const { nodes, parts } = circuit;
+  const blocks = findBlocks(nodes.length, edgesOf(parts)).map(
+    (block) => new Block(nodes, parts, { ...block, edges: block.edges.filter((edge) => edge < parts.length) }),
+  );
+  const blockOf = new Int32Array(parts.length);
+  const placeOf = new Int32Array(parts.length);
+  blocks.forEach((block, b) => {
+    block.parts.forEach((part, place) => {
+      blockOf[part] = b;
+      placeOf[part] = place;
+    });
+  });
+  return { blocks, forest: new BlockForest(nodes.length, blocks, zeros(circuit)), blockOf, placeOf };
 }
 
 /**

@@ -112,9 +112,9 @@ export class Bench {
     const { dc, rf } = this.look();
     for (const i of this.actors) {
       const actor = circuit.actors[i] as CircuitActor;
-      const feels = actor.feels.some((feel) => isFelt(circuit, feel, i, dc, rf, on, this.pressed));
+      const feels = actor.stuck ?? actor.feels.some((feel) => isFelt(circuit, feel, i, dc, rf, on, this.pressed));
       felt[i] = feels ? 1 : 0;
-      const wants = feels && (actor.power === null || on[actor.power] === 1);
+      const wants = actor.stuck ?? (feels && (actor.power === null || on[actor.power] === 1));
       const isOn = on[i] === 1;
       if (wants === isOn) pending.delete(i);
       else if (pending.get(i)?.on !== wants)

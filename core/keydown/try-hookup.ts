@@ -7,7 +7,7 @@ import type { Hookup, Station } from '../station/schema.ts';
 import { voltsBetween } from './feel.ts';
 import { groupActors } from './influence.ts';
 import type { KeyDown, Reach, Trial } from './key-down.ts';
-import { Bench } from './press.ts';
+import { Bench, type Solvers } from './press.ts';
 
 /** A fuse opens for good within ten minutes above this share of its rating (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
 export const opensAbove = 1.35;
@@ -18,7 +18,11 @@ export const opensAbove = 1.35;
  */
 export function tryHookup(station: Station, hookup: Hookup): Trial {
   const circuit = buildCircuit(station, hookup);
-  const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+  return tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm));
+}
+
+/** The same for a circuit with its solvers, at the length of a dit. */
+export function tryCircuit(circuit: Circuit, solvers: Solvers, dit: number): Trial {
   const open = new Set<number>();
   const opened: { part: number; amps: number }[] = [];
   let receive = new Bench(circuit, solvers, open).rest().reach;
@@ -28,7 +32,6 @@ export function tryHookup(station: Station, hookup: Hookup): Trial {
     opened.push(worst);
     receive = new Bench(circuit, solvers, open).rest().reach;
   }
-  const dit = ditMs(station.plan.speedWpm);
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
   const group = groupActors(circuit, solvers.dc, solvers.rf);
   const members = new Map<number, number[]>();

@@ -45,6 +45,8 @@ export interface Rule<M extends string = string> {
   readonly advice: string;
   /** Where its limit comes from. */
   readonly source: string;
+  /** It concludes that the drawing is wrong, which it does not become by a part that fails. */
+  readonly judgesDrawing?: true;
   /** Ids of the rules whose findings may be the cause of this one's. */
   readonly follows: readonly string[];
   /**

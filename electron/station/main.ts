@@ -6,10 +6,11 @@ import { cables } from './cables.ts';
 import { check } from './check.ts';
 import { circuit } from './circuit.ts';
 import type { Command, Options } from './command.ts';
+import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, circuit };
+const commands: Record<string, Command> = { check, cables, budget, keydown, failures, circuit };
 
 const usage = `Usage: npm run -s station -- COMMAND FILE [options]
 
@@ -18,7 +19,7 @@ ${Object.entries(commands)
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget)
+  --csv            for a spreadsheet (cables, budget, failures)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown)
   --moment M       receive or sending (circuit)

@@ -16,6 +16,7 @@ export const changeoverReversed = defineRule({
   why: 'The transmitter sends into an open contact, and the receiver hangs on the antenna just when it must not.',
   advice: 'Swap the two cables at the changeover.',
   source: 'common practice',
+  judgesDrawing: true,
   follows: [],
   messages: {
     reversed:

@@ -14,6 +14,7 @@ export const noChangeover = defineRule({
   why: 'All that the transmitter makes goes into the receiver as well as into the antenna.',
   advice: 'Put an antenna changeover between the two, or give the receiver an antenna of its own.',
   source: 'common practice',
+  judgesDrawing: true,
   follows: [],
   messages: {
     joined:

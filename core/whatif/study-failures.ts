@@ -1,0 +1,69 @@
+import { ditMs } from '../circuit/add-actors.ts';
+import { buildCircuit } from '../circuit/build-circuit.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { DcSolver } from '../dc/solve-dc.ts';
+import type { Trial } from '../keydown/key-down.ts';
+import type { Solvers } from '../keydown/press.ts';
+import { tryCircuit } from '../keydown/try-hookup.ts';
+import { RfSolver } from '../rf/solve-rf.ts';
+import { collectFindings } from '../rules/collect.ts';
+import type { Finding } from '../rules/finding.ts';
+import { rules } from '../rules/index.ts';
+import { hookupsOf } from '../station/parts.ts';
+import type { Hookup, Station } from '../station/schema.ts';
+import { applyFailure } from './apply-failure.ts';
+import type { Failure } from './failure.ts';
+import { listFailures } from './list-failures.ts';
+
+/** What one failure does in the hook-ups in which it can happen. */
+export interface FailureStudy {
+  readonly failure: Failure;
+  readonly hookups: readonly string[];
+  /** What is found then and not in the sound station, worst first, causes before consequences; empty where it does no harm. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Lets one thing after the other fail in each hook-up, puts the station through its paces each time, and gives for
+ * each failure what is found that the sound station does not show. Faults that it has anyway are left out.
+ */
+export function studyFailures(station: Station): FailureStudy[] {
+  const studies = new Map<string, FailureStudy>();
+  for (const hookup of hookupsOf(station)) {
+    const circuit = buildCircuit(station, hookup);
+    const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+    const tryOut = (failed: Circuit, own: Solvers) => tryCircuit(failed, own, ditMs(station.plan.speedWpm));
+    const sound = new Set(findingsOf(station, hookup, tryOut(circuit, solvers)).map((f) => f.id));
+    for (const failure of listFailures(station, circuit)) {
+      const failed = applyFailure(circuit, failure);
+      const trial = tryOut(failed, solversFor(failed, circuit, solvers, failure));
+      const fresh = findingsOf(station, hookup, trial).filter((f) => !sound.has(f.id));
+      studies.set(failure.id, withHookup(studies.get(failure.id), failure, hookup, fresh));
+    }
+  }
+  return [...studies.values()];
+}
+
+/** What is not touched by the failure keeps what has been solved already. */
+const solversFor = (failed: Circuit, circuit: Circuit, { dc, rf }: Solvers, { parts, volts }: Failure): Solvers => ({
+  dc: dc.withParts(failed, [...parts, ...volts.keys()]),
+  rf: failed.rf === circuit.rf ? rf : new RfSolver(failed),
+});
+
+const findingsOf = (station: Station, hookup: Hookup, trial: Trial): Finding[] =>
+  collectFindings({ station, hookups: [{ hookup, trial }] }, harmRules);
+
+const harmRules = rules.filter((rule) => !rule.judgesDrawing);
+
+/** The same failure in another hook-up adds what only shows there. */
+function withHookup(
+  known: FailureStudy | undefined,
+  failure: Failure,
+  hookup: Hookup,
+  fresh: readonly Finding[],
+): FailureStudy {
+  if (!known) return { failure, hookups: [hookup.id], findings: fresh };
+  const told = new Set(known.findings.map((f) => f.id));
+  const findings = [...known.findings, ...fresh.filter((f) => !told.has(f.id))];
+  return { failure: known.failure, hookups: [...known.hookups, hookup.id], findings };
+}

@@ -1,0 +1,50 @@
+import { type FailureStudy, type Finding, studyFailures, writeCsv } from '../../core/index.ts';
+import { asJson, type Command } from './command.ts';
+
+export const failures: Command = {
+  summary: 'what happens when one thing fails: a core, a contact, a fuse, a relay, a supply',
+  forms: ['json', 'csv'],
+  run({ station, options }) {
+    const studies = studyFailures(station).filter((s) => !options.hookup || s.hookups.includes(options.hookup.id));
+    if (options.form === 'json') return { text: asJson({ failures: studies.map(plain) }), status: 0 };
+    if (options.form === 'csv') return { text: csvOf(studies), status: 0 };
+    return { text: `${station.title}\n\n${textOf(studies)}`, status: 0 };
+  },
+};
+
+/** What comes of a failure, consequences of consequences and mere advice left out. */
+const harmOf = ({ findings }: FailureStudy): readonly Finding[] =>
+  findings.filter((f) => f.severity !== 'note' && f.causedBy === undefined);
+
+const plain = (study: FailureStudy) => ({
+  id: study.failure.id,
+  kind: study.failure.kind,
+  text: study.failure.text,
+  at: study.failure.at,
+  hookups: study.hookups,
+  findings: study.findings.map(({ id, rule, severity, message, causedBy }) => ({
+    id,
+    rule,
+    severity,
+    message,
+    causedBy,
+  })),
+});
+
+function textOf(studies: readonly FailureStudy[]): string {
+  const harmful = studies.filter((s) => harmOf(s).length > 0);
+  const lines = harmful.map((s) => {
+    const harm = harmOf(s).map((f) => `  ${f.severity.toUpperCase().padEnd(7)} ${f.message}`);
+    return `${s.failure.text}:\n${harm.join('\n')}\n`;
+  });
+  const quiet = studies.length - harmful.length;
+  const rest = `${studies.length} things tried one at a time; ${quiet} of them show nothing beyond what the sound station shows.`;
+  return `${lines.join('\n')}\n${rest}\nAn estimate from the figures entered, one failure at a time; two together are not looked at.\n`;
+}
+
+function csvOf(studies: readonly FailureStudy[]): string {
+  const rows = studies.flatMap((s) =>
+    harmOf(s).map((f) => [s.failure.text, s.hookups.join(' '), f.severity, f.rule, f.message]),
+  );
+  return writeCsv(['Failure', 'Hook-ups', 'Severity', 'Rule', 'What happens'], rows);
+}
