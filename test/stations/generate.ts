@@ -76,7 +76,12 @@ export function generateStation(units: number, seed = 1): Station {
       const at = { x: (k % 6) * 234 + (i % 4) * 1500, y: Math.floor(k / 6) * 216 + Math.floor(i / 4) * 540 };
       all.push({ id: `p${i}-${name}`, kind, name: `${name} ${i + 1}`, position: at, ...ownFigures(name, random) });
     });
-    for (const [kind, a, b, set] of routes) lay(kind, refOf(i, a), refOf(i, b), set);
+    for (const [kind, a, b, set] of routes) {
+      // Each hook-up has its own RF and keying leads, short ones on the bench and longer ones to the shelf.
+      const own = kind.startsWith('coax') || kind.endsWith('-lead');
+      const sets = own && !set?.hookups ? [{ hookups: ['dummy'] }, { hookups: ['air'] }] : [{}];
+      for (const hookup of sets) lay(kind, refOf(i, a), refOf(i, b), { ...set, ...hookup });
+    }
     if (i % 2 === 0)
       all.push({
         id: `bar${i}`,
