@@ -1,4 +1,4 @@
-import type { Circuit, LoadPart, SupplyPart } from '../circuit/circuit.ts';
+import type { LoadPart, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import { sendingsOf } from '../rules/instants.ts';
@@ -6,9 +6,12 @@ import { fusesOf, loadsOf, type Numbered, portOfRef, suppliesOf, unitName, unitO
 import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
+import { feedersOf } from '../rules/trace.ts';
 import { classOf, portName } from '../station/parts.ts';
+import { remember } from '../station/remember.ts';
 import type { Plan, Station } from '../station/schema.ts';
 import type { Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
+import { wiresOf } from './whereabouts.ts';
 
 /** The current budget: supplies, loads, fuses and power wires, hook-up by hook-up, in receive and in sending. */
 export function budgetOf(facts: Facts): Budget {
@@ -26,11 +29,12 @@ export function budgetOf(facts: Facts): Budget {
 const inHookup = ({ hookup }: TriedHookup) => ({ hookup: hookup.id, hookupName: hookup.name });
 
 /** The sending moment that draws most from the supplies; receive where the hook-up has no control. */
-export function busiest(trial: Trial): Reach {
-  const total = (reach: Reach) =>
-    suppliesOf(trial.circuit).reduce((sum, { index }) => sum + (reach.dc.amps[index] as number), 0);
-  return sendingsOf(trial).reduce((most, { reach }) => (total(reach) > total(most) ? reach : most), trial.receive);
-}
+export const busiest = remember((trial: Trial): Reach => {
+  const total = (reach: Reach) => suppliesOf(trial.circuit).reduce((sum, { index }) => sum + reach.dc.ampsIn(index), 0);
+  const moments = [trial.receive, ...sendingsOf(trial).map(({ reach }) => reach)];
+  const totals = moments.map(total);
+  return moments[totals.indexOf(Math.max(...totals))] ?? trial.receive;
+});
 
 /**
  * Average by the plan: with `s` the share of time sending and `d` the share of it with the key down, it is
@@ -42,7 +46,7 @@ const average = (plan: Plan, receive: number, sending: number): number =>
 function supplyRow(station: Station, tried: TriedHookup, { index, part }: Numbered<SupplyPart>): SupplyRow {
   const { trial } = tried;
   const sending = busiest(trial);
-  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.ampsIn(index)) as [
     number,
     number,
   ];
@@ -68,11 +72,11 @@ function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered
   const { trial } = tried;
   const sending = busiest(trial);
   const volts = (reach: Reach) => voltsBetween(reach.dc, part.plus, part.minus) ?? 0;
-  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.amps[index] as number) as [
+  const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => reach.dc.ampsIn(index)) as [
     number,
     number,
   ];
-  const supply = suppliesOf(trial.circuit).find((s) => sending.dc.island[s.part.plus] === sending.dc.island[part.plus]);
+  const [supply] = feedersOf(trial.circuit, sending.on, part.plus);
   const supplyVolts = supply ? (voltsBetween(sending.dc, supply.part.plus, supply.part.minus) ?? 0) : 0;
   const unit = unitOfPart(part);
   return {
@@ -96,9 +100,10 @@ function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
   const { trial } = tried;
   const sending = busiest(trial);
   return fusesOf(trial.circuit).flatMap(({ index, part }) => {
-    const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) =>
-      Math.abs(reach.dc.amps[index] as number),
-    ) as [number, number];
+    const [receiveAmps, sendingAmps] = [trial.receive, sending].map((reach) => Math.abs(reach.dc.ampsIn(index))) as [
+      number,
+      number,
+    ];
     const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
     // A fuse of an outlet with nothing in it guards nothing.
     if (!wire && receiveAmps < 1e-6 && sendingAmps < 1e-6) return [];
@@ -131,29 +136,18 @@ function wireRows(station: Station, tried: TriedHookup): WireRow[] {
     const live = wires.find((w) => w.role === 'live');
     if (!live) return [];
     const limit = limitOfWire(station, { type: 'wire', cable: cable.id, row: live.row, role: 'live' });
-    const drop = wires.reduce(
-      (sum, w) => sum + Math.abs((sending.dc.volts[w.a] as number) - (sending.dc.volts[w.b] as number)),
-      0,
-    );
+    const drop = wires.reduce((sum, w) => sum + Math.abs(sending.dc.between(w.part.a, w.part.b) ?? 0), 0);
     return [
       {
         ...inHookup(tried),
         cable: cable.id,
         number: cable.number,
         wire: limit?.wire ?? station.cableKinds[cable.kind]?.name ?? cable.kind,
-        receiveAmps: Math.abs(trial.receive.dc.amps[live.index] as number),
-        sendingAmps: Math.abs(sending.dc.amps[live.index] as number),
+        receiveAmps: Math.abs(trial.receive.dc.ampsIn(live.index)),
+        sendingAmps: Math.abs(sending.dc.ampsIn(live.index)),
         limitAmps: limit?.limitAmps ?? null,
         dropVolts: drop,
       },
     ];
   });
-}
-
-function wiresOf(circuit: Circuit, cable: string) {
-  return circuit.parts.flatMap((part, index) =>
-    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.cable === cable
-      ? [{ index, a: part.a, b: part.b, row: part.origin.row, role: part.origin.role }]
-      : [],
-  );
 }

@@ -22,7 +22,7 @@ function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: Ke
     releasedMs: keyDown.releasedMs,
     endMs: keyDown.endMs,
     settled: keyDown.settled,
-    lanes: actors.flatMap((actor, i) => laneOf(station, keyDown, actor, i)),
+    lanes: movedActors(keyDown).flatMap((i) => laneOf(station, keyDown, actors[i] as CircuitActor, i)),
     events: keyDown.events.map(({ atMs, actor, on }) => {
       const { unit, id } = actors[actor] as CircuitActor;
       return { atMs, unit, actor: id, name: nameOf(station, actors[actor] as CircuitActor), on };
@@ -31,6 +31,9 @@ function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: Ke
     ditMs: ditMs(station.plan.speedWpm),
   };
 }
+
+const movedActors = ({ events }: KeyDown): number[] =>
+  [...new Set(events.map((event) => event.actor))].sort((a, b) => a - b);
 
 /** `Changeover relay`, `Transmitter RF`; a unit that is all actor goes by its name alone. */
 function nameOf(station: Station, actor: CircuitActor): string {

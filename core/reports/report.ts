@@ -9,7 +9,7 @@ export interface SurveyReport {
   readonly budget: Budget;
   /** One per hook-up and control. */
   readonly keydowns: readonly KeydownReport[];
-  /** One per hook-up, control and moment. */
+  /** For each hook-up one of receive, and one of sending for each control with what is otherwise than in receive. */
   readonly overlays: readonly Overlay[];
 }
 
@@ -169,7 +169,7 @@ export interface PortReading {
 /** What is everywhere at one moment of one hook-up. */
 export interface Overlay {
   readonly hookup: string;
-  /** Empty where the hook-up has no control. */
+  /** Empty for receive, which is the same for all. */
   readonly control: string;
   readonly moment: 'receive' | 'sending';
   readonly units: Readonly<Record<string, UnitReading>>;

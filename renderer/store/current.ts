@@ -34,8 +34,24 @@ export function currentOverlay(report: SurveyReport | null, station: Station, vi
   if (!report) return null;
   const hookup = currentHookup(station, view).id;
   const control = currentKeydown(report, hookup, view.control)?.control ?? '';
-  const here = report.overlays.filter((o) => o.hookup === hookup && (o.control === control || o.control === ''));
-  return here.find((o) => o.moment === view.moment) ?? here.find((o) => o.moment === 'receive') ?? null;
+  const here = report.overlays.filter((o) => o.hookup === hookup);
+  const receive = here.find((o) => o.moment === 'receive') ?? null;
+  const sending = view.moment === 'sending' && here.find((o) => o.moment === 'sending' && o.control === control);
+  return receive && sending ? over(receive, sending) : receive;
+}
+
+const merged = new WeakMap<Overlay, Overlay>();
+
+/** Sending in full: its report holds what is otherwise than in receive. Kept, as every card asks for it. */
+function over(receive: Overlay, sending: Overlay): Overlay {
+  const whole = merged.get(sending) ?? {
+    ...sending,
+    units: { ...receive.units, ...sending.units },
+    cables: { ...receive.cables, ...sending.cables },
+    ports: { ...receive.ports, ...sending.ports },
+  };
+  merged.set(sending, whole);
+  return whole;
 }
 
 export function useHookup(): Hookup {
