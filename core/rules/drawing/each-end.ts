@@ -2,6 +2,7 @@ import { type Fit, fitOf } from '../../catalog/fit.ts';
 import type { Connector } from '../../station/connector.ts';
 import { hookupsOf, portName, portOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/references.ts';
+import { remember } from '../../station/remember.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema.ts';
 
 /** One end of a cable at its port: the plug, the jack and how they go together. */
@@ -18,7 +19,7 @@ export interface EndAtPort {
 }
 
 /** Both ends of every cable. */
-export function endsAtPorts(station: Station): EndAtPort[] {
+export const endsAtPorts = remember((station: Station): readonly EndAtPort[] => {
   const every = hookupsOf(station).map((h) => h.id);
   return station.cables.flatMap((cable) =>
     (['a', 'b'] as const).flatMap((end) => {
@@ -30,4 +31,4 @@ export function endsAtPorts(station: Station): EndAtPort[] {
       return [{ cable, end, plug, jack, fit, words, hookups: cable.hookups ?? every }];
     }),
   );
-}
+});
