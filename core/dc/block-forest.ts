@@ -1,4 +1,5 @@
 import type { BlockSolution } from './balance.ts';
+import { type Around, listAround } from './find-blocks.ts';
 
 /** A block, as far as it matters here. */
 interface GraphNodes {
@@ -40,12 +41,12 @@ export class BlockForest {
     this.place = new Int32Array(size);
     this.hook = new Int32Array(blocks.length).fill(-1);
     this.hookPlace = new Int32Array(blocks.length);
-    const blocksAt: number[][] = Array.from({ length: size }, () => []);
-    blocks.forEach((block, b) => {
-      for (const node of block.nodes) blocksAt[node]?.push(b);
-    });
-    for (const start of starts) this.hang(start, blocksAt);
-    for (let node = 0; node < size; node++) this.hang(node, blocksAt);
+    const around = listAround(
+      size,
+      blocks.map((block) => block.nodes),
+    );
+    for (const start of starts) this.hang(start, around);
+    for (let node = 0; node < size; node++) this.hang(node, around);
   }
 
   /** Volts of node a against node b, or null where nothing in force joins them. */
@@ -113,14 +114,15 @@ export class BlockForest {
     return { volts, island };
   }
 
-  private hang(start: number, blocksAt: readonly (readonly number[])[]) {
+  private hang(start: number, around: Around) {
     if (this.depth[start] !== -1) return;
     this.depth[start] = 0;
     this.rootOf[start] = start;
     this.roots.push(start);
     const open = [start];
     for (let node = open.pop(); node !== undefined; node = open.pop()) {
-      for (const b of blocksAt[node] ?? []) {
+      for (let k = around.start[node] as number; k < (around.start[node + 1] as number); k++) {
+        const b = around.items[k] as number;
         if (this.hook[b] !== -1) continue;
         const { nodes } = this.blocks[b] as GraphNodes;
         this.hook[b] = node;

@@ -1,6 +1,12 @@
-import { type ActorStates, type CircuitPart, type Gate, isOpenGate } from '../circuit/circuit.ts';
+import {
+  type ActorStates,
+  type CircuitPart,
+  type Gate,
+  isOpenGate,
+  type PullUpPart,
+  type SupplyPart,
+} from '../circuit/circuit.ts';
 import { type BlockSolution, NetworkSolver } from './balance.ts';
-import { endsOf } from './elimination-plan.ts';
 import type { GraphBlock } from './find-blocks.ts';
 
 /** A block of the circuit with its own numbering, solved once for each state that it is met in. */
@@ -10,8 +16,10 @@ export class Block {
   readonly parts: readonly number[];
   /** Actors on which its parts depend. */
   readonly actors: readonly number[];
-  private readonly known = new Map<string, BlockSolution>();
+  private known: Map<string, BlockSolution> | null = null;
   private solver: NetworkSolver | null = null;
+  /** What a lone source in force looks like. */
+  private inForce: BlockSolution | null = null;
 
   /** `names` and `all` are the circuit's nodes and parts. */
   constructor(
@@ -26,18 +34,29 @@ export class Block {
 
   /** The block with these actors on and these parts (the circuit's numbers) open; the same object for the same state. */
   solve(on: ActorStates, open: ReadonlySet<number>): BlockSolution {
+    const [first] = this.parts;
+    const single =
+      first !== undefined && this.parts.length === 1 && this.nodes.length <= 2 ? this.all[first] : undefined;
+    if (single) return this.solveSingle(single, isOpenGate(single.gate, on) && !open.has(first as number));
     let key = '';
     for (const actor of this.actors) key += on[actor] === 1 ? '1' : '0';
     if (open.size > 0) for (const part of this.parts) if (open.has(part)) key += `,${part}`;
+    this.known ??= new Map();
     const known = this.known.get(key);
     if (known) return known;
     const own = new Set(open.size > 0 ? this.parts.flatMap((part, i) => (open.has(part) ? [i] : [])) : []);
-    const single = this.parts.length === 1 && this.nodes.length <= 2 ? this.all[this.parts[0] as number] : undefined;
-    const solution = single
-      ? solveBridge(single, isOpenGate(single.gate, on) && own.size === 0)
-      : this.whole().solve(on, own);
+    const solution = this.whole().solve(on, own);
     this.known.set(key, solution);
     return solution;
+  }
+
+  /** A part that nothing else joins the two ends of: no current can flow, so its voltage is known without solving. */
+  private solveSingle(part: CircuitPart, inForce: boolean): BlockSolution {
+    if (this.nodes.length === 1) return loop;
+    if (!inForce) return apart;
+    if (part.kind !== 'supply' && part.kind !== 'pullUp') return joined;
+    this.inForce ??= solveSource(part);
+    return this.inForce;
   }
 
   private whole(): NetworkSolver {
@@ -95,12 +114,7 @@ function still(islands: readonly number[]): BlockSolution {
   return { volts, island: Int32Array.from(islands), amps: new Float64Array(1), modes: new Map(), settled: true };
 }
 
-/** A part that nothing else joins the two ends of: no current can flow, so its voltage is known without solving. */
-function solveBridge(part: CircuitPart, inForce: boolean): BlockSolution {
-  const [a, b] = endsOf(part);
-  if (a === b) return loop;
-  if (!inForce) return apart;
-  if (part.kind !== 'supply' && part.kind !== 'pullUp') return joined;
+function solveSource(part: SupplyPart | PullUpPart): BlockSolution {
   const modes: BlockSolution['modes'] = new Map(part.kind === 'supply' ? [[0, 'regulating']] : []);
   return { ...joined, volts: Float64Array.of(part.spec.volts, 0), modes };
 }

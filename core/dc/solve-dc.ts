@@ -80,8 +80,10 @@ export class DcSolver {
 
 function layOut(circuit: Circuit): DcLayout {
   const { nodes, parts } = circuit;
+  const isPart = (edge: number) => edge < parts.length;
   const blocks = findBlocks(nodes.length, edgesOf(parts)).map(
-    (block) => new Block(nodes, parts, { ...block, edges: block.edges.filter((edge) => edge < parts.length) }),
+    ({ edges, nodes: own }) =>
+      new Block(nodes, parts, { nodes: own, edges: edges.every(isPart) ? edges : edges.filter(isPart) }),
   );
   const blockOf = new Int32Array(parts.length);
   const placeOf = new Int32Array(parts.length);

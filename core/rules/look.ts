@@ -22,7 +22,11 @@ const listsOf = remember((circuit: Circuit) => ({
 }));
 
 function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart) => part is P): Numbered<P>[] {
-  return circuit.parts.flatMap((part, index) => (is(part) ? [{ index, part }] : []));
+  const found: Numbered<P>[] = [];
+  circuit.parts.forEach((part, index) => {
+    if (is(part)) found.push({ index, part });
+  });
+  return found;
 }
 
 export const loadsOf = (circuit: Circuit) => listsOf(circuit).loads;
