@@ -37,6 +37,12 @@ export interface KeyDown {
   readonly settled: boolean;
 }
 
+/** Volts between the two contacts of a plug at the end of a cable. */
+export interface PlugReading {
+  readonly cable: string;
+  readonly volts: number;
+}
+
 /** A hook-up put through its paces: at rest, and with each control pressed. */
 export interface Trial {
   readonly circuit: Circuit;
@@ -46,7 +52,7 @@ export interface Trial {
   readonly receive: Reach;
   /** Fuses (parts of the circuit) that open at rest, each with the current that it opened at, in the order in which they went. */
   readonly opened: readonly { readonly part: number; readonly amps: number }[];
-  /** For each load (a part) that is not fed as it should be at first: what a meter reads on the plug, pulled out of its jack. */
-  readonly plugVolts: ReadonlyMap<number, number>;
+  /** For each load (a part) that is not fed as it should be at first: what a meter reads on its plug, pulled out of its jack. */
+  readonly plugVolts: ReadonlyMap<number, PlugReading>;
   readonly keyDowns: readonly KeyDown[];
 }

@@ -6,7 +6,7 @@ import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 import { voltsBetween } from './feel.ts';
 import { groupActors } from './influence.ts';
-import type { KeyDown, Reach, Trial } from './key-down.ts';
+import type { KeyDown, PlugReading, Reach, Trial } from './key-down.ts';
 import { Bench, type Solvers } from './press.ts';
 
 /** A fuse opens for good within ten minutes above this share of its rating (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
@@ -50,22 +50,24 @@ export function tryCircuit(circuit: Circuit, solvers: Solvers, dit: number): Tri
   return { circuit, atFirst, receive, opened, plugVolts: readPlugs(circuit, solvers.dc, atFirst), keyDowns };
 }
 
-/** What stands on the plugs of the loads that get less than they need, with each plug pulled in turn. */
-function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number, number> {
-  const read = new Map<number, number>();
+/** What stands on the plugs of the loads that get less than they need, with each jack's plugs pulled; of several plugs the most reversed. */
+function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number, PlugReading> {
+  const read = new Map<number, PlugReading>();
   circuit.parts.forEach((load, i) => {
     if (load.kind !== 'load' || (voltsBetween(reach.dc, load.plus, load.minus) ?? 0) >= load.dropOutV) return;
-    const joints = new Map<number, number>();
-    circuit.parts.forEach((part, k) => {
-      if (part.kind === 'resistor' && part.origin.type === 'mate' && (part.b === load.plus || part.b === load.minus))
-        joints.set(k, part.a);
+    const joints = circuit.parts.flatMap((part, k) => {
+      if (part.kind !== 'resistor' || part.origin.type !== 'mate') return [];
+      return part.b === load.plus || part.b === load.minus ? [{ k, part, origin: part.origin }] : [];
     });
-    const plug = (jack: number) =>
-      [...joints].flatMap(([k, node]) => ((circuit.parts[k] as Resistor).b === jack ? [node] : []))[0];
-    const [plus, minus] = [plug(load.plus), plug(load.minus)];
-    if (plus === undefined || minus === undefined) return;
-    const volts = voltsBetween(solver.solve(reach.on, new Set(joints.keys())), plus, minus);
-    if (volts !== null) read.set(i, volts);
+    const pulled = solver.solve(reach.on, new Set(joints.map(({ k }) => k)));
+    for (const { part, origin } of joints) {
+      if (part.b !== load.plus) continue;
+      const isOfPlug = (o: typeof origin) => o.cable === origin.cable && o.end === origin.end;
+      const minus = joints.find((j) => j.part.b === load.minus && isOfPlug(j.origin))?.part.a;
+      const volts = minus === undefined ? null : voltsBetween(pulled, part.a, minus);
+      if (volts !== null && volts < (read.get(i)?.volts ?? Number.POSITIVE_INFINITY))
+        read.set(i, { cable: origin.cable, volts });
+    }
   });
   return read;
 }

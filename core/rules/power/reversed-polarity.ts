@@ -1,4 +1,4 @@
-import { cablesAt, portName } from '../../station/parts.ts';
+import { cablesAt, findCable, portName } from '../../station/parts.ts';
 import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
@@ -21,11 +21,12 @@ export const reversedPolarity = defineRule({
     for (const { hookup, trial } of hookups) {
       for (const { index, part } of loadsOf(trial.circuit)) {
         const solved = loadVolts(trial.atFirst, part);
-        const volts = trial.plugVolts.get(index) ?? solved;
+        const plug = trial.plugVolts.get(index);
+        const volts = plug?.volts ?? solved;
         if (volts > -0.5) continue;
         const unit = unitOfPart(part);
         const port = portOfRef(part.spec.plus);
-        const cable = cablesAt(station, hookup, unit, port)[0];
+        const cable = plug ? findCable(station, plug.cable) : cablesAt(station, hookup, unit, port)[0];
         if (!cable) continue;
         report({
           message: part.spec.reverseProtected ? 'protected' : 'reversed',

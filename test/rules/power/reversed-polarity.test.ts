@@ -37,6 +37,28 @@ testRule(reversedPolarity, {
       values: { volts: -13.8, minV: 10, maxV: 14.5, cable: 'D1' },
     },
     {
+      name: 'two leads in one jack, the second one crossed',
+      station: drawStation({
+        units: { supply: 'bench-supply', rig: 'transceiver-100w' },
+        cables: [
+          'supply.out > rig.power',
+          [
+            'supply.out > rig.power',
+            {
+              wiring: [
+                { a: 'plus', b: 'minus' },
+                { a: 'minus', b: 'plus' },
+              ],
+            },
+          ],
+        ],
+      }),
+      message: 'protected',
+      severity: 'fault',
+      at: { unit: 'rig', port: 'power' },
+      values: { cable: 'D2' },
+    },
+    {
       name: 'a protected unit stays dead',
       station: drawStation({
         units: { supply: 'switch-mode-supply', rig: 'transceiver-100w' },
