@@ -39,6 +39,9 @@ export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin 
 /** The port of a load or supply by its contact, `power` of `power.centre`. */
 export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 
+/** Whether a load gets its current through one plug; a relay's coil may hang between the supply and a keyed line. */
+export const isFeed = ({ spec }: LoadPart): boolean => portOfRef(spec.plus) === portOfRef(spec.minus);
+
 export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
 
 /** Whether a source makes RF at an instant. */

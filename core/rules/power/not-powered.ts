@@ -1,6 +1,6 @@
 import { cablesAt, portOf } from '../../station/parts.ts';
 import { instantsOfPart } from '../instants.ts';
-import { loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({
@@ -28,7 +28,8 @@ export const notPowered = defineRule({
         const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
         const cables = cablesAt(station, hookup, unit, port);
         // With nothing plugged in the open port is the finding, and an optional feed may stay open.
-        if (cables.length === 0 || portOf(station, { unit, port }).port.needed === 'optional') continue;
+        if (cables.length === 0 || !isFeed(part) || portOf(station, { unit, port }).port.needed === 'optional')
+          continue;
         const volts = Math.max(...instantsOfPart(trial, index).map(({ reach }) => loadVolts(reach, part)));
         if (volts >= part.dropOutV) continue;
         const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modeOf(s.index) !== 'regulating');

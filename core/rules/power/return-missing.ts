@@ -3,7 +3,7 @@ import type { Reach } from '../../keydown/key-down.ts';
 import { cablesAt, portName } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, type Numbered, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, loadVolts, type Numbered, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 
@@ -29,7 +29,7 @@ export const returnMissing = defineRule({
       for (const { index, part } of loadsOf(trial.circuit)) {
         const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
         const cable = cablesAt(station, hookup, unit, port)[0];
-        if (!cable || part.plus === part.minus) continue;
+        if (!cable || part.plus === part.minus || !isFeed(part)) continue;
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const own = jointAmps(joints.get(unit) ?? [], reach, port);
           const plus = own.get(part.plus) ?? 0;
