@@ -6,26 +6,41 @@ import { fitsButShouldNot } from './drawing/fits-but-should-not.ts';
 import { noDummyLoadHookup } from './drawing/no-dummy-load-hookup.ts';
 import { portNeededOpen } from './drawing/port-needed-open.ts';
 import { typicalFigures } from './drawing/typical-figures.ts';
+import { amplifierNeverSwitched } from './keying/amplifier-never-switched.ts';
+import { backEmf } from './keying/back-emf.ts';
 import { firstElementLost } from './keying/first-element-lost.ts';
 import { hotSwitched } from './keying/hot-switched.ts';
+import { lineNeverLowEnough } from './keying/line-never-low-enough.ts';
 import { lineOverRating } from './keying/line-over-rating.ts';
+import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
+import { connectorOverloaded } from './power/connector-overloaded.ts';
+import { converterRange } from './power/converter-range.ts';
+import { fuseOneLead } from './power/fuse-one-lead.ts';
+import { fuseOverUnit } from './power/fuse-over-unit.ts';
 import { fuseOverWire } from './power/fuse-over-wire.ts';
 import { fuseWillOpen } from './power/fuse-will-open.ts';
 import { noFuse } from './power/no-fuse.ts';
 import { notPowered } from './power/not-powered.ts';
 import { overVoltage } from './power/over-voltage.ts';
 import { returnMissing } from './power/return-missing.ts';
+import { returnThroughShield } from './power/return-through-shield.ts';
 import { reversedPolarity } from './power/reversed-polarity.ts';
 import { shortCircuit } from './power/short-circuit.ts';
+import { suppliesInParallel } from './power/supplies-in-parallel.ts';
 import { supplyOverloaded } from './power/supply-overloaded.ts';
 import { underVoltage } from './power/under-voltage.ts';
+import { unregulated } from './power/unregulated.ts';
 import { voltageDrop } from './power/voltage-drop.ts';
+import { wireOverloaded } from './power/wire-overloaded.ts';
+import { antennaUnprotected } from './rf/antenna-unprotected.ts';
 import { changeoverReversed } from './rf/changeover-reversed.ts';
 import { dcOnRf } from './rf/dc-on-rf.ts';
+import { impedanceMismatch } from './rf/impedance-mismatch.ts';
 import { loadOverpowered } from './rf/load-overpowered.ts';
 import { noChangeover } from './rf/no-changeover.ts';
+import { preampTransmittedInto } from './rf/preamp-transmitted-into.ts';
 import { transmitIntoNothing } from './rf/transmit-into-nothing.ts';
 import { transmitIntoReceiver } from './rf/transmit-into-receiver.ts';
 import type { Rule } from './rule.ts';
@@ -39,27 +54,42 @@ export const rules: readonly Rule[] = [
   monoInStereo,
   portNeededOpen,
   shortCircuit,
+  suppliesInParallel,
   noChangeover,
   returnMissing,
   overVoltage,
+  unregulated,
   dcOnRf,
   fuseOverWire,
   noFuse,
   fuseWillOpen,
+  wireOverloaded,
+  connectorOverloaded,
   supplyOverloaded,
+  converterRange,
   underVoltage,
   voltageDrop,
+  returnThroughShield,
   notPowered,
   nothingKeysIt,
+  lineNeverLowEnough,
+  amplifierNeverSwitched,
+  muteInverted,
   noMute,
   transmitIntoReceiver,
+  preampTransmittedInto,
   transmitIntoNothing,
   loadOverpowered,
   hotSwitched,
   lineOverRating,
+  backEmf,
   firstElementLost,
+  impedanceMismatch,
+  fuseOverUnit,
+  fuseOneLead,
   crowdedPort,
   adapterNeeded,
   noDummyLoadHookup,
+  antennaUnprotected,
   typicalFigures,
 ];

@@ -43,6 +43,15 @@ export const conductorsOf = (
   },
 });
 
+/** The conductors that no actor moves: what is joined whoever is on. */
+export const fixedConductors = (circuit: Circuit): Conductors => ({
+  at: metalOf(circuit),
+  joins: (i) => {
+    const part = circuit.parts[i];
+    return part?.kind === 'resistor' && part.gate.length === 0;
+  },
+});
+
 /** Every node that metal joins to this one, itself included. */
 export function joinedTo({ at, joins }: Conductors, start: number): Set<number> {
   const seen = new Set([start]);

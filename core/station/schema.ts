@@ -78,6 +78,8 @@ const settings = z.strictObject({
   units: z.enum(['metric', 'feet']).optional(),
   /** Largest voltage drop wanted from supply to load, as a share. */
   maxDrop: share.optional(),
+  /** Largest direct current wanted in a screen. */
+  maxScreenAmps: amps.optional(),
 });
 
 /** The whole document, as it is in the file. */

@@ -1,0 +1,61 @@
+import type { CircuitActor, CompiledFeel } from '../../circuit/circuit.ts';
+import { voltsBetween } from '../../keydown/feel.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { portName } from '../../station/parts.ts';
+import { instantsBetween } from '../instants.ts';
+import { defineRule } from '../rule.ts';
+
+/** A line that falls by less than this share of itself is not being pulled at all. */
+const pulledShare = 0.2;
+
+type LineFeel = Extract<CompiledFeel, { volts: number }>;
+
+export const lineNeverLowEnough = defineRule({
+  id: 'keying/line-never-low-enough',
+  severity: 'fault',
+  title: 'The line is pulled, but not low enough',
+  compares: 'the voltage of each keyed line at its lowest against what its input needs',
+  why: 'A diode, a transistor or a long thin wire in the line leaves a volt or two on it, and the input waits for less.',
+  advice:
+    'Take the diode out of the line, key it by a relay contact, or give each of two units on one line a contact of its own.',
+  source: 'the input’s own threshold',
+  follows: ['power/not-powered', 'power/reversed-polarity', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
+  messages: {
+    high: '{port} falls from {rest V} to {low V} when its line is pulled; it has to fall below {limit V}.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const actor of trial.circuit.actors) {
+        for (const feel of actor.feels) {
+          if (feel.type !== 'voltageBelow') continue;
+          const range = rangeOf(trial, feel);
+          const ref = portOfNode(trial, actor, feel);
+          if (!range || !ref || range.low < feel.volts || range.low > (1 - pulledShare) * range.rest) continue;
+          report({
+            message: 'high',
+            severity: 'fault',
+            at: [ref],
+            values: { port: portName(station, ref), rest: range.rest, low: range.low, limit: feel.volts },
+            hookup: hookup.id,
+            weight: range.low,
+          });
+        }
+      }
+    }
+  },
+});
+
+/** The line's voltage in receive and at its lowest; null where it floats. */
+function rangeOf(trial: Trial, { node, reference }: LineFeel): { rest: number; low: number } | null {
+  const rest = voltsBetween(trial.receive.dc, node, reference);
+  if (rest === null) return null;
+  const all = instantsBetween(trial, node, reference).flatMap(
+    ({ reach }) => voltsBetween(reach.dc, node, reference) ?? [],
+  );
+  return { rest, low: Math.min(rest, ...all) };
+}
+
+function portOfNode(trial: Trial, { unit }: CircuitActor, { node }: LineFeel): { unit: string; port: string } | null {
+  const name = (trial.circuit.nodes[node] ?? '').slice(unit.length + 1);
+  return name.startsWith('@') || !name.includes('.') ? null : { unit, port: name.slice(0, name.lastIndexOf('.')) };
+}

@@ -1,0 +1,71 @@
+import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
+import { findCable, portName, portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/references.ts';
+import { remember } from '../../station/remember.ts';
+import type { Station } from '../../station/schema.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { defineRule } from '../rule.ts';
+
+type Mate = Extract<Origin, { type: 'mate' }>;
+
+/** Up to this share over its rating a contact only gets warm. */
+const warmShare = 1.25;
+
+export const connectorOverloaded = defineRule({
+  id: 'power/connector-overloaded',
+  severity: 'danger',
+  title: 'More current than the connector stands',
+  compares: 'the current through each contact of each plug, in every moment, against the rating of both halves',
+  why: 'A contact heats with the square of the current; its spring softens, its resistance grows, and it heats more.',
+  advice: 'Use a connector of a higher rating, or share the current over two.',
+  source: 'the ratings of the connectors, as the catalogue has them with their sources',
+  follows: ['power/short-circuit', 'power/return-missing', 'power/fuse-will-open', 'power/supplies-in-parallel'],
+  messages: {
+    over: '{amps A} goes through the {connector} of {cable} at {port} {moment}; it is made for {limit rated}.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { index, origin } of matesOf(trial.circuit)) {
+        const weaker = weakerHalf(station, origin);
+        if (!weaker) continue;
+        for (const { name, reach } of instantsOfPart(trial, index)) {
+          const amps = Math.abs(reach.dc.ampsIn(index));
+          if (amps <= weaker.amps) continue;
+          const ref = { unit: origin.unit, port: origin.port };
+          report({
+            message: 'over',
+            severity: amps > warmShare * weaker.amps ? 'danger' : 'doubt',
+            at: [ref, { cable: origin.cable, end: origin.end }],
+            values: {
+              amps,
+              connector: weaker.name,
+              cable: findCable(station, origin.cable)?.number ?? origin.cable,
+              port: portName(station, ref),
+              limit: weaker.amps,
+              moment: momentWords[name],
+            },
+            hookup: hookup.id,
+            moment: name,
+            weight: amps,
+          });
+        }
+      }
+    }
+  },
+});
+
+const matesOf = remember((circuit: Circuit) =>
+  circuit.parts.flatMap((part: Resistor | Circuit['parts'][number], index): { index: number; origin: Mate }[] =>
+    part.origin.type === 'mate' ? [{ index, origin: part.origin }] : [],
+  ),
+);
+
+/** The half of a joint with the lower rating, or null where neither states one. */
+function weakerHalf(station: Station, { cable: id, end, unit, port }: Mate): { name: string; amps: number } | null {
+  const cable = findCable(station, id);
+  const halves = [cable && plugOf(station, cable, end), portOf(station, { unit, port }).connector];
+  return halves.reduce<{ name: string; amps: number } | null>((weaker, half) => {
+    if (half?.amps === undefined || (weaker && weaker.amps <= half.amps)) return weaker;
+    return { name: half.name, amps: half.amps };
+  }, null);
+}

@@ -1,0 +1,45 @@
+import type { Resistor } from '../../circuit/circuit.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { isFeed, loadsOf, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { conductorsOf, leastWay } from '../trace.ts';
+
+export const fuseOneLead = defineRule({
+  id: 'power/fuse-one-lead',
+  severity: 'note',
+  title: 'Fused in the plus lead only',
+  compares: 'whether a unit fed straight from a battery has a fuse in its minus lead as well as in its plus',
+  why: 'Where the battery’s minus is bonded to a vehicle or a mast, and that bond opens, everything else on the battery returns through the radio’s minus and its coax.',
+  advice:
+    'In a vehicle fuse both leads at the battery, as makers of radios ask; at a desk with one floating battery a fuse in plus is enough.',
+  source: 'common practice; radio makers fuse both leads, FCS 1362:2010 and ship rules fuse the live lead alone',
+  follows: [],
+  messages: { one: '{unit} is fed straight from {battery} with a fuse in its plus lead and none in its minus.' },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const batteries = suppliesOf(trial.circuit).filter(({ part }) => part.sinks);
+      for (const { part } of batteries.length > 0 ? loadsOf(trial.circuit) : []) {
+        const unit = unitOfPart(part);
+        if (!isFeed(part) || !trial.circuit.rf.sources.some((s) => s.unit === unit)) continue;
+        for (const { part: battery } of batteries) {
+          const plus = fusesBetween(trial, battery.plus, part.plus);
+          const minus = fusesBetween(trial, part.minus, battery.minus);
+          if (plus === null || minus === null || plus === 0 || minus > 0) continue;
+          report({
+            message: 'one',
+            severity: 'note',
+            at: [{ unit, port: portOfRef(part.spec.plus) }],
+            values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
+            hookup: hookup.id,
+          });
+        }
+      }
+    }
+  },
+});
+
+/** Fuses on the way of least resistance between two nodes, or null where metal does not join them. */
+function fusesBetween({ circuit, receive }: Trial, from: number, to: number): number | null {
+  const way = leastWay(circuit, conductorsOf(circuit, receive.on), from, to);
+  return way ? way.parts.filter((i) => (circuit.parts[i] as Resistor).fuse !== undefined).length : null;
+}

@@ -1,0 +1,53 @@
+import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
+import { classOf, findCable } from '../../station/parts.ts';
+import { remember } from '../../station/remember.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { defineRule } from '../rule.ts';
+
+/** More direct current than this has no business in a screen. */
+const usualAmps = 1;
+
+type Screen = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
+
+export const returnThroughShield = defineRule({
+  id: 'power/return-through-shield',
+  severity: 'doubt',
+  title: 'Supply current returns through a screen',
+  compares: 'the direct current in the screens of coax, audio, keying and data cables against the station’s limit',
+  why: 'Current in an audio or data screen is heard as hum and whine, and a thin braid is no minus lead: it warms, and one day it is the only one.',
+  advice:
+    'Make the minus leads shorter and thicker, bring them to one point, and bond the boxes to each other with braid.',
+  source: 'common practice: an ampere; the station’s own limit where one is set',
+  follows: ['power/return-missing', 'power/short-circuit', 'power/reversed-polarity', 'power/fuse-will-open'],
+  messages: { shared: 'The screen of {cable} carries {amps A} of supply current {moment}; {limit A} is a lot for it.' },
+  check({ station, hookups }, report) {
+    const limit = station.settings.maxScreenAmps ?? usualAmps;
+    for (const { hookup, trial } of hookups) {
+      for (const { index, part } of screensOf(trial.circuit)) {
+        const cable = findCable(station, part.origin.cable);
+        if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) continue;
+        for (const { name, reach } of instantsOfPart(trial, index)) {
+          const amps = Math.abs(reach.dc.ampsIn(index));
+          if (amps <= limit) continue;
+          report({
+            message: 'shared',
+            severity: 'doubt',
+            at: [{ cable: cable.id }],
+            values: { cable: cable.number, amps, moment: momentWords[name], limit },
+            hookup: hookup.id,
+            moment: name,
+            weight: amps,
+          });
+        }
+      }
+    }
+  },
+});
+
+const screensOf = remember((circuit: Circuit) =>
+  circuit.parts.flatMap((part, index): { index: number; part: Screen }[] =>
+    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.role === 'return'
+      ? [{ index, part: { ...part, origin: part.origin } }]
+      : [],
+  ),
+);

@@ -1,0 +1,52 @@
+import type { SupplyPart } from '../../circuit/circuit.ts';
+import { portName } from '../../station/parts.ts';
+import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
+
+/** A supply that drops more than this share of its voltage at its rated current is not regulated. */
+const unregulatedDrop = 0.1;
+
+export const unregulated = defineRule({
+  id: 'power/unregulated',
+  severity: 'doubt',
+  title: 'An unregulated supply that rises when little is drawn',
+  compares: 'the voltage of an unregulated supply with nothing on it against what each unit that it feeds stands',
+  why: 'It is right while the unit draws its current, and too high in the moment in which it is switched on, off, or idles.',
+  advice: 'Use a regulated supply, or put a regulator between.',
+  source: 'the units’ own limits; a drop of a tenth at rated current is taken as unregulated (common practice)',
+  follows: ['power/over-voltage'],
+  messages: {
+    rises:
+      '{supply} gives {open V} with nothing on it; {port}, which it feeds with {volts V} now, stands {limit V} at most.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      if (!suppliesOf(trial.circuit).some(({ part }) => isUnregulated(part))) continue;
+      for (const { part } of loadsOf(trial.circuit)) {
+        const volts = loadVolts(trial.receive, part);
+        const limit = part.spec.absMaxV;
+        if (!isFeed(part) || volts <= 0 || volts > limit) continue;
+        for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+          if (!isUnregulated(supply) || supply.spec.volts <= limit) continue;
+          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          report({
+            message: 'rises',
+            severity: 'doubt',
+            at: [ref, { unit: unitOfPart(supply) }],
+            values: {
+              supply: unitName(station, unitOfPart(supply)),
+              open: supply.spec.volts,
+              port: portName(station, ref),
+              volts,
+              limit,
+            },
+            hookup: hookup.id,
+          });
+        }
+      }
+    }
+  },
+});
+
+const isUnregulated = ({ spec }: SupplyPart): boolean => spec.sourceOhms * spec.amps > unregulatedDrop * spec.volts;

@@ -1,0 +1,61 @@
+import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
+import { findCable } from '../../station/parts.ts';
+import { remember } from '../../station/remember.ts';
+import type { Station } from '../../station/schema.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
+import { defineRule } from '../rule.ts';
+import { limitOfWire } from './guarded-wire.ts';
+
+type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
+
+export const wireOverloaded = defineRule({
+  id: 'power/wire-overloaded',
+  severity: 'danger',
+  title: 'More current than the wire stands',
+  compares: 'the current in each core and screen of each cable, in every moment, against what the wire tables allow',
+  why: 'The insulation softens, cores touch, and a wire in a bundle has nowhere to send its heat.',
+  advice: 'Use the next thicker wire, or share the load over two leads, each with its own fuse.',
+  source: 'the wire tables named in the message; the cautious one where several apply',
+  follows: ['power/short-circuit', 'power/return-missing', 'power/fuse-will-open', 'power/supplies-in-parallel'],
+  messages: {
+    core: '{cable} carries {amps A} {moment}; it is {wire}, which stands {limit rated} ({source}).',
+    screen: 'The screen of {cable} carries {amps A} {moment}; it stands {limit rated} ({source}).',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { index, part } of wiresOf(trial.circuit)) {
+        const limit = limitOfWire(station, part.origin);
+        if (!limit) continue;
+        for (const { name, reach } of instantsOfPart(trial, index)) {
+          const amps = Math.abs(reach.dc.ampsIn(index));
+          if (amps <= limit.limitAmps) continue;
+          report({
+            message: isScreen(station, part) ? 'screen' : 'core',
+            severity: 'danger',
+            at: [{ cable: part.origin.cable }],
+            values: {
+              cable: limit.number,
+              amps,
+              moment: momentWords[name],
+              wire: limit.wire,
+              limit: limit.limitAmps,
+              source: limit.source,
+            },
+            hookup: hookup.id,
+            moment: name,
+            weight: amps / limit.limitAmps,
+          });
+        }
+      }
+    }
+  },
+});
+
+const isScreen = (station: Station, { origin }: WirePart): boolean =>
+  origin.role === 'return' && station.cableKinds[findCable(station, origin.cable)?.kind ?? '']?.screen !== undefined;
+
+const wiresOf = remember((circuit: Circuit) =>
+  circuit.parts.flatMap((part, index): { index: number; part: WirePart }[] =>
+    part.kind === 'resistor' && part.origin.type === 'wire' ? [{ index, part: { ...part, origin: part.origin } }] : [],
+  ),
+);
