@@ -22,22 +22,22 @@ const receiving = (): Station => {
   });
   return {
     ...station,
-    cables: station.cables.map((c) => ({ ...c, kind: 'coax-rg-59' })),
-    cableKinds: { ...station.cableKinds, 'coax-rg-59': kinds['coax-rg-59'] as never },
+    cables: station.cables.map((c) => ({ ...c, kind: 'coax-rg-6' })),
+    cableKinds: { ...station.cableKinds, 'coax-rg-6': kinds['coax-rg-6'] as never },
   };
 };
 
 testRule(impedanceMismatch, {
   silent: [
     { name: '20 m of 50 Ω cable', station: through('coax-rg-58', 20) },
-    // A twentieth of a wavelength at 14.06 MHz and 0.66 of the speed of light is 0.70 m.
-    { name: '0.6 m of 75 Ω cable', station: through('coax-rg-59', 0.6) },
+    // A twentieth of a wavelength at 14.06 MHz and 0.82 of the speed of light is 0.87 m.
+    { name: '0.6 m of 75 Ω cable', station: through('coax-rg-6', 0.6) },
     { name: '75 Ω cable to a receiver alone', station: receiving() },
   ],
   reported: [
     {
       name: '10 m of 75 Ω cable',
-      station: through('coax-rg-59', 10),
+      station: through('coax-rg-6', 10),
       message: 'other',
       severity: 'doubt',
       at: { cable: 'r1' },
