@@ -3,9 +3,11 @@ import { fitOf } from '../catalog/fit.ts';
 import { fuseOhms } from '../catalog/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire.ts';
 import { wiringOf } from '../catalog/wiring.ts';
+import type { Coax } from '../station/cable-kind.ts';
 import { portOf } from '../station/parts.ts';
 import { plugOf } from '../station/references.ts';
 import type { Cable, CableEnd, Station } from '../station/schema.ts';
+import type { RfLine } from './circuit.ts';
 import type { CircuitDraft } from './draft.ts';
 
 /** An adapter is two more joints and a short conductor; common practice. */
@@ -28,8 +30,19 @@ export function addCable(draft: CircuitDraft, station: Station, cable: Cable) {
     maxWatts: null,
     gate: [],
     origin: { type: 'cable', cable: cable.id },
+    ...(coax && { line: lineOf(coax, cable.lengthM, station.plan.frequencyHz) }),
   });
 }
+
+const lineOf = (coax: Coax, lengthM: number, hertz: number): RfLine => ({
+  z0: coax.z0,
+  velocityFactor: coax.velocityFactor,
+  lossDbPer100m: coaxLossDb(coax, 100, hertz),
+  lengthM,
+  tolerance: coax.tolerance ?? 0,
+  // Cables are rated by their rms working voltage.
+  maxVolts: coax.maxVolts === undefined ? null : coax.maxVolts * Math.SQRT2,
+});
 
 /** Joins the plug of one end to its port; true where the centre or tip makes contact. */
 function addJoints(draft: CircuitDraft, station: Station, cable: Cable, end: CableEnd): boolean {

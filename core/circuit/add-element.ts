@@ -1,12 +1,9 @@
 import { fuseOhms } from '../catalog/fuses.ts';
 import type { Unit } from '../station/schema.ts';
 import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
-import type { Gate } from './circuit.ts';
+import { type Gate, never } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
 import { sourceParts } from './source-parts.ts';
-
-/** No actor ever fulfils it. */
-const never: Gate = [{ actor: -1, on: true }];
 
 /** Adds what an element of a unit is in the circuit; nothing where a setting rules it out. */
 export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gateFor: GateFor) {
@@ -104,6 +101,7 @@ function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitEle
       maxWatts: element.maxWatts ?? null,
       gate,
       origin,
+      spec: element,
     });
     if (element.dcOhms !== undefined)
       joinCentres(draft, unit, kind, element.a, element.b, element.dcOhms, gate, element.id);

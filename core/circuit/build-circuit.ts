@@ -4,7 +4,7 @@ import type { Condition, UnitKind } from '../station/unit-kind.ts';
 import { addActors } from './add-actors.ts';
 import { addCable } from './add-cable.ts';
 import { addElement } from './add-element.ts';
-import type { Circuit, Gate } from './circuit.ts';
+import { type Circuit, type Gate, never } from './circuit.ts';
 import { CircuitDraft, type GateFor } from './draft.ts';
 
 /** Metal to metal inside a box, in ohms; common practice for a screwed chassis joint. */
@@ -33,8 +33,20 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circui
   }
   for (const cable of cablesIn(station, hookup)) addCable(draft, station, cable);
   const { nodes, nodeOf, parts, actors, actorOf } = draft;
-  const rf = { ports: draft.rfPorts, edges: draft.rfEdges, sources: draft.rfSources, loads: draft.rfLoads };
+  addCouplings(draft, station);
+  const hertz = station.plan.frequencyHz;
+  const rf = { hertz, ports: draft.rfPorts, edges: draft.rfEdges, sources: draft.rfSources, loads: draft.rfLoads };
   return { nodes, nodeOf, parts, actors, actorOf, rf };
+}
+
+/** What one antenna sends reaches another; nobody would call that a selected path. */
+function addCouplings(draft: CircuitDraft, station: Station) {
+  for (const { a, b, lossDb } of station.couplings ?? []) {
+    const [from, to] = [a, b].map(({ unit, port }) => draft.rfPort(`${unit}.${port}`));
+    if (from === undefined || to === undefined) continue;
+    const ways = { lossDb, isolationDb: lossDb, oneWay: false, saturationDbm: null, maxWatts: null };
+    draft.rfEdges.push({ a: from, b: to, ...ways, gate: never, origin: { type: 'coupling' } });
+  }
 }
 
 /** Numbers for a unit's power (where it has a load) and for each of its actors. */

@@ -18,6 +18,9 @@ export type Origin =
 /** Actors that must be on or off for a part to be in force; empty means always. */
 export type Gate = readonly { readonly actor: number; readonly on: boolean }[];
 
+/** No actor ever fulfils it. */
+export const never: Gate = [{ actor: -1, on: true }];
+
 interface Part {
   readonly gate: Gate;
   readonly origin: Origin;
@@ -120,7 +123,21 @@ export interface CircuitActor {
 
 export type RfEdgeOrigin =
   | { readonly type: 'element'; readonly unit: string; readonly element: string }
-  | { readonly type: 'cable'; readonly cable: string };
+  | { readonly type: 'cable'; readonly cable: string }
+  /** From antenna to antenna through the air. */
+  | { readonly type: 'coupling' };
+
+/** A length of coax, as far as RF goes. */
+export interface RfLine {
+  readonly z0: number;
+  readonly velocityFactor: number;
+  readonly lossDbPer100m: number;
+  readonly lengthM: number;
+  /** Share by which cables of this type differ from the printed loss. */
+  readonly tolerance: number;
+  /** Peak volts that it stands. */
+  readonly maxVolts: number | null;
+}
 
 /** A way for RF between two ports (indices into `RfNet.ports`). */
 export interface RfEdge {
@@ -134,6 +151,10 @@ export interface RfEdge {
   readonly maxWatts: number | null;
   readonly gate: Gate;
   readonly origin: RfEdgeOrigin;
+  /** Of a cable that is coax. */
+  readonly line?: RfLine;
+  /** Of a unit's element. */
+  readonly spec?: ElementOf<'rfPath'> | ElementOf<'matcher'>;
 }
 
 export interface RfSource {
@@ -151,6 +172,8 @@ export interface RfLoad {
 }
 
 export interface RfNet {
+  /** The frequency of the plan. */
+  readonly hertz: number;
   /** `unit.port` */
   readonly ports: readonly string[];
   readonly edges: readonly RfEdge[];

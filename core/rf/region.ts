@@ -4,7 +4,7 @@ import type { RegionSolution, RfArrival } from './rf-solution.ts';
 /** Ports that some path or cable joins, selected or not: RF never leaves a region. */
 export class Region {
   private readonly known = new Map<string, RegionSolution>();
-  /** Actors that select its paths or make its sources send. */
+  /** Actors that select its paths, make its sources send, or put its loads on. */
   readonly actors: readonly number[];
   /** Edges at each port. */
   private readonly around: ReadonlyMap<number, readonly number[]>;
@@ -14,11 +14,13 @@ export class Region {
     readonly ports: readonly number[],
     private readonly edges: readonly number[],
     private readonly sources: readonly number[],
+    loads: readonly number[],
   ) {
     const { rf } = circuit;
     const actors = new Set<number>();
     for (const e of edges) for (const { actor } of rf.edges[e]?.gate ?? []) actors.add(actor);
     for (const s of sources) for (const { actor } of rf.sources[s]?.gate ?? []) actors.add(actor);
+    for (const l of loads) for (const { actor } of rf.loads[l]?.gate ?? []) actors.add(actor);
     this.actors = [...actors];
     const around = new Map<number, number[]>(ports.map((port) => [port, []]));
     for (const e of edges) {

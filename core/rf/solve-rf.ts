@@ -11,7 +11,7 @@ export class RfSolver {
   private readonly regionsOfActor: readonly (readonly number[])[];
 
   constructor(circuit: Circuit) {
-    const { ports, edges, sources } = circuit.rf;
+    const { ports, edges, sources, loads } = circuit.rf;
     const joined = new Map(ports.map((_, port) => [port, port]));
     for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
     const numbers = new Map<number, number>();
@@ -21,7 +21,7 @@ export class RfSolver {
       numbers.set(root, number);
       return number;
     });
-    const members = Array.from(numbers, () => ({ ports: [], edges: [], sources: [] }) as Members);
+    const members = Array.from(numbers, () => ({ ports: [], edges: [], sources: [], loads: [] }) as Members);
     const at = (port: number) => members[this.regionOf[port] as number] as Members;
     ports.forEach((_, port) => {
       at(port).ports.push(port);
@@ -32,7 +32,10 @@ export class RfSolver {
     sources.forEach((source, i) => {
       at(source.port).sources.push(i);
     });
-    this.regions = members.map((m) => new Region(circuit, m.ports, m.edges, m.sources));
+    loads.forEach((load, i) => {
+      at(load.port).loads.push(i);
+    });
+    this.regions = members.map((m) => new Region(circuit, m.ports, m.edges, m.sources, m.loads));
     const regionsOfActor: number[][] = circuit.actors.map(() => []);
     this.regions.forEach(({ actors }, region) => {
       for (const actor of actors) regionsOfActor[actor]?.push(region);
@@ -76,4 +79,5 @@ interface Members {
   readonly ports: number[];
   readonly edges: number[];
   readonly sources: number[];
+  readonly loads: number[];
 }

@@ -17,6 +17,14 @@ export function findBrokenReferences(station: Station): Problem[] {
   station.cables.forEach((cable, i) => {
     checkCable(station, cable, i, report);
   });
+  station.couplings?.forEach((coupling, i) => {
+    for (const end of ['a', 'b'] as const) {
+      const { unit, port } = coupling[end];
+      const kind = station.kinds[findUnit(station, unit)?.kind ?? ''];
+      if (kind?.ports.find((p) => p.id === port)?.class !== 'rf')
+        report(['couplings', i, end], `There is no RF port “${unit} · ${port}”.`);
+    }
+  });
   station.hookups.forEach((hookup, i) => {
     for (const unit of Object.keys(hookup.settings ?? {})) {
       if (!station.units.some((u) => u.id === unit))

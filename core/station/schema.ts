@@ -74,6 +74,9 @@ const reading = z.strictObject({
   note: text.optional(),
 });
 
+/** How much less arrives at one antenna of what another one sends. */
+const coupling = z.strictObject({ a: portRef, b: portRef, lossDb: z.number().min(0).max(200) });
+
 const settings = z.strictObject({
   units: z.enum(['metric', 'feet']).optional(),
   /** Largest voltage drop wanted from supply to load, as a share. */
@@ -91,6 +94,7 @@ export const stationSchema = z.strictObject({
   plan,
   units: z.array(unit).max(5000),
   cables: z.array(cable).max(20_000),
+  couplings: z.array(coupling).max(1000).optional(),
   hookups: z.array(hookup).max(200),
   accepted: z.array(acceptance),
   readings: z.array(reading),

@@ -168,6 +168,10 @@ const rfPath = z.strictObject({
   maxWatts: watts.optional(),
   minHz: hertz.optional(),
   maxHz: hertz.optional(),
+  /** What it takes from frequencies from so many hertz on: a filter's stop band. The highest that is reached counts. */
+  rejection: z.array(z.strictObject({ fromHz: hertz, db: decibels })).optional(),
+  /** The strongest harmonic of an amplifying path, relative to what it puts out (negative). */
+  harmonicsDbc: decibels.optional(),
   /** Ohms between the centre contacts for DC; no value: blocked. */
   dcOhms: ohms.optional(),
 });
@@ -183,13 +187,22 @@ const rfSource = z.strictObject({
   harmonicsDbc: decibels.optional(),
 });
 
+const reactance = z.number().min(-1e6).max(1e6).optional();
+
 const rfLoad = z.strictObject({
   ...base,
   type: z.literal('rfLoad'),
   port: id,
   role: z.enum(['antenna', 'termination', 'receiver']),
   ohms,
-  reactance: z.number().min(-1e6).max(1e6).optional(),
+  reactance,
+  /** An antenna of which only the SWR in 50 ohms is known: it goes before `ohms`, whose phase nobody knows then. */
+  swr: z.number().min(1).max(1000).optional(),
+  /** Impedance over frequency, rising; it goes before the rest. */
+  table: z
+    .array(z.strictObject({ hz: hertz, ohms, reactance }))
+    .min(1)
+    .optional(),
   watts: watts.optional(),
   shortWatts: watts.optional(),
   shortSeconds: z.number().min(0).max(86_400).optional(),

@@ -1,8 +1,5 @@
-import type { Circuit, CircuitPart, Gate, RfEdge } from '../circuit/circuit.ts';
+import { type Circuit, type CircuitPart, never, type RfEdge } from '../circuit/circuit.ts';
 import type { Failure } from './failure.ts';
-
-/** No actor ever fulfils it. */
-const never: Gate = [{ actor: -1, on: true }];
 
 /** The circuit with something failed: the same nodes, parts and actors in the same places, what failed set so. */
 export function applyFailure(circuit: Circuit, { parts: broken, held, volts }: Failure): Circuit {

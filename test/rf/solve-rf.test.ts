@@ -31,7 +31,13 @@ function rfNet(source: string, dbm: number, drawn: EdgeDrawing[]): Circuit & { p
     }),
   );
   const spec = { id: 's', type: 'rfSource', port: source, dbm } as const;
-  const rf = { ports, edges, sources: [{ port: port(source), unit: 'tx', gate: [], spec }], loads: [] };
+  const rf = {
+    hertz: 14_000_000,
+    ports,
+    edges,
+    sources: [{ port: port(source), unit: 'tx', gate: [], spec }],
+    loads: [],
+  };
   return { nodes: [], nodeOf: new Map(), parts: [], actors: [], actorOf: new Map(), rf, port };
 }
 
