@@ -9,6 +9,7 @@ const order = [
   'plan',
   'units',
   'cables',
+  'couplings',
   'hookups',
   'accepted',
   'readings',

@@ -163,7 +163,7 @@ export class Network {
 
   circuit(): Circuit {
     const nodeOf = new Map(this.nodes.map((name, i) => [name, i]));
-    const rf = { ports: [], edges: [], sources: [], loads: [] };
+    const rf = { hertz: 0, ports: [], edges: [], sources: [], loads: [] };
     return { nodes: this.nodes, nodeOf, parts: this.parts, actors: [], actorOf: new Map(), rf };
   }
 

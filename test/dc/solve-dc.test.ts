@@ -211,10 +211,11 @@ describe('laws, on generated networks', () => {
       { numRuns: 150 },
     );
   });
-  it('a thinner wire never raises a load’s voltage where loads draw constant current', () => {
+  // In a mesh one thinner wire can send a current round another way and so help a load: the law is one of trees.
+  it('a thinner wire in a tree never raises a load’s voltage where loads draw constant current', () => {
     fc.assert(
       fc.property(networks, fc.double({ min: 1, max: 20, noNaN: true }), (given, thinner) => {
-        const plain = { ...given, loads: given.loads.map((l) => ({ ...l, law: 'current' as const })) };
+        const plain = { ...given, links: [], loads: given.loads.map((l) => ({ ...l, law: 'current' as const })) };
         const [thick, thin] = [build(plain).n.solve(), build(plain, thinner).n.solve()];
         for (const { at } of build(plain).taken)
           expect(thin.volts(at, '0')).toBeLessThanOrEqual(thick.volts(at, '0') + 1e-9);
