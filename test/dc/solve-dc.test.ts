@@ -217,8 +217,10 @@ describe('laws, on generated networks', () => {
       fc.property(networks, fc.double({ min: 1, max: 20, noNaN: true }), (given, thinner) => {
         const plain = { ...given, links: [], loads: given.loads.map((l) => ({ ...l, law: 'current' as const })) };
         const [thick, thin] = [build(plain).n.solve(), build(plain, thinner).n.solve()];
-        for (const { at } of build(plain).taken)
-          expect(thin.volts(at, '0')).toBeLessThanOrEqual(thick.volts(at, '0') + 1e-9);
+        // A load that fades draws less, and the others rise.
+        const { taken } = build(plain);
+        fc.pre(taken.every(({ at }) => thin.volts(at, '0') > 3));
+        for (const { at } of taken) expect(thin.volts(at, '0')).toBeLessThanOrEqual(thick.volts(at, '0') + 1e-9);
       }),
       { numRuns: 80 },
     );
