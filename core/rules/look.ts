@@ -42,6 +42,9 @@ export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 /** Whether a load gets its current through one plug; a relay's coil may hang between the supply and a keyed line. */
 export const isFeed = ({ spec }: LoadPart): boolean => portOfRef(spec.plus) === portOfRef(spec.minus);
 
+/** Whether a load has enough to work with; one that a limiting supply holds just at its drop-out has not. */
+export const works = (load: LoadPart, volts: number): boolean => volts >= load.dropOutV * (1 + 1e-6);
+
 export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
 
 /** Whether a source makes RF at an instant. */

@@ -1,6 +1,6 @@
 import { cablesAt, portOf } from '../../station/parts.ts';
 import { instantsOfPart } from '../instants.ts';
-import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({
@@ -31,7 +31,7 @@ export const notPowered = defineRule({
         if (cables.length === 0 || !isFeed(part) || portOf(station, { unit, port }).port.needed === 'optional')
           continue;
         const volts = Math.max(...instantsOfPart(trial, index).map(({ reach }) => loadVolts(reach, part)));
-        if (volts >= part.dropOutV) continue;
+        if (works(part, volts)) continue;
         const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modeOf(s.index) !== 'regulating');
         report({
           message: 'dead',

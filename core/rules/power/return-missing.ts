@@ -3,7 +3,17 @@ import type { Reach } from '../../keydown/key-down.ts';
 import { cablesAt, portName } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { isFeed, loadsOf, loadVolts, type Numbered, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import {
+  isFeed,
+  loadsOf,
+  loadVolts,
+  type Numbered,
+  nameOfOrigin,
+  portOfRef,
+  suppliesOf,
+  unitOfPart,
+  works,
+} from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
 
@@ -36,7 +46,7 @@ export const returnMissing = defineRule({
           const amps = reach.dc.ampsIn(index);
           const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
           const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
-          if (loadVolts(reach, part) < part.dropOutV) {
+          if (!works(part, loadVolts(reach, part))) {
             if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
               report({ ...base, message: 'dead', severity: 'fault', values });
             continue;

@@ -42,7 +42,7 @@ export const suppliesInParallel = defineRule({
   },
 });
 
-/** Supplies in force at rest that metal joins at both ends; the one that takes no current first. */
+/** Supplies in force at rest that metal joins at both ends: the one that pushes current into the other first. */
 function pairsOf(trial: Trial): [Numbered<SupplyPart>, Numbered<SupplyPart>][] {
   const { circuit, receive } = trial;
   const conductors = conductorsOf(circuit, receive.on);
@@ -53,9 +53,16 @@ function pairsOf(trial: Trial): [Numbered<SupplyPart>, Numbered<SupplyPart>][] {
     const minus = joinedTo(conductors, one.part.minus);
     return others.flatMap((other): [Numbered<SupplyPart>, Numbered<SupplyPart>][] => {
       if (!minus.has(other.part.minus) || !isOpenGate(other.part.gate, receive.on)) return [];
-      return [one.part.sinks && !other.part.sinks ? [other, one] : [one, other]];
+      return [pushes(one.part, other.part) ? [one, other] : [other, one]];
     });
   });
+}
+
+/** A battery takes what is pushed; else the higher voltage pushes, and of two alike the first by name. */
+function pushes(one: SupplyPart, other: SupplyPart): boolean {
+  if (one.sinks !== other.sinks) return other.sinks;
+  if (one.spec.volts !== other.spec.volts) return one.spec.volts > other.spec.volts;
+  return unitOfPart(one) <= unitOfPart(other);
 }
 
 function judge(one: SupplyPart, other: SupplyPart) {

@@ -1,6 +1,6 @@
 import { portName } from '../../station/parts.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
+import { loadsOf, loadVolts, portOfRef, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { feedersOf } from '../trace.ts';
 
@@ -26,7 +26,7 @@ export const underVoltage = defineRule({
         // A load that gets nothing to speak of is not powered at all, which is another rule's business.
         const fed = instantsOfPart(trial, index)
           .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
-          .filter(({ volts }) => volts >= part.dropOutV);
+          .filter(({ volts }) => works(part, volts));
         const { minV } = part.spec;
         const isLow = fed.some(({ volts }) => volts < minV);
         const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];

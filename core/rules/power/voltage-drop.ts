@@ -4,7 +4,7 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import { instantsOfPart } from '../instants.ts';
-import { loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, feedersOf, leastWay } from '../trace.ts';
 
@@ -33,7 +33,7 @@ export const voltageDrop = defineRule({
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const got = loadVolts(reach, part);
           // Which supply it is has to be traced, which few loads are worth.
-          const isFar = got >= part.dropOutV && highest - got > limit * highest;
+          const isFar = works(part, got) && highest - got > limit * highest;
           const supply = isFar ? feedersOf(trial.circuit, reach.on, part.plus)[0] : undefined;
           if (!supply) continue;
           const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;

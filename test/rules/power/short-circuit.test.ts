@@ -115,7 +115,7 @@ testRule(shortCircuit, {
         ohms: 2 * (2 * joint.stud + 0.5 * awg[10]) + blade[5] + holder + 2 * joint.pole + 0.5 * awg[14] + 0.0005,
         // Both ways together are half of what lies between the studs; 6 mΩ of battery.
         amps:
-          12.7 /
+          12.85 /
           (0.006 +
             2 * (2 * joint.stud + 0.5 * awg[10]) +
             (blade[5] + holder + 2 * joint.pole + 0.5 * awg[14] + 0.0005) / 2),

@@ -110,8 +110,8 @@ testRule(suppliesInParallel, {
       station: onBus({ made: battery('agm', 100) }, { made: battery('lifepo4', 100) }),
       message: 'batteries',
       severity: 'doubt',
-      at: { unit: 'one' },
-      values: { what: 'sealed lead-acid and lithium iron phosphate' },
+      at: { unit: 'two' },
+      values: { what: 'lithium iron phosphate and sealed lead-acid' },
     },
     {
       name: 'an old and a new battery of other sizes',

@@ -42,8 +42,9 @@ testRule(underVoltage, {
       moments: ['receive'],
     },
     {
+      // Between a quarter and a half of its charge, 12.0 and 12.3 V: 12.2 V.
       name: 'a resting car battery and 3 m of lead: fine in receive, too low sending',
-      station: rigOn('lead-acid-battery', 3, { 'cells.volts': 12.2 }),
+      station: rigOn('lead-acid-battery', 3, { 'cells.charge': 0.25 + 0.25 * (0.2 / 0.3) }),
       message: 'low',
       severity: 'fault',
       at: { unit: 'rig', port: 'power' },
@@ -52,7 +53,7 @@ testRule(underVoltage, {
     },
     {
       name: 'near the edge in receive already, and too low sending: told once, by the worst',
-      station: rigOn('lead-acid-battery', 3, { 'cells.volts': 12.05 }),
+      station: rigOn('lead-acid-battery', 3, { 'cells.charge': 0.25 + 0.25 * (0.05 / 0.3) }),
       message: 'low',
       severity: 'fault',
       at: { unit: 'rig', port: 'power' },
