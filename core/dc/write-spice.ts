@@ -28,7 +28,7 @@ export function writeSpice(
   const lines = circuit.parts.flatMap((part, i) => {
     if (islands.inForce[i] === 0) return [];
     for (const n of nodesOf(part)) used.add(n);
-    return [`* ${nameOf(part.origin)}`, ...cardsOf(part, i, node, on, dc)];
+    return [`* ${nameOf(part.origin)}`, ...cardsOf(part, i, node, on, dc, circuit)];
   });
   const names = [...used].sort((a, b) => a - b).map((n) => `* ${node(n)} = ${circuit.nodes[n]}`);
   const free = [...used].filter((n) => islands.reference[n] !== 1);
@@ -36,7 +36,7 @@ export function writeSpice(
     `* ${title.replace(/\s+/g, ' ')}`,
     ...names,
     ...lines,
-    '.options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-18 temp=27 tnom=27',
+    '.options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-18 itl1=2000 temp=27 tnom=27',
     '.control',
     'set numdgt=12',
     'op',
@@ -54,8 +54,8 @@ const nodesOf = (part: CircuitPart): number[] => {
   return [part.plus, part.minus];
 };
 
-/** kT/q at 27 °C, the deck's temperature. */
-const thermalVolts = 0.0258649;
+/** kT/q at 27 °C, the deck's temperature, to the digits that the other program has. */
+const thermalVolts = 0.025864917;
 
 function nameOf(origin: Origin): string {
   switch (origin.type) {
@@ -72,7 +72,14 @@ function nameOf(origin: Origin): string {
   }
 }
 
-function cardsOf(part: CircuitPart, i: number, node: (n: number) => string, on: ActorStates, dc: DcSolution): string[] {
+function cardsOf(
+  part: CircuitPart,
+  i: number,
+  node: (n: number) => string,
+  on: ActorStates,
+  dc: DcSolution,
+  circuit: Circuit,
+): string[] {
   switch (part.kind) {
     case 'resistor':
       return [`R${i} ${node(part.a)} ${node(part.b)} ${Math.max(part.ohms, 1e-6)}`];
@@ -99,22 +106,33 @@ function cardsOf(part: CircuitPart, i: number, node: (n: number) => string, on: 
       ];
     }
     case 'load':
-      return loadCards(part, i, node, on);
+      return loadCards(part, i, node, amountOf(part, on, dc, circuit));
   }
 }
 
-function loadCards(part: LoadPart, i: number, node: (n: number) => string, on: ActorStates): string[] {
+/** What a load wants, as a number or as a sum for the other program: a converter's input pays for what its output gives. */
+function amountOf(part: LoadPart, on: ActorStates, dc: DcSolution, { parts }: Circuit): number | string {
+  const { converter } = part;
+  if (!converter) return part.states.find((s) => isOpenGate(s.gate, on))?.amount ?? part.spec.amount;
+  const i = parts.findIndex((p) => p.kind === 'supply' && p.converter?.name === converter.name);
+  const output = parts[i];
+  const mode = dc.modes.get(i);
+  if (output?.kind !== 'supply' || (mode !== 'regulating' && mode !== 'limiting')) return converter.idleWatts;
+  const given = mode === 'limiting' ? output.spec.peakAmps : `(-I(V${i}))`;
+  return `(${converter.idleWatts}+${given}*${output.spec.volts / converter.efficiency})`;
+}
+
+function loadCards(part: LoadPart, i: number, node: (n: number) => string, amount: number | string): string[] {
   const [plus, minus] = [node(part.plus), node(part.minus)];
-  const amount = part.states.find((s) => isOpenGate(s.gate, on))?.amount ?? part.spec.amount;
   const volts = difference(plus, minus);
   const least = Math.max(part.dropOutV, 1e-3);
   const leak = `R${i} ${plus} ${minus} 1e12`;
   if (amount === 0) return [leak];
   const { law } = part.spec;
   const full = law === 'resistance' ? `(${volts})/${amount}` : law === 'power' ? `${amount}/(${volts})` : `${amount}`;
-  const siemens = law === 'resistance' ? 1 / amount : amount / (law === 'power' ? least * least : least);
+  const siemens = law === 'resistance' ? `1/${amount}` : `${amount}/${law === 'power' ? least * least : least}`;
   const fading = `${siemens}*(${volts})`;
-  const reversed = `${siemens * reversedShare}*(${volts})`;
+  const reversed = `${reversedShare}*${siemens}*(${volts})`;
   return [
     leak,
     `B${i} ${plus} ${minus} I = (${volts}) >= ${least} ? ${full} : ((${volts}) > 0 ? ${fading} : ${reversed})`,

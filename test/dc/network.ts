@@ -1,4 +1,4 @@
-import type { Circuit, CircuitPart } from '../../core/circuit/circuit.ts';
+import type { Circuit, CircuitPart, SupplyPart } from '../../core/circuit/circuit.ts';
 import { DcSolver } from '../../core/dc/solve-dc.ts';
 
 const origin = { type: 'element', unit: 'test', element: 'part' } as const;
@@ -40,6 +40,13 @@ export class Network {
       gate: [],
       origin,
     });
+  }
+
+  /** A cell behind its ohms, which takes current as readily as it gives it. */
+  battery(plus: string, minus: string, volts: number, sourceOhms: number): this {
+    this.supply(plus, minus, volts, sourceOhms);
+    this.parts.push({ ...(this.parts.pop() as SupplyPart), sinks: true });
+    return this;
   }
 
   /** A junction by its saturation current and emission, with ohms in series. */

@@ -1,30 +1,12 @@
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { writeSpice } from '../../core/dc/write-spice.ts';
 import type { Reach } from '../../core/keydown/key-down.ts';
 import { survey } from '../../core/survey.ts';
 import { sample } from '../stations/samples.ts';
-
-const isHere = spawnSync('ngspice', ['--version']).status === 0;
-
-/** Volts by node number as ngspice works them out from the deck. */
-function runNgspice(deck: string): Map<number, number> {
-  const folder = mkdtempSync(path.join(tmpdir(), 'deck-'));
-  try {
-    const file = path.join(folder, 'station.cir');
-    writeFileSync(file, deck);
-    const { stdout } = spawnSync('ngspice', ['-b', file], { encoding: 'utf8' });
-    return new Map([...stdout.matchAll(/^v\(n(\d+)\) = (\S+)/gm)].map((m) => [Number(m[1]), Number(m[2])]));
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
+import { hasNgspice, runNgspice } from './run-ngspice.ts';
 
 // Skipped where ngspice isn't installed; `npm test` installs it where apt is there.
-describe.skipIf(!isHere)('the samples’ networks, solved by ngspice', () => {
+describe.skipIf(!hasNgspice)('the samples’ networks, solved by ngspice', () => {
   const cases = ['hut', 'hut-first-draft'].flatMap((name) =>
     survey(sample(name)).hookups.flatMap(({ hookup, trial }) => {
       const opened = new Set(trial.opened.map((o) => o.part));
