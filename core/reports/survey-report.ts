@@ -5,6 +5,7 @@ import { listCables } from './cable-list.ts';
 import { reportKeydowns } from './keydown-report.ts';
 import { overlaysOf } from './overlay.ts';
 import type { SurveyReport } from './report.ts';
+import { reportRf } from './rf.ts';
 
 /** Surveys a station and gives all that a screen or a printed sheet shows of it. */
 export function surveyReport(station: Station): SurveyReport {
@@ -14,6 +15,7 @@ export function surveyReport(station: Station): SurveyReport {
     cables: listCables(station),
     budget: budgetOf(surveyed),
     keydowns: reportKeydowns(surveyed),
+    rf: reportRf(surveyed),
     overlays: overlaysOf(surveyed),
   };
 }

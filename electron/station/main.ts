@@ -9,8 +9,9 @@ import type { Command, Options } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
+import { rf } from './rf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, failures, circuit };
+const commands: Record<string, Command> = { check, cables, budget, keydown, rf, failures, circuit };
 
 const usage = `Usage: npm run -s station -- COMMAND FILE [options]
 
@@ -19,9 +20,9 @@ ${Object.entries(commands)
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget, failures)
+  --csv            for a spreadsheet (cables, budget, rf, failures)
   --hookup NAME    one hook-up only
-  --control NAME   one control only (keydown)
+  --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
   --spice          as a SPICE deck (circuit)
 

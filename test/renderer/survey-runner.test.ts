@@ -10,6 +10,7 @@ const report: SurveyReport = {
   budget: { supplies: [], loads: [], fuses: [], wires: [] },
   keydowns: [],
   overlays: [],
+  rf: [],
 };
 
 class HandWorker implements SurveyWorker {

@@ -1,0 +1,123 @@
+import {
+  formatDbm,
+  formatHertz,
+  formatPercent,
+  formatVolts,
+  formatWatts,
+  type RfEnd,
+  type RfReport,
+  writeCsv,
+} from '../../core/index.ts';
+import { asJson, type Command, isAsked } from './command.ts';
+import { textTable } from './table.ts';
+
+export const rf: Command = {
+  summary: 'where the transmitter’s power goes: watts, SWR and volts port by port, harmonics, distances to keep',
+  forms: ['json', 'csv'],
+  run({ station, report, options }) {
+    const asked = report.rf.filter(
+      (r) =>
+        isAsked(options, r.hookup) &&
+        (options.control === null || [r.control, r.controlName].includes(options.control)),
+    );
+    if (options.form === 'json') return { text: asJson({ rf: asked }), status: 0 };
+    if (options.form === 'csv') return { text: csvOf(asked), status: 0 };
+    const body = asked.length > 0 ? asked.map(textOf).join('\n') : 'No control makes a transmitter send.\n';
+    return { text: `${station.title}\n\n${body}`, status: 0 };
+  },
+};
+
+const db = (value: number): string => `${value.toFixed(2)} dB`;
+const swr = (value: number): string => (value > 99 ? 'over 99' : value.toFixed(2));
+const ohms = ({ re, im }: { re: number; im: number }): string => {
+  if (!Number.isFinite(re)) return 'open';
+  return `${re.toPrecision(3)} ${im < 0 ? '−' : '+'} j${Math.abs(im).toPrecision(3)} Ω`;
+};
+
+function textOf(r: RfReport): string {
+  const rows = r.stages.map((s) => [
+    s.by,
+    s.by === '' ? '' : db(s.lossDb) + (s.tolerance ? ` ± ${formatPercent(s.tolerance)}` : ''),
+    s.port,
+    formatWatts(s.forwardWatts),
+    formatWatts(s.reflectedWatts),
+    swr(s.swr),
+    ohms(s.ohms),
+    formatVolts(s.peakVolts),
+  ]);
+  const head = ['Through', 'Loses', 'To', 'Forward', 'Reflected', 'SWR', 'Impedance', 'Peak'];
+  const most = r.mostWatts === null ? '' : `; it can be set to ${formatWatts(r.mostWatts)}`;
+  return [
+    `${r.hookupName}, ${r.controlName} pressed: ${r.transmitter} sends ${formatWatts(r.watts)} at ${formatHertz(r.hertz)}${most}.`,
+    '',
+    textTable(head, rows, 'It ends at once.'),
+    ...r.ends.flatMap(endLines),
+    '',
+  ].join('\n');
+}
+
+const metres = (value: number | null): string => (value === null ? 'no limit' : `${value.toFixed(1)} m`);
+
+function endLines(end: RfEnd): string[] {
+  const doubt =
+    end.doubt === 'swr'
+      ? ' (of its impedance only the SWR is known)'
+      : end.doubt === 'beyond'
+        ? ' (outside its table of impedances)'
+        : '';
+  const lines = [`${end.name} takes ${formatWatts(end.watts)} in ${ohms(end.ohms)}${doubt}.`];
+  for (const h of end.harmonics) {
+    const margins = [margin(h.part97MarginDb, '47 CFR 97.307'), margin(h.categoryAMarginDb, 'ITU-R SM.329 category A')];
+    lines.push(`  Harmonic ${h.order}: ${formatDbm(h.dbm)}, ${margins.filter((m) => m !== '').join(', ')}.`);
+  }
+  if (end.keepM) {
+    const { averageWatts, uncontrolled, controlled, nearFieldM } = end.keepM;
+    lines.push(
+      `  Keep away: ${metres(uncontrolled)} for anyone, ${metres(controlled)} for those who know of it, at ${formatWatts(averageWatts)} on average`,
+      `  (47 CFR 1.1310, OET Bulletin 65: far field with reflecting ground, which says little nearer than ${metres(nearFieldM)}).`,
+      '  A caution, not an assessment: the local rules decide, and nobody touches an antenna that sends.',
+    );
+  }
+  return lines;
+}
+
+function margin(db: number | null, limit: string): string {
+  if (db === null) return '';
+  return db >= 0 ? `${db.toFixed(1)} dB inside ${limit}` : `${(-db).toFixed(1)} dB over ${limit}`;
+}
+
+function csvOf(reports: readonly RfReport[]): string {
+  const head = [
+    'Hook-up',
+    'Control',
+    'Transmitter',
+    'Through',
+    'Loss dB',
+    'Port',
+    'Forward W',
+    'Reflected W',
+    'Net W',
+    'SWR',
+    'R Ω',
+    'X Ω',
+    'Peak V',
+  ];
+  const rows = reports.flatMap((r) =>
+    r.stages.map((s) => [
+      r.hookupName,
+      r.controlName,
+      r.transmitter,
+      s.by,
+      s.lossDb,
+      s.port,
+      s.forwardWatts,
+      s.reflectedWatts,
+      s.netWatts,
+      s.swr,
+      s.ohms.re,
+      s.ohms.im,
+      s.peakVolts,
+    ]),
+  );
+  return writeCsv(head, rows);
+}
