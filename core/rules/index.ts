@@ -36,13 +36,20 @@ import { voltageDrop } from './power/voltage-drop.ts';
 import { wireOverloaded } from './power/wire-overloaded.ts';
 import { antennaUnprotected } from './rf/antenna-unprotected.ts';
 import { changeoverReversed } from './rf/changeover-reversed.ts';
+import { coaxOverpowered } from './rf/coax-overpowered.ts';
 import { dcOnRf } from './rf/dc-on-rf.ts';
+import { harmonics } from './rf/harmonics.ts';
 import { impedanceMismatch } from './rf/impedance-mismatch.ts';
+import { lineLoss } from './rf/line-loss.ts';
 import { loadOverpowered } from './rf/load-overpowered.ts';
 import { noChangeover } from './rf/no-changeover.ts';
 import { preampTransmittedInto } from './rf/preamp-transmitted-into.ts';
+import { swrHigh } from './rf/swr-high.ts';
 import { transmitIntoNothing } from './rf/transmit-into-nothing.ts';
 import { transmitIntoReceiver } from './rf/transmit-into-receiver.ts';
+import { transmitIntoTransmitter } from './rf/transmit-into-transmitter.ts';
+import { tunerOutOfReach } from './rf/tuner-out-of-reach.ts';
+import { wrongBand } from './rf/wrong-band.ts';
 import type { Rule } from './rule.ts';
 
 /** Every rule, causes before consequences: of two that may have led to a third, the earlier one is named. */
@@ -79,12 +86,19 @@ export const rules: readonly Rule[] = [
   transmitIntoReceiver,
   preampTransmittedInto,
   transmitIntoNothing,
+  wrongBand,
+  tunerOutOfReach,
+  transmitIntoTransmitter,
   loadOverpowered,
+  coaxOverpowered,
+  swrHigh,
   hotSwitched,
   lineOverRating,
   backEmf,
   firstElementLost,
   impedanceMismatch,
+  lineLoss,
+  harmonics,
   fuseOverUnit,
   fuseOneLead,
   crowdedPort,

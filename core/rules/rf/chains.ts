@@ -1,0 +1,37 @@
+import type { RfSource } from '../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import type { Chain } from '../../rf/chain.ts';
+import { chainOf } from '../../rf/solve-chain.ts';
+import { remember } from '../../station/remember.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { rfPortRef } from '../look.ts';
+import { regionsOf } from '../regions.ts';
+
+/** A transmitter that sends, and where its power goes. */
+export interface SendingChain {
+  readonly source: RfSource;
+  readonly reach: Reach;
+  readonly chain: Chain;
+  /** Units and cables on the way, as findings name what takes part. */
+  readonly touches: readonly string[];
+}
+
+/** The ways of all transmitters in their sending moments. */
+export const sendingChains = remember((trial: Trial): readonly SendingChain[] =>
+  regionsOf(trial).flatMap(({ number }) =>
+    instantsOfRegion(trial, number).flatMap(({ name, reach }) => {
+      const fields = name === 'sending' ? reach.rf.at(number).fields : [];
+      return fields.flatMap((field): SendingChain[] => {
+        const source = trial.circuit.rf.sources[field.source];
+        if (!source) return [];
+        const chain = chainOf(trial.circuit, reach.on, field);
+        return [{ source, reach, chain, touches: touchesOf(trial, chain) }];
+      });
+    }),
+  ),
+);
+
+const touchesOf = ({ circuit }: Trial, { ports, steps }: Chain): string[] => [
+  ...ports.map(({ port }) => `unit:${rfPortRef(circuit, port).unit}`),
+  ...steps.flatMap(({ edge }) => (edge.origin.type === 'cable' ? [`cable:${edge.origin.cable}`] : [])),
+];

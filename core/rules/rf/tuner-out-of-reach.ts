@@ -1,0 +1,46 @@
+import { rfPortRef, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { sendingChains } from './chains.ts';
+
+export const tunerOutOfReach = defineRule({
+  id: 'rf/tuner-out-of-reach',
+  severity: 'doubt',
+  title: 'The tuner cannot match what it sees',
+  compares: 'the impedance that each tuner sees while the station sends against the range that it matches',
+  why: 'It turns and turns and finds nothing, or finds a match in which its own coil takes the power.',
+  advice:
+    'Another length of wire or feeder brings the impedance into its range; a tuner of a wider range, or one at the antenna, does too.',
+  source: 'the tuner’s own range of resistances; a network leaves the load’s R or makes |Z|²/R of it',
+  follows: ['rf/transmit-into-nothing', 'rf/changeover-reversed'],
+  messages: {
+    outside: '{tuner} sees {ohms} at this frequency; it matches {low Ω} to {high Ω}.',
+    doubtful:
+      '{tuner} sees {ohms} at this frequency, at the edge of the {low Ω} to {high Ω} that it matches: it may or may not find a match.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { chain, touches } of sendingChains(trial)) {
+        for (const { edge, to, match } of chain.steps) {
+          const { spec, origin } = edge;
+          if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches') continue;
+          // With nothing behind it the open way is the finding.
+          const seen = chain.ports.find((p) => p.port === to)?.ohms;
+          if (!seen || !Number.isFinite(seen.re)) continue;
+          report({
+            message: match,
+            severity: match === 'outside' ? 'doubt' : 'note',
+            at: [{ unit: origin.unit, port: rfPortRef(trial.circuit, to).port }],
+            values: {
+              tuner: unitName(station, origin.unit),
+              ohms: `${Number(seen.re.toPrecision(2))} ${seen.im < 0 ? '−' : '+'} j${Math.abs(Number(seen.im.toPrecision(2)))} Ω`,
+              low: spec.minOhms,
+              high: spec.maxOhms,
+            },
+            hookup: hookup.id,
+            touches,
+          });
+        }
+      }
+    }
+  },
+});
