@@ -52,6 +52,9 @@ export const formatOhms = (ohms: number): string => formatSi(ohms, 'Ω', 1e-6);
 /** Milliseconds for reading: `14 ms`, `2.5 ms`. */
 export const formatMs = (ms: number): string => `${Number(ms.toFixed(2))} ms`;
 
+/** Hours for reading: `13.5 h`; without end `no end`. */
+export const formatHours = (hours: number): string => (Number.isFinite(hours) ? `${hours.toFixed(1)} h` : 'no end');
+
 /** A length in metres or in feet and inches: `0.60 m`, `2 ft 0 in`. */
 export function formatLength(metres: number, system: 'metric' | 'feet' = 'metric'): string {
   if (system === 'metric') return `${metres.toFixed(2)} m`;

@@ -1,16 +1,15 @@
 import type { LoadPart, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
-import type { Reach, Trial } from '../keydown/key-down.ts';
-import { sendingsOf } from '../rules/instants.ts';
+import type { Reach } from '../keydown/key-down.ts';
 import { fusesOf, loadsOf, type Numbered, portOfRef, suppliesOf, unitName, unitOfPart } from '../rules/look.ts';
+import { averageOf, batteryLife, busiest } from '../rules/power/battery-life.ts';
 import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { feedersOf } from '../rules/trace.ts';
 import { classOf, portName } from '../station/parts.ts';
-import { remember } from '../station/remember.ts';
-import type { Plan, Station } from '../station/schema.ts';
-import type { Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
+import type { Station } from '../station/schema.ts';
+import type { BatteryRow, Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
 import { wiresOf } from './whereabouts.ts';
 
 /** The current budget: supplies, loads, fuses and power wires, hook-up by hook-up, in receive and in sending. */
@@ -23,25 +22,11 @@ export function budgetOf(facts: Facts): Budget {
     loads: facts.hookups.flatMap((tried) => loadsOf(tried.trial.circuit).map((l) => loadRow(station, tried, l))),
     fuses: facts.hookups.flatMap((tried) => fuseRows(station, tried)),
     wires: facts.hookups.flatMap((tried) => wireRows(station, tried)),
+    batteries: facts.hookups.flatMap((tried) => batteryRows(station, tried)),
   };
 }
 
 const inHookup = ({ hookup }: TriedHookup) => ({ hookup: hookup.id, hookupName: hookup.name });
-
-/** The sending moment that draws most from the supplies; receive where the hook-up has no control. */
-export const busiest = remember((trial: Trial): Reach => {
-  const total = (reach: Reach) => suppliesOf(trial.circuit).reduce((sum, { index }) => sum + reach.dc.ampsIn(index), 0);
-  const moments = [trial.receive, ...sendingsOf(trial).map(({ reach }) => reach)];
-  const totals = moments.map(total);
-  return moments[totals.indexOf(Math.max(...totals))] ?? trial.receive;
-});
-
-/**
- * Average by the plan: with `s` the share of time sending and `d` the share of it with the key down, it is
- * s·(d·sending + (1 − d)·receive) + (1 − s)·receive.
- */
-const average = (plan: Plan, receive: number, sending: number): number =>
-  receive + plan.sendShare * plan.duty * (sending - receive);
 
 function supplyRow(station: Station, tried: TriedHookup, { index, part }: Numbered<SupplyPart>): SupplyRow {
   const { trial } = tried;
@@ -59,7 +44,7 @@ function supplyRow(station: Station, tried: TriedHookup, { index, part }: Number
     volts: part.spec.volts,
     receiveAmps,
     sendingAmps,
-    averageAmps: average(station.plan, receiveAmps, sendingAmps),
+    averageAmps: averageOf(station.plan, receiveAmps, sendingAmps),
     ratedAmps: part.spec.amps,
     peakAmps: part.spec.peakAmps,
     marginAmps: part.spec.amps - sendingAmps,
@@ -89,7 +74,7 @@ function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered
     sendingVolts: volts(sending),
     receiveAmps,
     sendingAmps,
-    averageAmps: average(station.plan, receiveAmps, sendingAmps),
+    averageAmps: averageOf(station.plan, receiveAmps, sendingAmps),
     minV: part.spec.minV,
     maxV: part.spec.maxV,
     dropVolts: supply ? supplyVolts - volts(sending) : 0,
@@ -149,5 +134,16 @@ function wireRows(station: Station, tried: TriedHookup): WireRow[] {
         dropVolts: drop,
       },
     ];
+  });
+}
+
+function batteryRows(station: Station, tried: TriedHookup): BatteryRow[] {
+  return suppliesOf(tried.trial.circuit).flatMap((supply): BatteryRow[] => {
+    const life = batteryLife(station, tried.trial, supply);
+    if (!life) return [];
+    const unit = unitOfPart(supply.part);
+    const { quits, ...figures } = life;
+    const name = quits === null ? null : unitName(station, quits);
+    return [{ ...inHookup(tried), unit, name: unitName(station, unit), ...figures, quits: name }];
   });
 }

@@ -102,11 +102,35 @@ export interface WireRow extends InHookup {
   readonly dropVolts: number;
 }
 
+/** How long one battery lasts in one hook-up, by the plan. */
+export interface BatteryRow extends InHookup {
+  readonly unit: string;
+  readonly name: string;
+  readonly ampHours: number;
+  /** 1 is full. */
+  readonly charge: number;
+  readonly averageAmps: number;
+  readonly sendingAmps: number;
+  /** Until it is empty, by Peukert from its charge. */
+  readonly hours: number;
+  /** Until something quits in sending. */
+  readonly usableHours: number;
+  /** The charge at which that happens. */
+  readonly quitCharge: number;
+  /** The unit that quits first; its own name where its cut-off comes first; null where it can be emptied. */
+  readonly quits: string | null;
+  /** Ampere-hours that stay in it then. */
+  readonly unusableAh: number;
+  /** What the plan asks for in a day. */
+  readonly planHours: number;
+}
+
 export interface Budget {
   readonly supplies: readonly SupplyRow[];
   readonly loads: readonly LoadRow[];
   readonly fuses: readonly FuseRow[];
   readonly wires: readonly WireRow[];
+  readonly batteries: readonly BatteryRow[];
 }
 
 export type LaneKind = 'operator' | 'keys' | 'changesOver' | 'mutes' | 'sends' | 'other';

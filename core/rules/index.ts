@@ -15,6 +15,7 @@ import { lineOverRating } from './keying/line-over-rating.ts';
 import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
+import { batteryTooSmall } from './power/battery-too-small.ts';
 import { connectorOverloaded } from './power/connector-overloaded.ts';
 import { converterRange } from './power/converter-range.ts';
 import { fuseOneLead } from './power/fuse-one-lead.ts';
@@ -77,6 +78,7 @@ export const rules: readonly Rule[] = [
   underVoltage,
   voltageDrop,
   returnThroughShield,
+  batteryTooSmall,
   notPowered,
   nothingKeysIt,
   lineNeverLowEnough,

@@ -1,4 +1,12 @@
-import { type Budget, formatAmps, formatPercent, formatRating, formatVolts, writeCsv } from '../../core/index.ts';
+import {
+  type Budget,
+  formatAmps,
+  formatHours,
+  formatPercent,
+  formatRating,
+  formatVolts,
+  writeCsv,
+} from '../../core/index.ts';
 import { asJson, type Command, isAsked } from './command.ts';
 import { textTable } from './table.ts';
 
@@ -8,14 +16,20 @@ export const budget: Command = {
   run({ station, report, options }) {
     const keep = <T extends { hookup: string }>(rows: readonly T[]) =>
       rows.filter((row) => isAsked(options, row.hookup));
-    const { supplies, loads, fuses, wires } = report.budget;
-    const kept: Budget = { supplies: keep(supplies), loads: keep(loads), fuses: keep(fuses), wires: keep(wires) };
+    const { supplies, loads, fuses, wires, batteries } = report.budget;
+    const kept: Budget = {
+      supplies: keep(supplies),
+      loads: keep(loads),
+      fuses: keep(fuses),
+      wires: keep(wires),
+      batteries: keep(batteries),
+    };
     if (options.form === 'json') return { text: asJson(kept), status: 0 };
     return { text: options.form === 'csv' ? csvOf(kept) : `${station.title}\n\n${textOf(kept)}`, status: 0 };
   },
 };
 
-function textOf({ supplies, loads, fuses, wires }: Budget): string {
+function textOf({ supplies, loads, fuses, wires, batteries }: Budget): string {
   const parts = [
     textTable(
       ['Supply', 'Hook-up', 'Receive', 'Sending', 'Average', 'Rated', 'Margin', 'At its posts'],
@@ -72,12 +86,42 @@ function textOf({ supplies, loads, fuses, wires }: Budget): string {
       ]),
       'No power cable is drawn yet.',
     ),
+    ...(batteries.length > 0 ? [batteryTable(batteries)] : []),
   ];
   return `${parts.join('\n')}\nAn estimate from the figures entered. Mains wiring and licences: by the local rules.\n`;
 }
 
-/** One table for a spreadsheet: a row for each supply, load, fuse and wire; amperes and volts as plain numbers. */
-function csvOf({ supplies, loads, fuses, wires }: Budget): string {
+const batteryTable = (batteries: Budget['batteries']): string =>
+  textTable(
+    [
+      'Battery',
+      'Hook-up',
+      'Charge',
+      'Average',
+      'Sending',
+      'Empty after',
+      'Usable',
+      'Quits first',
+      'Left in it',
+      'Plan',
+    ],
+    batteries.map((b) => [
+      b.name,
+      b.hookupName,
+      `${formatPercent(b.charge)} of ${b.ampHours} Ah`,
+      formatAmps(b.averageAmps),
+      formatAmps(b.sendingAmps),
+      formatHours(b.hours),
+      formatHours(b.usableHours),
+      b.quits ?? '',
+      `${b.unusableAh.toFixed(1)} Ah`,
+      formatHours(b.planHours),
+    ]),
+    '',
+  );
+
+/** One table for a spreadsheet: a row for each supply, load, fuse, wire and battery; amperes, volts and hours as plain numbers. */
+function csvOf({ supplies, loads, fuses, wires, batteries }: Budget): string {
   const head = [
     'What',
     'Name',
@@ -89,6 +133,7 @@ function csvOf({ supplies, loads, fuses, wires }: Budget): string {
     'Receive V',
     'Sending V',
     'Drop V',
+    'Usable hours',
   ];
   return writeCsv(head, [
     ...supplies.map((s) => [
@@ -102,6 +147,7 @@ function csvOf({ supplies, loads, fuses, wires }: Budget): string {
       s.receiveVolts,
       s.sendingVolts,
       '',
+      '',
     ]),
     ...loads.map((l) => [
       'load',
@@ -114,8 +160,9 @@ function csvOf({ supplies, loads, fuses, wires }: Budget): string {
       l.receiveVolts,
       l.sendingVolts,
       l.dropVolts,
+      '',
     ]),
-    ...fuses.map((f) => ['fuse', f.name, f.hookupName, f.receiveAmps, f.sendingAmps, '', f.ratedAmps, '', '', '']),
+    ...fuses.map((f) => ['fuse', f.name, f.hookupName, f.receiveAmps, f.sendingAmps, '', f.ratedAmps, '', '', '', '']),
     ...wires.map((w) => [
       'wire',
       w.number,
@@ -127,6 +174,20 @@ function csvOf({ supplies, loads, fuses, wires }: Budget): string {
       '',
       '',
       w.dropVolts,
+      '',
+    ]),
+    ...batteries.map((b) => [
+      'battery',
+      b.name,
+      b.hookupName,
+      '',
+      b.sendingAmps,
+      b.averageAmps,
+      '',
+      '',
+      '',
+      '',
+      Number.isFinite(b.usableHours) ? b.usableHours : '',
     ]),
   ]);
 }

@@ -17,7 +17,7 @@ describe('where the power goes, in the hut on its dummy load', () => {
   });
 });
 
-/** 100 W at −55 dBc on a dipole, with a filter or without. */
+/** 100 W at −35 dBc on a dipole, with a filter or without. */
 const onAir = (rejection: { fromHz: number; db: number }[] | null) =>
   surveyReport(
     drawStation({

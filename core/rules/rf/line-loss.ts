@@ -26,8 +26,9 @@ export const lineLoss = defineRule({
         const lines = chain.steps.filter((s) => s.edge.line);
         const loss = lines.reduce((sum, s) => sum + s.lossDb, 0);
         const added = loss - lines.reduce((sum, s) => sum + s.matchedLossDb, 0);
-        const [end] = chain.ends;
-        if (end?.load.spec.role !== 'antenna' || loss <= muchDb) continue;
+        const antennas = chain.ends.filter((e) => e.load.spec.role === 'antenna');
+        const [end] = antennas.sort((a, b) => b.watts - a.watts || a.load.unit.localeCompare(b.load.unit));
+        if (!end || loss <= muchDb) continue;
         const worst = lines.reduce((most, s) => (s.lossDb > most.lossDb ? s : most));
         const cable = worst.edge.origin.type === 'cable' ? worst.edge.origin.cable : '';
         report({

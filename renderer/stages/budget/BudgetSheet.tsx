@@ -4,6 +4,7 @@ import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useHookup } from '../../store/current.ts';
 import { useResults } from '../../store/use-store.ts';
 import '../tables.css';
+import { BatteryTable } from './BatteryTable.tsx';
 import { FuseTable } from './FuseTable.tsx';
 import { LoadTable } from './LoadTable.tsx';
 import { SupplyTable } from './SupplyTable.tsx';
@@ -38,6 +39,7 @@ function Tables({ budget, hookup }: { budget: Budget; hookup: string }) {
       <LoadTable rows={here(budget.loads)} />
       <FuseTable rows={here(budget.fuses)} />
       <WireTable rows={here(budget.wires)} />
+      <BatteryTable rows={here(budget.batteries)} />
     </>
   );
 }
