@@ -43,7 +43,7 @@ export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 export const isFeed = ({ spec }: LoadPart): boolean => portOfRef(spec.plus) === portOfRef(spec.minus);
 
 /** Whether a load has enough to work with; one that a limiting supply holds just at its drop-out has not. */
-export const works = (load: LoadPart, volts: number): boolean => volts >= load.dropOutV * (1 + 1e-6);
+export const works = (load: LoadPart, volts: number): boolean => volts >= load.dropOutV * (1 + 1e-5);
 
 export const loadVolts = (reach: Reach, load: LoadPart): number => voltsBetween(reach.dc, load.plus, load.minus) ?? 0;
 
