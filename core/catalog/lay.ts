@@ -5,6 +5,7 @@ import type { Cable, PortRef, Station } from '../station/schema.ts';
 import type { PortClass } from '../station/unit-kind.ts';
 import { cableKinds, type ShelfCable } from './cable-kinds.ts';
 import { connectors as catalogue } from './connectors.ts';
+import type { Surroundings } from './derating.ts';
 import { connectorsById, firstFree } from './place.ts';
 import { wireLimitAmps } from './wire.ts';
 
@@ -59,7 +60,7 @@ function usualCable(station: Station, a: PortRef, b: PortRef): ShelfCable {
   const many = ends.some(({ connector }) => connector.contacts.length > 4);
   switch (first.port.class) {
     case 'dc':
-      return leadFor(Math.max(ampsAt(station, a), ampsAt(station, b)));
+      return leadFor(Math.max(ampsAt(station, a), ampsAt(station, b)), station.settings);
     case 'rf':
       return cableOf('coax-rg-58');
     case 'control':
@@ -94,9 +95,9 @@ function ampsAt(station: Station, ref: PortRef): number {
 }
 
 /** The thinnest gauge from 18 AWG that carries this with a quarter to spare; the thickest one beyond. */
-function leadFor(amps: number): ShelfCable {
+function leadFor(amps: number, around: Surroundings): ShelfCable {
   const gauges = [18, 16, 14, 12, 10];
-  const enough = gauges.find((awg) => (wireLimitAmps({ awg })?.amps ?? 0) >= 1.25 * amps);
+  const enough = gauges.find((awg) => (wireLimitAmps({ awg }, around)?.amps ?? 0) >= 1.25 * amps);
   return cableOf(`lead-awg-${enough ?? 10}`);
 }
 

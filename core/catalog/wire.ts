@@ -1,4 +1,5 @@
 import type { Wire } from '../station/cable-kind.ts';
+import { deratingOf, insulationOf, type Surroundings } from './derating.ts';
 import { acFuse, acHarness24, cfrColumns, cfrTable, iecClass5, necSmall } from './wire-tables.ts';
 
 export interface WireLimit {
@@ -11,6 +12,8 @@ export interface WireLimit {
 const resistivity = 1 / 58;
 /** AC 43.13-1B, paragraph 11-66: copper would have no resistance at -234.5 °C. */
 const zeroCelsius = 234.5;
+/** Resistance tables are printed for 20 °C. */
+const tablesCelsius = 20;
 
 /**
  * Diameter in millimetres of a gauge number; 0 is 1/0, -3 is 4/0. ASTM B258: 39 equal steps from 0.127 mm (No. 36) to
@@ -31,13 +34,15 @@ function areaMm2(wire: Wire): number | null {
 }
 
 /**
- * Ohms per metre of one conductor at 20 °C: the wire's own figure, solid copper for a gauge, the greatest value of
- * IEC 60228 class 5 (plain) for an area it lists, else resistivity over area. A wire of which nothing is known is
- * taken as AWG 24, the thinnest usual core.
+ * Ohms per metre of one conductor, at 20 °C where no other temperature of the copper is given: the wire's own figure,
+ * solid copper for a gauge, the greatest value of IEC 60228 class 5 (plain) for an area it lists, else resistivity over
+ * area. A wire of which nothing is known is taken as AWG 24, the thinnest usual core.
  *
  *     wireOhmsPerM({ awg: 14 }) // 0.0082853
  */
-export function wireOhmsPerM(wire: Wire): number {
+export const wireOhmsPerM = (wire: Wire, celsius = tablesCelsius): number => resistanceAt(ohmsPerMAt20(wire), celsius);
+
+function ohmsPerMAt20(wire: Wire): number {
   if (wire.ohmsPerM !== undefined) return wire.ohmsPerM;
   if (wire.awg !== undefined) return resistivity / awgAreaMm2(wire.awg);
   if (wire.mm2 === undefined) return resistivity / awgAreaMm2(24);
@@ -47,7 +52,15 @@ export function wireOhmsPerM(wire: Wire): number {
 
 /** Copper's resistance at another temperature than 20 °C, by R20 (234.5 + t) / 254.5 (AC 43.13-1B, 11-66). */
 export const resistanceAt = (ohms20: number, celsius: number): number =>
-  (ohms20 * (zeroCelsius + celsius)) / (zeroCelsius + 20);
+  ohms20 * ((zeroCelsius + celsius) / (zeroCelsius + tablesCelsius));
+
+/**
+ * Temperature of a conductor in °C that carries a current, by T1 + (TR − T1) √(I / Imax): T1 the air, TR what the wire
+ * is rated for, Imax its limit in that air (AC 43.13-1B, 11-66d(6)). The root instead of the square that heat follows
+ * makes the figure a cautious one below the limit.
+ */
+export const conductorCelsius = (air: number, rated: number, amps: number, limitAmps: number): number =>
+  air + (rated - air) * Math.sqrt(amps / limitAmps);
 
 /** `AWG 24`, `AWG 2/0`, `1.5 mm²`; by its resistance where it has neither. */
 export function wireName(wire: Wire): string {
@@ -61,11 +74,19 @@ export function wireName(wire: Wire): string {
  * NEC 240.4(D) for 18 to 10 AWG, the fuse column of AC 43.13-1B table 11-3 for 22, 20 and for 8 to 2 AWG, its table
  * 11-9 (harness, 70 °C) for 24 AWG. A size between two gauges, and every metric one, takes the figure of the next
  * thinner gauge; one thinner than 24 AWG takes that of 24 AWG by the ratio of areas; one thicker than 2 AWG that of 2
- * AWG. The wire's own `ampacityA` goes before all. Null where no size is known.
+ * AWG. The wire's own `ampacityA` goes before all. Heat around it and a bundle lower it. Null where no size is known.
  *
  *     wireLimitAmps({ mm2: 1.5 }) // { amps: 10, source: 'NEC 240.4(D), as 16 AWG' }
+ *     wireLimitAmps({ awg: 14 }, { bundled: 5 }) // { amps: 12, source: 'NEC 240.4(D), × 0.80 as one of 5 in a bundle' }
  */
-export function wireLimitAmps(wire: Wire): WireLimit | null {
+export function wireLimitAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
+  const limit = tableLimit(wire);
+  if (!limit) return null;
+  const { factor, words } = deratingOf(wire, around);
+  return { amps: limit.amps * factor, source: limit.source + words };
+}
+
+function tableLimit(wire: Wire): WireLimit | null {
   if (wire.ampacityA !== undefined) return { amps: wire.ampacityA, source: 'the cable’s own figure' };
   const area = areaMm2(wire);
   if (area === null) return null;
@@ -79,14 +100,28 @@ export function wireLimitAmps(wire: Wire): WireLimit | null {
 }
 
 /**
- * The largest current that any published table here allows a single wire: 33 CFR 183.425 table 5 at 30 °C, by its
- * insulation's temperature. A size between takes the next thinner gauge. Null below 18 AWG, where the table ends.
+ * The largest current that any published table here allows a single wire: 33 CFR 183.425 table 5 (boats), by the
+ * column that its insulation reaches. A size between takes the next thinner gauge; heat and a bundle lower it. Null
+ * below 18 AWG, where the table ends, and for insulation below 60 °C.
  */
-export function wireUpperAmps(wire: Wire, insulationCelsius: (typeof cfrColumns)[number] = 105): WireLimit | null {
+export function wireUpperAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
   const area = areaMm2(wire);
   const row = area === null ? undefined : thinnerGauge(area, cfrTable);
-  const amps = row?.amps[cfrColumns.indexOf(insulationCelsius)];
-  return amps === undefined ? null : { amps, source: `33 CFR 183.425 table 5, ${insulationCelsius} °C` };
+  const column = cfrColumns.findLast((celsius) => celsius <= insulationOf(wire));
+  const amps = column === undefined ? undefined : row?.amps[cfrColumns.indexOf(column)];
+  if (amps === undefined) return null;
+  const { factor, words } = deratingOf(wire, around);
+  return { amps: amps * factor, source: `33 CFR 183.425 table 5, ${column} °C${words}` };
+}
+
+/**
+ * The largest fuse that any published rule here allows before a wire below 50 V: 150 % of what 33 CFR 183.425 lets it
+ * carry (33 CFR 183.455(c)(1)). An upper bound for boats, not advice: the wire is hotter than it is rated for well
+ * before such a fuse opens. Null where that table has no figure.
+ */
+export function fuseUpperAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
+  const wires = wireUpperAmps(wire, around);
+  return wires && { amps: 1.5 * wires.amps, source: `33 CFR 183.455(c), 150 % of ${wires.source}` };
 }
 
 interface GaugeLimit extends WireLimit {

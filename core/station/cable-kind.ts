@@ -8,6 +8,8 @@ export const wireSchema = z.strictObject({
   mm2: z.number().min(0.01).max(500).optional(),
   ohmsPerM: ohms.optional(),
   ampacityA: amps.optional(),
+  /** The temperature that its insulation is marked for; 60 °C if it bears no mark. */
+  insulationCelsius: z.number().min(40).max(300).optional(),
 });
 
 const coax = z.strictObject({

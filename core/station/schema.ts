@@ -50,7 +50,17 @@ const cable = z.strictObject({
   /** Contact of plug a to contact of plug b, where it is not one to one. */
   wiring: z.array(z.strictObject({ a: id, b: id })).optional(),
   /** An in-line fuse in the live core, so far from end a. */
-  fuse: z.strictObject({ amps, family: z.enum(['blade', 'glass-fast', 'glass-slow']), atM: metres }).optional(),
+  fuse: z
+    .strictObject({
+      amps,
+      family: z.enum(['blade', 'glass-fast', 'glass-slow']),
+      atM: metres,
+      /** The largest current that it can break, where its sheet says other than the family's usual one. */
+      breakingAmps: amps.optional(),
+    })
+    .optional(),
+  /** In conduit or another sheath all the way, beyond its own jacket. */
+  sheathed: z.boolean().optional(),
   /** Hook-ups that it is plugged in for; all if not given. */
   hookups: z.array(id).optional(),
   status: z.enum(['toMake', 'made', 'tested']).optional(),
@@ -83,6 +93,13 @@ const settings = z.strictObject({
   maxDrop: share.optional(),
   /** Largest direct current wanted in a screen. */
   maxScreenAmps: amps.optional(),
+  /**
+   * Air around the leads. Not given, every table counts at the temperature that it is printed for: resistance at 20 °C,
+   * current at 30 °C.
+   */
+  ambientCelsius: z.number().min(-40).max(100).optional(),
+  /** Conductors that carry current side by side in the same bundle; 1 if not given. */
+  bundled: z.number().int().min(1).max(200).optional(),
 });
 
 /** The whole document, as it is in the file. */

@@ -43,6 +43,8 @@ const conductor = z.strictObject({
   /** A fuse holder: rating in amperes. */
   fuseAmps: amps.optional(),
   fuseFamily: z.enum(['blade', 'glass-fast', 'glass-slow']).optional(),
+  /** The largest current that its fuse can break, where its sheet says other than the family's usual one. */
+  fuseBreakingAmps: amps.optional(),
 });
 
 const supply = z.strictObject({

@@ -166,6 +166,6 @@ describe('33 CFR 183.425 table 5, 30 °C', () => {
     { awg: 8, celsius: 75, expect: 65 },
     { awg: 2, celsius: 200, expect: 240 },
   ] as const)('AWG $awg at $celsius °C: $expect A', ({ awg, celsius, expect: amps }) => {
-    expect(wireUpperAmps({ awg }, celsius)?.amps).toBe(amps);
+    expect(wireUpperAmps({ awg, insulationCelsius: celsius })?.amps).toBe(amps);
   });
 });

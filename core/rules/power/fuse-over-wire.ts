@@ -1,3 +1,5 @@
+import type { WireLimit } from '../../catalog/wire.ts';
+import { formatRating } from '../../quantity/format.ts';
 import { fusesOf, touchOf } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
@@ -11,10 +13,10 @@ export const fuseOverWire = defineRule({
   why: 'In a short the wire glows before the fuse opens: that is how a shack catches fire.',
   advice: 'Fit the fuse that the load needs, or use a thicker wire.',
   source:
-    'the cautious rule: NEC 240.4(D) from 18 to 10 AWG, AC 43.13-1B tables 11-3 and 11-9 outside; 33 CFR 183.455 would allow up to 150 % of its own table',
+    'the cautious rule: NEC 240.4(D) from 18 to 10 AWG, AC 43.13-1B tables 11-3 and 11-9 outside; the upper bound is 33 CFR 183.455(c): 150 % of its own table',
   follows: [],
   messages: {
-    over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).',
+    over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).{upper}',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
@@ -31,7 +33,8 @@ export const fuseOverWire = defineRule({
             cable: wire.number,
             wire: wire.wire,
             limit: wire.limitAmps,
-            source: wire.source,
+            source: wire.limitSource,
+            upper: upperWords(wire.upper),
           },
           hookup: hookup.id,
           touches: [touchOf(part.origin)],
@@ -40,3 +43,7 @@ export const fuseOverWire = defineRule({
     }
   },
 });
+
+/** The most that any rule allows, named as what it is. */
+const upperWords = (upper: WireLimit | null): string =>
+  upper ? ` The most that any rule allows, on boats, is ${formatRating(upper.amps)} (${upper.source}).` : '';

@@ -1,4 +1,4 @@
-import { wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
+import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Wire } from '../../station/cable-kind.ts';
 import { findCable } from '../../station/parts.ts';
@@ -13,7 +13,10 @@ export interface LimitedWire {
   readonly number: string;
   readonly wire: string;
   readonly limitAmps: number;
-  readonly source: string;
+  /** The table, and what was done with its figure. */
+  readonly limitSource: string;
+  /** The largest fuse that any published rule allows before it, not advice; null where none says. */
+  readonly upper: WireLimit | null;
 }
 
 /** The thinnest wire behind a fuse (a part), up to the next fuse or load; null where none with a known limit is there. */
@@ -33,8 +36,8 @@ const unfusedOf = (circuit: Circuit, on: ActorStates): Conductors =>
 
 /** What hangs on a supply's plus with no fuse between. */
 export interface Unfused {
-  /** Each wire with the metres of wire from the supply to its far end. */
-  readonly wires: readonly (LimitedWire & { readonly farM: number })[];
+  /** Each wire with the metres of wire from the supply to its far end, and whether every wire up to there is sheathed. */
+  readonly wires: readonly (LimitedWire & { readonly farM: number; readonly sheathed: boolean })[];
   /** It ends at fuses only: no load is fed without one. */
   readonly fused: boolean;
 }
@@ -42,13 +45,15 @@ export interface Unfused {
 export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates, plus: number): Unfused {
   const unfused = unfusedOf(circuit, on);
   const metres = metresFrom(station, circuit, unfused, plus);
-  const wires = partsAmong(circuit, unfused, metres).flatMap((part) => {
+  const found = partsAmong(circuit, unfused, metres).flatMap((part) => {
     if (part.origin.type !== 'wire') return [];
     const wire = limitOfWire(station, part.origin);
     // To the millimetre: lengths are worked back from resistances.
     const farM = Number(Math.max(metres.get(part.a) ?? 0, metres.get(part.b) ?? 0).toFixed(3));
     return wire ? [{ ...wire, farM }] : [];
   });
+  const bareFromM = Math.min(...found.filter((w) => !findCable(station, w.cable)?.sheathed).map((w) => w.farM));
+  const wires = found.map((wire) => ({ ...wire, sheathed: wire.farM < bareFromM }));
   const { loads, fuses } = nodesOf(circuit);
   const nodes = [...metres.keys()];
   return { wires, fused: nodes.some((node) => fuses.has(node)) && !nodes.some((node) => loads.has(node)) };
@@ -94,7 +99,7 @@ function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, 
 function lengthOf(station: Station, part: CircuitPart | undefined): number {
   if (part?.kind !== 'resistor' || part.origin.type !== 'wire') return 0;
   const wire = wireOf(station, part.origin);
-  return wire ? part.ohms / Math.max(wireOhmsPerM(wire.wire), 1e-9) : 0;
+  return wire ? part.ohms / Math.max(wireOhmsPerM(wire.wire, station.settings.ambientCelsius), 1e-9) : 0;
 }
 
 function wiresAt(
@@ -121,7 +126,7 @@ type WireOrigin = Extract<Origin, { type: 'wire' }>;
 /** What the wire tables say of a conductor of a cable; null where they say nothing. */
 export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire | null {
   const found = wireOf(station, origin);
-  const limit = found && wireLimitAmps(found.wire);
+  const limit = found && wireLimitAmps(found.wire, station.settings);
   if (!found || !limit) return null;
   const { cable, wire } = found;
   return {
@@ -129,7 +134,8 @@ export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire |
     number: cable.number,
     wire: wireName(wire),
     limitAmps: limit.amps,
-    source: limit.source,
+    limitSource: limit.source,
+    upper: fuseUpperAmps(wire, station.settings),
   };
 }
 

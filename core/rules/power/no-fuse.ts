@@ -2,9 +2,13 @@ import { suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { unfusedFrom } from './guarded-wire.ts';
 
-/** The fuse belongs within 7 in of the source along the wire, within 40 in where the wire is sheathed all the way. */
+/**
+ * The fuse belongs within 7 in of the source along the wire, within 40 in where the wire is sheathed all the way; within
+ * 72 in where it is sheathed and starts at the posts of a battery.
+ */
 const nearM = 0.18;
 const sheathedM = 1.02;
+const fromPostM = 1.83;
 
 export const noFuse = defineRule({
   id: 'power/no-fuse',
@@ -13,8 +17,9 @@ export const noFuse = defineRule({
   compares: 'what a supply can give against what each wire stands that it feeds with no fuse between',
   why: 'In a short the wire itself is the fuse. A battery gives hundreds of amperes.',
   advice:
-    'Put a fuse into the plus lead at the source: within 7 in (0.18 m) of it, or within 40 in where the lead is sheathed.',
-  source: '33 CFR 183.455(b) for the place; the wire’s limit as in fuse-over-wire',
+    'Put a fuse into the plus lead at the source: within 7 in (0.18 m) of it, or within 40 in (1 m) where the lead runs in conduit or another sheath.',
+  source:
+    '33 CFR 183.455(b) for 7 and 40 in, ABYC E-11 for 72 in in a sheath from a battery’s own posts; the wire’s limit as in fuse-over-wire',
   follows: ['drawing/fits-but-should-not'],
   messages: {
     bare: '{supply} can put {amps A} into {cable} ({wire}), which stands {limit rated}, and no fuse is between.',
@@ -25,12 +30,14 @@ export const noFuse = defineRule({
       for (const { part } of suppliesOf(trial.circuit)) {
         const amps = part.spec.peakAmps;
         const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
-        for (const { cable, number, wire, limitAmps, farM } of wires) {
-          if (amps <= limitAmps || (fused && farM <= nearM)) continue;
+        for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
+          if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
+          // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
+          const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
           const unit = unitOfPart(part);
           report({
             message: fused ? 'far' : 'bare',
-            severity: fused && farM <= sheathedM ? 'doubt' : 'danger',
+            severity: isDoubt ? 'doubt' : 'danger',
             at: [{ cable }, { unit }],
             values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
             hookup: hookup.id,

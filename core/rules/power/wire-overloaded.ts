@@ -39,7 +39,7 @@ export const wireOverloaded = defineRule({
               moment: momentWords[name],
               wire: limit.wire,
               limit: limit.limitAmps,
-              source: limit.source,
+              source: limit.limitSource,
             },
             hookup: hookup.id,
             moment: name,

@@ -44,12 +44,39 @@ testRule(fuseOverWire, {
   ],
   reported: [
     {
+      // NEC 400.5: 0.80 for four to six conductors; 15 A × 0.80 = 12 A.
+      name: '15 A on AWG 14 in a bundle of five conductors',
+      station: { ...lead('lead-awg-14', 15), settings: { bundled: 5 } },
+      message: 'over',
+      severity: 'danger',
+      at: { cable: 'd1' },
+      values: { rated: 15, limit: 12, source: 'NEC 240.4(D), × 0.80 as one of 5 in a bundle' },
+    },
+    {
+      // NEC 310.15(B)(1), 60 °C insulation at 46 to 50 °C: 0.58; √(10/30) is 0.577, of 15 A 8.66 A.
+      name: '10 A on AWG 14 in a loft at 50 °C',
+      station: { ...lead('lead-awg-14', 10), settings: { ambientCelsius: 50 } },
+      message: 'over',
+      severity: 'danger',
+      at: { cable: 'd1' },
+      values: { rated: 10, limit: 15 * Math.sqrt(1 / 3) },
+    },
+    {
       name: '20 A on AWG 14',
       station: lead('lead-awg-14', 20),
       message: 'over',
       severity: 'danger',
       at: { cable: 'd1' },
-      values: { rated: 20, limit: 15, wire: 'AWG 14', source: 'NEC 240.4(D)', cable: 'D1' },
+      // 33 CFR 183.425 table 5 has 20 A for 14 AWG at 60 °C; 183.455(c) lets the fuse be 150 % of it.
+      values: {
+        rated: 20,
+        limit: 15,
+        wire: 'AWG 14',
+        source: 'NEC 240.4(D)',
+        cable: 'D1',
+        upper:
+          ' The most that any rule allows, on boats, is 30 A (33 CFR 183.455(c), 150 % of 33 CFR 183.425 table 5, 60 °C).',
+      },
     },
     {
       name: 'the same lead laid from the load to the supply',

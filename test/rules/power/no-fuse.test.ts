@@ -2,6 +2,8 @@ import { noFuse } from '../../../core/rules/power/no-fuse.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 
+const inch = 0.0254;
+
 /** A transceiver on a battery, with a fuse so far from the battery. */
 const battery = (atM: number | null, set: object = {}, route = 'battery.out > rig.power') =>
   drawStation({
@@ -48,8 +50,36 @@ testRule(noFuse, {
     { name: 'a fuse 0.18 m (7 in) from the battery', station: battery(0.18) },
     { name: 'the same lead laid from the other end', station: battery(3 - 0.18, {}, 'rig.power > battery.out') },
     { name: 'a fused strip at the battery', station: strip(0.15) },
+    {
+      name: 'a fuse 30 in from the battery, the lead in conduit: 40 in are allowed',
+      station: battery(30 * inch, { sheathed: true }),
+    },
   ],
   reported: [
+    {
+      name: 'a fuse 10 in from the battery on a bare lead',
+      station: battery(10 * inch),
+      message: 'far',
+      severity: 'doubt',
+      at: { cable: 'd1' },
+      values: { far: 0.254 },
+    },
+    {
+      name: 'a fuse 50 in from the battery in conduit: only the longer way from a battery’s own posts is left',
+      station: battery(50 * inch, { sheathed: true }),
+      message: 'far',
+      severity: 'doubt',
+      at: { cable: 'd1' },
+      values: { far: 1.27 },
+    },
+    {
+      name: 'a fuse 80 in from the battery, conduit or not',
+      station: battery(80 * inch, { sheathed: true }),
+      message: 'far',
+      severity: 'danger',
+      at: { cable: 'd1' },
+      values: { far: 2.032 },
+    },
     {
       name: 'a battery with no fuse at all',
       station: battery(null),
