@@ -1,6 +1,6 @@
 import { coaxLossDb } from '../catalog/coax.ts';
 import { fitOf } from '../catalog/fit.ts';
-import { fuseOhms } from '../catalog/fuses.ts';
+import { fuseBreakingAmps, fuseOhms } from '../catalog/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire.ts';
 import { wiringOf } from '../catalog/wiring.ts';
 import type { Coax } from '../station/cable-kind.ts';
@@ -65,7 +65,7 @@ function addConductors(draft: CircuitDraft, station: Station, cable: Cable) {
   if (!kind) return;
   wiringOf(station, cable).forEach(({ a, b, role }, row) => {
     const wire = role === 'return' && kind.screen ? kind.screen : kind.core;
-    const ohms = wireOhmsPerM(wire) * cable.lengthM;
+    const ohms = wireOhmsPerM(wire, station.settings.ambientCelsius) * cable.lengthM;
     const from = draft.node(`cable ${cable.id}.a.${a}`);
     const to = draft.node(`cable ${cable.id}.b.${b}`);
     const origin = { type: 'wire', cable: cable.id, row, role } as const;
@@ -73,12 +73,12 @@ function addConductors(draft: CircuitDraft, station: Station, cable: Cable) {
       draft.parts.push({ kind: 'resistor', a: from, b: to, ohms, gate: [], origin });
       return;
     }
-    const { amps, family, atM } = cable.fuse;
+    const { amps, family, atM, breakingAmps = fuseBreakingAmps(amps, family) } = cable.fuse;
     const before = draft.node(`cable ${cable.id}.fuse in`);
     const after = draft.node(`cable ${cable.id}.fuse out`);
     const share = cable.lengthM > 0 ? Math.min(1, atM / cable.lengthM) : 0;
     draft.parts.push({ kind: 'resistor', a: from, b: before, ohms: ohms * share, gate: [], origin });
-    const fuse = { ratedAmps: amps, family };
+    const fuse = { ratedAmps: amps, family, breakingAmps };
     draft.parts.push({
       kind: 'resistor',
       a: before,

@@ -1,7 +1,7 @@
-import { fuseOhms } from '../catalog/fuses.ts';
+import { fuseBreakingAmps, fuseOhms } from '../catalog/fuses.ts';
 import type { Unit } from '../station/schema.ts';
 import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
-import { type Gate, never } from './circuit.ts';
+import { type Gate, never, type Resistor } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
 import { sourceParts } from './source-parts.ts';
 
@@ -14,10 +14,7 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
   const origin = { type: 'element', unit: unit.id, element: element.id } as const;
   switch (element.type) {
     case 'conductor': {
-      const fuse =
-        element.fuseAmps === undefined
-          ? undefined
-          : { ratedAmps: element.fuseAmps, family: element.fuseFamily ?? 'blade' };
+      const fuse = fuseOf(element);
       const ohms = element.ohms + (fuse ? fuseOhms(fuse.ratedAmps, fuse.family) : 0);
       draft.parts.push({
         kind: 'resistor',
@@ -67,6 +64,11 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
     default:
       addRf(draft, unit, kind, element, gate);
   }
+}
+
+function fuseOf({ fuseAmps, fuseFamily = 'blade', fuseBreakingAmps: own }: ElementOf<'conductor'>): Resistor['fuse'] {
+  if (fuseAmps === undefined) return undefined;
+  return { ratedAmps: fuseAmps, family: fuseFamily, breakingAmps: own ?? fuseBreakingAmps(fuseAmps, fuseFamily) };
 }
 
 function addLoad(draft: CircuitDraft, unit: Unit, load: ElementOf<'load'>, gate: Gate, gateFor: GateFor) {

@@ -32,7 +32,7 @@ export interface Resistor extends Part {
   readonly a: number;
   readonly b: number;
   readonly ohms: number;
-  readonly fuse?: { readonly ratedAmps: number; readonly family: FuseFamily };
+  readonly fuse?: { readonly ratedAmps: number; readonly family: FuseFamily; readonly breakingAmps: number };
   /** A resistance meant to be one (a termination), not a way that metal joins two contacts. */
   readonly lumped?: boolean;
 }

@@ -1,10 +1,22 @@
+import { fuseOhms, hotFuseOhms, openingTime } from '../catalog/fuses.ts';
 import type { LoadPart, SupplyPart } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
-import type { Reach } from '../keydown/key-down.ts';
-import { fusesOf, loadsOf, type Numbered, portOfRef, suppliesOf, unitName, unitOfPart } from '../rules/look.ts';
+import type { Reach, Trial } from '../keydown/key-down.ts';
+import { instantsOfPart } from '../rules/instants.ts';
+import {
+  type FusePart,
+  fusesOf,
+  loadsOf,
+  type Numbered,
+  portOfRef,
+  suppliesOf,
+  unitName,
+  unitOfPart,
+} from '../rules/look.ts';
 import { averageOf, batteryLife, busiest } from '../rules/power/battery-life.ts';
 import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
+import { shortsThroughFuses } from '../rules/power/short-amps.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { feedersOf } from '../rules/trace.ts';
 import { classOf, portName } from '../station/parts.ts';
@@ -107,9 +119,27 @@ function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
       share: sendingAmps / part.fuse.ratedAmps,
       guards: wire ? `${wire.number}, ${wire.wire}` : '',
       wireLimitAmps: wire?.limitAmps ?? null,
+      wireLimitSource: wire?.limitSource ?? '',
+      ...strainOf(trial, index, part),
     };
     return [row];
   });
+}
+
+/** What the most that it ever carries, and what a short, would do to a fuse. */
+function strainOf(trial: Trial, index: number, { fuse }: FusePart) {
+  const { ratedAmps, family, breakingAmps } = fuse;
+  const amps = instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index)));
+  const peakAmps = Math.max(...amps, trial.opened.find((o) => o.part === index)?.amps ?? 0);
+  const time = openingTime(peakAmps, ratedAmps, family);
+  return {
+    peakAmps,
+    opensInS: time && { from: time.fromS, to: Number.isFinite(time.toS) ? time.toS : null },
+    coldOhms: fuseOhms(ratedAmps, family),
+    hotOhms: hotFuseOhms(peakAmps, ratedAmps, family),
+    breakingAmps,
+    shortAmps: shortsThroughFuses(trial.circuit, trial.receive.on).get(index)?.amps ?? null,
+  };
 }
 
 function wireRows(station: Station, tried: TriedHookup): WireRow[] {
@@ -131,6 +161,7 @@ function wireRows(station: Station, tried: TriedHookup): WireRow[] {
         receiveAmps: Math.abs(trial.receive.dc.ampsIn(live.index)),
         sendingAmps: Math.abs(sending.dc.ampsIn(live.index)),
         limitAmps: limit?.limitAmps ?? null,
+        limitSource: limit?.limitSource ?? '',
         dropVolts: drop,
       },
     ];

@@ -88,6 +88,19 @@ export interface FuseRow extends InHookup {
   readonly share: number;
   readonly guards: string;
   readonly wireLimitAmps: number | null;
+  /** The table behind the wire's limit; empty where there is none. */
+  readonly wireLimitSource: string;
+  /** The most that it carries at any moment. */
+  readonly peakAmps: number;
+  /** Seconds within which it opens at its peak: no sooner, no later; `to` is null where it may hold. Null where it holds. */
+  readonly opensInS: { readonly from: number; readonly to: number | null } | null;
+  /** Resistance as the DC solution has it, and at its peak current. */
+  readonly coldOhms: number;
+  readonly hotOhms: number;
+  /** The largest current that it can break. */
+  readonly breakingAmps: number;
+  /** What a short just behind it would drive through it; null for a fuse that no plus reaches. */
+  readonly shortAmps: number | null;
 }
 
 /** What the live core of one power cable carries in one hook-up. */
@@ -98,6 +111,8 @@ export interface WireRow extends InHookup {
   readonly receiveAmps: number;
   readonly sendingAmps: number;
   readonly limitAmps: number | null;
+  /** The table behind the limit, and what heat and bundling took from it; empty where there is none. */
+  readonly limitSource: string;
   /** Both conductors together, sending. */
   readonly dropVolts: number;
 }

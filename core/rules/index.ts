@@ -18,6 +18,7 @@ import { nothingKeysIt } from './keying/nothing-keys-it.ts';
 import { batteryTooSmall } from './power/battery-too-small.ts';
 import { connectorOverloaded } from './power/connector-overloaded.ts';
 import { converterRange } from './power/converter-range.ts';
+import { fuseBreaking } from './power/fuse-breaking.ts';
 import { fuseOneLead } from './power/fuse-one-lead.ts';
 import { fuseOverUnit } from './power/fuse-over-unit.ts';
 import { fuseOverWire } from './power/fuse-over-wire.ts';
@@ -70,6 +71,7 @@ export const rules: readonly Rule[] = [
   dcOnRf,
   fuseOverWire,
   noFuse,
+  fuseBreaking,
   fuseWillOpen,
   wireOverloaded,
   connectorOverloaded,
