@@ -1,6 +1,7 @@
 import { type ActorStates, type Circuit, isOpenGate, type Resistor, type SupplyPart } from '../circuit/circuit.ts';
+import type { Reach } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
-import { type Numbered, suppliesOf } from './look.ts';
+import { type Numbered, suppliesOf, unitOfPart } from './look.ts';
 
 /** A way through conductors alone. */
 export interface Way {
@@ -82,11 +83,23 @@ export function feedersOf(circuit: Circuit, on: ActorStates, node: number): Numb
   return suppliesAmong(circuit, joinedTo({ at: metalOf(circuit), joins }, node));
 }
 
+/** Of the supplies that feed this node the one that gives most, since two may stand side by side. */
+export const mainFeederOf = (circuit: Circuit, { on, dc }: Reach, node: number): Numbered<SupplyPart> | undefined =>
+  feedersOf(circuit, on, node)
+    .map((supply) => ({ supply, amps: dc.ampsIn(supply.index) }))
+    .reduce<{ supply: Numbered<SupplyPart>; amps: number } | undefined>(
+      (most, next) => (most && most.amps >= next.amps - 1e-9 ? most : next),
+      undefined,
+    )?.supply;
+
 /** The supplies whose plus is one of these nodes. */
 export function suppliesAmong(circuit: Circuit, nodes: ReadonlySet<number>): Numbered<SupplyPart>[] {
   const at = suppliesAt(circuit);
-  return [...nodes].flatMap((node) => at.get(node) ?? []).sort((a, b) => a.index - b.index);
+  return [...nodes].flatMap((node) => at.get(node) ?? []).sort((a, b) => nameOf(a).localeCompare(nameOf(b)));
 }
+
+/** Sorts supplies the same way in whatever order they were drawn. */
+const nameOf = ({ part }: Numbered<SupplyPart>): string => `${unitOfPart(part)} ${part.spec.id}`;
 
 /** The way of least resistance between two nodes, or null. */
 export function leastWay(circuit: Circuit, { at, joins }: Conductors, from: number, to: number): Way | null {

@@ -6,7 +6,7 @@ import type { Station } from '../../station/schema.ts';
 import { instantsOfPart } from '../instants.ts';
 import { loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, feedersOf, leastWay } from '../trace.ts';
+import { conductorsOf, leastWay, mainFeederOf } from '../trace.ts';
 
 /** The limit where the station sets none. */
 const usualDrop = 0.05;
@@ -34,7 +34,7 @@ export const voltageDrop = defineRule({
           const got = loadVolts(reach, part);
           // Which supply it is has to be traced, which few loads are worth.
           const isFar = works(part, got) && highest - got > limit * highest;
-          const supply = isFar ? feedersOf(trial.circuit, reach.on, part.plus)[0] : undefined;
+          const supply = isFar ? mainFeederOf(trial.circuit, reach, part.plus) : undefined;
           if (!supply) continue;
           const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
           if (volts - got <= limit * volts) continue;
