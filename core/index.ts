@@ -1,6 +1,6 @@
 export { cableKinds } from './catalog/cable-kinds.ts';
 export { judgePair } from './catalog/fit.ts';
-export { fuseRatings } from './catalog/fuses.ts';
+export { fuseBreakingAmps, fuseRatings } from './catalog/fuses.ts';
 export { type ShelfKind, shelf } from './catalog/kinds/index.ts';
 export { layCable } from './catalog/lay.ts';
 export { placeUnit } from './catalog/place.ts';

@@ -2,12 +2,14 @@ import type { Wire } from '../station/cable-kind.ts';
 
 /** What is around a wire and keeps its heat in. */
 export interface Surroundings {
-  /** Air around the wire; the 30 °C of the ampacity tables if not given. */
+  /** Air around the wire; a room at 20 °C if not given. */
   readonly ambientCelsius?: number | undefined;
   /** Conductors that carry current in one bundle; 1 if not given. */
   readonly bundled?: number | undefined;
 }
 
+/** A room, and the temperature that resistance tables are printed for. */
+export const roomCelsius = 20;
 /** The ambient temperature for which the ampacity tables are made. */
 const tableCelsius = 30;
 
@@ -44,7 +46,7 @@ export const bundleFactor = (conductors: number): number =>
 /** The factor for a wire in its surroundings, and how it came about in words; empty words for a factor of 1. */
 export function deratingOf(
   wire: Wire,
-  { ambientCelsius = tableCelsius, bundled = 1 }: Surroundings,
+  { ambientCelsius = roomCelsius, bundled = 1 }: Surroundings,
 ): { readonly factor: number; readonly words: string } {
   const [air, bundle] = [ambientFactor(insulationOf(wire), ambientCelsius), bundleFactor(bundled)];
   const words = [

@@ -1,5 +1,5 @@
 import type { Wire } from '../station/cable-kind.ts';
-import { deratingOf, insulationOf, type Surroundings } from './derating.ts';
+import { deratingOf, insulationOf, roomCelsius, type Surroundings } from './derating.ts';
 import { acFuse, acHarness24, cfrColumns, cfrTable, iecClass5, necSmall } from './wire-tables.ts';
 
 export interface WireLimit {
@@ -12,8 +12,6 @@ export interface WireLimit {
 const resistivity = 1 / 58;
 /** AC 43.13-1B, paragraph 11-66: copper would have no resistance at -234.5 °C. */
 const zeroCelsius = 234.5;
-/** Resistance tables are printed for 20 °C. */
-const tablesCelsius = 20;
 
 /**
  * Diameter in millimetres of a gauge number; 0 is 1/0, -3 is 4/0. ASTM B258: 39 equal steps from 0.127 mm (No. 36) to
@@ -40,7 +38,7 @@ function areaMm2(wire: Wire): number | null {
  *
  *     wireOhmsPerM({ awg: 14 }) // 0.0082853
  */
-export const wireOhmsPerM = (wire: Wire, celsius = tablesCelsius): number => resistanceAt(ohmsPerMAt20(wire), celsius);
+export const wireOhmsPerM = (wire: Wire, celsius = roomCelsius): number => resistanceAt(ohmsPerMAt20(wire), celsius);
 
 function ohmsPerMAt20(wire: Wire): number {
   if (wire.ohmsPerM !== undefined) return wire.ohmsPerM;
@@ -52,7 +50,7 @@ function ohmsPerMAt20(wire: Wire): number {
 
 /** Copper's resistance at another temperature than 20 °C, by R20 (234.5 + t) / 254.5 (AC 43.13-1B, 11-66). */
 export const resistanceAt = (ohms20: number, celsius: number): number =>
-  ohms20 * ((zeroCelsius + celsius) / (zeroCelsius + tablesCelsius));
+  ohms20 * ((zeroCelsius + celsius) / (zeroCelsius + roomCelsius));
 
 /**
  * Temperature of a conductor in °C that carries a current, by T1 + (TR − T1) √(I / Imax): T1 the air, TR what the wire

@@ -69,3 +69,9 @@ export const formatHertz = (hertz: number): string => `${(hertz / 1e6).toFixed(3
 export const formatPercent = (share: number): string => `${Number((share * 100).toFixed(share < 0.0995 ? 1 : 0))} %`;
 
 const signed = (text: string): string => text.replace('-', '−');
+
+/** `0.15 to 5 s`, `within 0.1 s`; `after 0.75 s or never` where it may last for good. */
+export function formatWithin({ from, to }: { readonly from: number; readonly to: number | null }): string {
+  if (to === null) return `after ${from} s or never`;
+  return from === 0 ? `within ${to} s` : `${from} to ${to} s`;
+}

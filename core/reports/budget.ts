@@ -18,7 +18,7 @@ import { fusePlace, fuseSeat } from '../rules/power/fuse-place.ts';
 import { limitOfWire, thinnestBehind } from '../rules/power/guarded-wire.ts';
 import { shortsThroughFuses } from '../rules/power/short-amps.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
-import { feedersOf } from '../rules/trace.ts';
+import { mainFeederOf } from '../rules/trace.ts';
 import { classOf, portName } from '../station/parts.ts';
 import type { Station } from '../station/schema.ts';
 import type { BatteryRow, Budget, FuseRow, LoadRow, SupplyRow, WireRow } from './report.ts';
@@ -73,7 +73,7 @@ function loadRow(station: Station, tried: TriedHookup, { index, part }: Numbered
     number,
     number,
   ];
-  const [supply] = feedersOf(trial.circuit, sending.on, part.plus);
+  const supply = mainFeederOf(trial.circuit, sending, part.plus);
   const supplyVolts = supply ? (voltsBetween(sending.dc, supply.part.plus, supply.part.minus) ?? 0) : 0;
   const unit = unitOfPart(part);
   return {

@@ -93,10 +93,7 @@ const settings = z.strictObject({
   maxDrop: share.optional(),
   /** Largest direct current wanted in a screen. */
   maxScreenAmps: amps.optional(),
-  /**
-   * Air around the leads. Not given, every table counts at the temperature that it is printed for: resistance at 20 °C,
-   * current at 30 °C.
-   */
+  /** Air around the leads: a room at 20 °C if not given. Resistance follows it; above 30 °C a wire stands less. */
   ambientCelsius: z.number().min(-40).max(100).optional(),
   /** Conductors that carry current side by side in the same bundle; 1 if not given. */
   bundled: z.number().int().min(1).max(200).optional(),

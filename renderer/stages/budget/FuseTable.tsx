@@ -1,4 +1,4 @@
-import { type FuseRow, formatAmps, formatRating, type Place } from '../../../core/index.ts';
+import { type FuseRow, formatAmps, formatRating, formatWithin, type Place } from '../../../core/index.ts';
 import { showPlaces } from '../../store/view.ts';
 import { ShareBar } from '../../widgets/ShareBar.tsx';
 import { BudgetTable } from './BudgetTable.tsx';
@@ -9,7 +9,7 @@ export function FuseTable({ rows }: { rows: readonly FuseRow[] }) {
   return (
     <BudgetTable
       title="Branches and fuses"
-      columns={['Fuse', 'Receive', 'Sending', 'Rated', 'Wire it guards', 'Share while sending']}
+      columns={['Fuse', 'Receive', 'Sending', 'Rated', 'A short there', 'Wire it guards', 'Share while sending']}
     >
       {rows.map((row) => (
         <tr key={`${row.unit ?? ''}${row.cable ?? ''}.${row.element ?? ''}`}>
@@ -22,11 +22,18 @@ export function FuseTable({ rows }: { rows: readonly FuseRow[] }) {
           <td className="number">{formatAmps(row.sendingAmps)}</td>
           <td className="number">{formatRating(row.ratedAmps)}</td>
           <td className="number">
+            {row.shortAmps === null ? '–' : formatRating(row.shortAmps)}
+            <small>breaks {formatRating(row.breakingAmps)}</small>
+          </td>
+          <td className="number">
             {row.guards || '–'}
-            {row.wireLimitAmps !== null && <small>stands {formatRating(row.wireLimitAmps)}</small>}
+            {row.wireLimitAmps !== null && (
+              <small title={row.wireLimitSource}>stands {formatRating(row.wireLimitAmps)}</small>
+            )}
           </td>
           <td>
             <ShareBar share={row.share} of={`the fuse’s ${formatRating(row.ratedAmps)}`} />
+            {row.opensInS && <small>opens {formatWithin(row.opensInS)}</small>}
           </td>
         </tr>
       ))}

@@ -25,6 +25,7 @@ export function WireTable({ rows }: { rows: readonly WireRow[] }) {
             ) : (
               <ShareBar share={row.sendingAmps / row.limitAmps} of={`the ${formatRating(row.limitAmps)} it stands`} />
             )}
+            {row.limitSource && <small className="soft">{row.limitSource}</small>}
           </td>
         </tr>
       ))}

@@ -1,4 +1,4 @@
-import { type Cable, fuseRatings } from '../../../core/index.ts';
+import { type Cable, fuseBreakingAmps, fuseRatings } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
 import { SelectField } from '../../widgets/SelectField.tsx';
@@ -12,7 +12,12 @@ const families = [
   { id: 'glass-slow', label: 'glass, slow' },
 ];
 
-/** A fuse in the lead: none, or its family, rating and where it sits. */
+const sheaths = [
+  { id: 'none', label: 'as it is' },
+  { id: 'sheathed', label: 'in conduit or another sheath' },
+];
+
+/** A fuse in the lead: none, or its family, rating, where it sits and what it breaks; and whether the lead is sheathed. */
 export function CableFuse({ cable }: { cable: Cable }) {
   const { fuse } = cable;
   const set = (next: Cable['fuse']) => change({ type: 'updateCable', id: cable.id, set: { fuse: next } });
@@ -42,8 +47,23 @@ export function CableFuse({ cable }: { cable: Cable }) {
             most={cable.lengthM}
             onCommit={(atM) => set({ ...fuse, atM })}
           />
+          <QuantityField
+            label="Breaks up to"
+            value={fuse.breakingAmps ?? fuseBreakingAmps(fuse.amps, fuse.family)}
+            kind="A"
+            least={1}
+            onCommit={(breakingAmps) => set({ ...fuse, breakingAmps })}
+          />
         </>
       )}
+      <SelectField
+        label="Sheath"
+        value={cable.sheathed ? 'sheathed' : 'none'}
+        options={sheaths}
+        onChoose={(id) =>
+          change({ type: 'updateCable', id: cable.id, set: { sheathed: id === 'sheathed' ? true : undefined } })
+        }
+      />
     </>
   );
 }

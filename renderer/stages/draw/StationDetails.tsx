@@ -107,6 +107,8 @@ function PlanFields() {
 
 function Limits() {
   const settings = useStation((s) => s.settings);
+  const set = (fields: Station['settings']) =>
+    change({ type: 'describe', set: { settings: { ...settings, ...fields } } });
   return (
     <section>
       <h3>Limits</h3>
@@ -117,7 +119,23 @@ function Limits() {
         format={percent}
         least={0}
         most={1}
-        onCommit={(maxDrop) => change({ type: 'describe', set: { settings: { ...settings, maxDrop } } })}
+        onCommit={(maxDrop) => set({ maxDrop })}
+      />
+      <QuantityField
+        label="Air around the leads, °C"
+        value={settings.ambientCelsius ?? 20}
+        kind="number"
+        least={-40}
+        most={100}
+        onCommit={(ambientCelsius) => set({ ambientCelsius })}
+      />
+      <QuantityField
+        label="Loaded conductors in a bundle"
+        value={settings.bundled ?? 1}
+        kind="number"
+        least={1}
+        most={200}
+        onCommit={(bundled) => set({ bundled: Math.round(bundled) })}
       />
     </section>
   );
