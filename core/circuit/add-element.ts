@@ -1,12 +1,20 @@
 import { fuseBreakingAmps, fuseOhms } from '../catalog/fuses.ts';
-import type { Unit } from '../station/schema.ts';
+import type { Station, Unit } from '../station/schema.ts';
 import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
+import { addSignal } from './add-signal.ts';
 import { type Gate, never, type Resistor } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
 import { sourceParts } from './source-parts.ts';
 
 /** Adds what an element of a unit is in the circuit; nothing where a setting rules it out. */
-export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gateFor: GateFor) {
+export function addElement(
+  draft: CircuitDraft,
+  station: Station,
+  unit: Unit,
+  kind: UnitKind,
+  element: UnitElement,
+  gateFor: GateFor,
+) {
   // A path that a setting rules out still leaks: an unselected position of a switch is not an absent one.
   const gate = gateFor(element.when) ?? (element.type === 'rfPath' ? never : null);
   if (!gate) return;
@@ -61,6 +69,11 @@ export function addElement(draft: CircuitDraft, unit: Unit, kind: UnitKind, elem
       });
       break;
     }
+    case 'audioSource':
+    case 'audioLoad':
+    case 'dataEnd':
+      addSignal(draft, station, unit, kind, element, gate);
+      break;
     default:
       addRf(draft, unit, kind, element, gate);
   }

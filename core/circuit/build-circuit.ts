@@ -27,7 +27,7 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circui
   for (const { unit, kind, settings } of units) {
     const gateFor: GateFor = (condition) => compileGate(draft, unit.id, settings, condition);
     const first = draft.parts.length;
-    for (const element of kind.elements) addElement(draft, unit, kind, element, gateFor);
+    for (const element of kind.elements) addElement(draft, station, unit, kind, element, gateFor);
     addActors(draft, station, unit, kind, first);
     addChassis(draft, station, unit, kind);
   }
@@ -36,7 +36,8 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circui
   addCouplings(draft, station);
   const hertz = station.plan.frequencyHz;
   const rf = { hertz, ports: draft.rfPorts, edges: draft.rfEdges, sources: draft.rfSources, loads: draft.rfLoads };
-  return { nodes, nodeOf, parts, actors, actorOf, rf };
+  const signals = { sources: draft.sources, loads: draft.loads, data: draft.data };
+  return { nodes, nodeOf, parts, actors, actorOf, rf, signals };
 }
 
 /** What one antenna sends reaches another; nobody would call that a selected path. */

@@ -181,6 +181,21 @@ export interface RfNet {
   readonly loads: readonly RfLoad[];
 }
 
+/** Where a signal leaves or enters a unit: what stands between a node and its reference. */
+export interface SignalEnd<T extends 'audioSource' | 'audioLoad' | 'dataEnd'> {
+  readonly node: number;
+  readonly reference: number;
+  readonly unit: string;
+  readonly gate: Gate;
+  readonly spec: ElementOf<T>;
+}
+
+export interface Signals {
+  readonly sources: readonly SignalEnd<'audioSource'>[];
+  readonly loads: readonly SignalEnd<'audioLoad'>[];
+  readonly data: readonly SignalEnd<'dataEnd'>[];
+}
+
 /** A station in one hook-up, contact by contact. */
 export interface Circuit {
   readonly nodes: readonly string[];
@@ -189,7 +204,19 @@ export interface Circuit {
   readonly actors: readonly CircuitActor[];
   readonly actorOf: ReadonlyMap<string, number>;
   readonly rf: RfNet;
+  readonly signals: Signals;
 }
+
+/** No contact, no part. */
+export const emptyCircuit: Circuit = {
+  nodes: [],
+  nodeOf: new Map(),
+  parts: [],
+  actors: [],
+  actorOf: new Map(),
+  rf: { hertz: 0, ports: [], edges: [], sources: [], loads: [] },
+  signals: { sources: [], loads: [], data: [] },
+};
 
 /** Which actors are on, by index. */
 export type ActorStates = Uint8Array;
@@ -199,3 +226,10 @@ export function isOpenGate(gate: Gate, on: ActorStates): boolean {
   for (const { actor, on: wanted } of gate) if ((on[actor] === 1) !== wanted) return false;
   return true;
 }
+
+/** Above this a resistance is not a conductor any more. */
+const conductorOhms = 20;
+
+/** Whether a part is a way that metal joins two contacts; loads, pull-ups and terminations are not. */
+export const isMetal = (part: CircuitPart): part is Resistor =>
+  part.kind === 'resistor' && !part.lumped && part.ohms <= conductorOhms;

@@ -1,5 +1,5 @@
 import type { Condition } from '../station/unit-kind.ts';
-import type { CircuitActor, CircuitPart, Gate, RfEdge, RfLoad, RfSource } from './circuit.ts';
+import type { CircuitActor, CircuitPart, Gate, RfEdge, RfLoad, RfSource, SignalEnd } from './circuit.ts';
 
 /** What a condition becomes in a hook-up: a gate, or null where a setting rules the part out. */
 export type GateFor = (condition: Condition | undefined) => Gate | null;
@@ -16,6 +16,9 @@ export class CircuitDraft {
   readonly rfEdges: RfEdge[] = [];
   readonly rfSources: RfSource[] = [];
   readonly rfLoads: RfLoad[] = [];
+  readonly sources: SignalEnd<'audioSource'>[] = [];
+  readonly loads: SignalEnd<'audioLoad'>[] = [];
+  readonly data: SignalEnd<'dataEnd'>[] = [];
 
   node(name: string): number {
     return numberOf(name, this.nodes, this.nodeOf);

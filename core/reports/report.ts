@@ -11,6 +11,7 @@ export interface SurveyReport {
   readonly keydowns: readonly KeydownReport[];
   /** One per hook-up, control and transmitter. */
   readonly rf: readonly RfReport[];
+  readonly audio: readonly AudioRow[];
   /** For each hook-up one of receive, and one of sending for each control with what is otherwise than in receive. */
   readonly overlays: readonly Overlay[];
 }
@@ -217,6 +218,26 @@ export interface Overlay {
   readonly cables: Readonly<Record<string, CableReading>>;
   /** By `unit.port`. */
   readonly ports: Readonly<Record<string, PortReading>>;
+}
+
+/** What one audio output makes at one input, in receive or in sending. */
+export interface AudioRow extends InHookup {
+  readonly moment: 'receive' | 'sending';
+  readonly source: string;
+  readonly sink: string;
+  /** Rms volts of the output with nothing connected, at the most that it gives. */
+  readonly openVolts: number;
+  readonly sourceOhms: number;
+  /** Of all that hangs on the output. */
+  readonly loadOhms: number;
+  /** Rms volts at the input. */
+  readonly volts: number;
+  readonly dbu: number;
+  /** What the input is made for, and from where it distorts; null where it does not say. */
+  readonly fullVolts: number | null;
+  readonly overloadVolts: number | null;
+  /** Direct voltage on the input's contact. */
+  readonly dcVolts: number;
 }
 
 /** What stands at a port on a transmitter's way; watts and SWR in 50 Ω, ohms looking away from the transmitter. */

@@ -1,5 +1,6 @@
 import type { Station } from '../station/schema.ts';
 import { survey } from '../survey.ts';
+import { reportAudio } from './audio.ts';
 import { budgetOf } from './budget.ts';
 import { listCables } from './cable-list.ts';
 import { reportKeydowns } from './keydown-report.ts';
@@ -16,6 +17,7 @@ export function surveyReport(station: Station): SurveyReport {
     budget: budgetOf(surveyed),
     keydowns: reportKeydowns(surveyed),
     rf: reportRf(surveyed),
+    audio: reportAudio(surveyed),
     overlays: overlaysOf(surveyed),
   };
 }

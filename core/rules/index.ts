@@ -1,4 +1,9 @@
+import { audioGroundLoop } from './audio/audio-ground-loop.ts';
+import { audioLevel } from './audio/audio-level.ts';
+import { dcOnAudio } from './audio/dc-on-audio.ts';
+import { loadImpedance } from './audio/load-impedance.ts';
 import { monoInStereo } from './audio/mono-in-stereo.ts';
+import { twoOutputsJoined } from './audio/two-outputs-joined.ts';
 import { adapterNeeded } from './drawing/adapter-needed.ts';
 import { crowdedPort } from './drawing/crowded-port.ts';
 import { doesNotMate } from './drawing/does-not-mate.ts';
@@ -12,6 +17,7 @@ import { firstElementLost } from './keying/first-element-lost.ts';
 import { hotSwitched } from './keying/hot-switched.ts';
 import { lineNeverLowEnough } from './keying/line-never-low-enough.ts';
 import { lineOverRating } from './keying/line-over-rating.ts';
+import { logicLevels } from './keying/logic-levels.ts';
 import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
@@ -99,6 +105,12 @@ export const rules: readonly Rule[] = [
   hotSwitched,
   lineOverRating,
   backEmf,
+  logicLevels,
+  twoOutputsJoined,
+  dcOnAudio,
+  audioLevel,
+  loadImpedance,
+  audioGroundLoop,
   firstElementLost,
   impedanceMismatch,
   lineLoss,

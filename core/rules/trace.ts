@@ -1,4 +1,11 @@
-import { type ActorStates, type Circuit, isOpenGate, type Resistor, type SupplyPart } from '../circuit/circuit.ts';
+import {
+  type ActorStates,
+  type Circuit,
+  isMetal,
+  isOpenGate,
+  type Resistor,
+  type SupplyPart,
+} from '../circuit/circuit.ts';
 import type { Reach } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
 import { type Numbered, suppliesOf, unitOfPart } from './look.ts';
@@ -8,9 +15,6 @@ export interface Way {
   readonly parts: readonly number[];
   readonly ohms: number;
 }
-
-/** Above this a resistance is not a conductor any more. */
-const conductorOhms = 20;
 
 /** The conductors of a circuit at each node, and those of them that join in the state that is looked at. */
 export interface Conductors {
@@ -23,7 +27,7 @@ export interface Conductors {
 const metalOf = remember((circuit: Circuit): Conductors['at'] => {
   const at: [number, number][][] = circuit.nodes.map(() => []);
   circuit.parts.forEach((part, i) => {
-    if (part.kind !== 'diode' && (part.kind !== 'resistor' || part.lumped || part.ohms > conductorOhms)) return;
+    if (part.kind !== 'diode' && !isMetal(part)) return;
     const [a, b] = part.kind === 'diode' ? [part.anode, part.cathode] : [part.a, part.b];
     at[a]?.push([i, b]);
     at[b]?.push([i, a]);

@@ -61,6 +61,9 @@ function checkKind(station: Station, name: string, kind: UnitKind, report: Repor
         report(['kinds', name, 'elements', i, field], `The kind has no contact “${ref}”.`);
       }
     }
+    const heard = element.type === 'audioSource' ? element.follows?.load : undefined;
+    if (heard !== undefined && !kind.elements.some((e) => e.type === 'audioLoad' && e.id === heard))
+      report(['kinds', name, 'elements', i, 'follows', 'load'], `The kind has no audio input “${heard}”.`);
     for (const [field, port] of portRefsOf(element)) {
       if (!kind.ports.some((p) => p.id === port))
         report(['kinds', name, 'elements', i, field], `The kind has no port “${port}”.`);

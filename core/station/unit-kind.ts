@@ -228,15 +228,56 @@ const matcher = z.strictObject({
   dcOhms: ohms.optional(),
 });
 
+/** What stands on an audio contact besides the signal: a way for DC, and how much of it does no harm. */
+const audioDc = {
+  /** Ohms for DC between contact and reference; no value: a capacitor blocks it. */
+  dcOhms: ohms.optional(),
+  maxDcVolts: volts.optional(),
+};
+
 const audioSource = z.strictObject({
   ...base,
   type: z.literal('audioSource'),
   contact: contactRef,
+  /** The other side of the signal; the common contact of the same port if not given. */
+  reference: contactRef.optional(),
+  /** The most it gives, rms, with nothing connected. */
   volts,
   ohms,
+  /** The least that it can drive. */
+  leastOhms: ohms.optional(),
+  /** It passes on what comes to a load of its unit. */
+  follows: z.strictObject({ load: id, gainDb: decibels }).optional(),
+  ...audioDc,
 });
 
-const audioLoad = z.strictObject({ ...base, type: z.literal('audioLoad'), contact: contactRef, ohms });
+const audioLoad = z.strictObject({
+  ...base,
+  type: z.literal('audioLoad'),
+  contact: contactRef,
+  reference: contactRef.optional(),
+  ohms,
+  /** Rms volts that it is made for. */
+  fullVolts: volts.optional(),
+  /** Rms volts from which it distorts. */
+  overloadVolts: volts.optional(),
+  watts: watts.optional(),
+  ...audioDc,
+});
+
+export const dataStandards = ['rs232', 'ttl5', 'ttl3v3', 'openCollector', 'usb', 'ethernet'] as const;
+
+const dataEnd = z.strictObject({
+  ...base,
+  type: z.literal('dataEnd'),
+  contact: contactRef,
+  reference: contactRef.optional(),
+  standard: z.enum(dataStandards),
+  /** Puts out levels, takes them in, or does both on one bus. */
+  role: z.enum(['drives', 'listens', 'bus']),
+  /** Volts that it stands where they are more than the standard asks for: a 5 V tolerant input. */
+  standsV: volts.optional(),
+});
 
 export const elementSchema = z.discriminatedUnion('type', [
   conductor,
@@ -253,6 +294,7 @@ export const elementSchema = z.discriminatedUnion('type', [
   matcher,
   audioSource,
   audioLoad,
+  dataEnd,
 ]);
 
 /** What an actor feels; `operator` is a hand, a foot or a program. */

@@ -1,6 +1,7 @@
 // The command line: `station COMMAND FILE`. Exit status 0: nothing above doubt; 1: a danger or a fault; 2: not read.
 import { parseArgs } from 'node:util';
 import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/index.ts';
+import { audio } from './audio.ts';
 import { budget } from './budget.ts';
 import { cables } from './cables.ts';
 import { check } from './check.ts';
@@ -11,7 +12,7 @@ import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
 import { rf } from './rf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, rf, failures, circuit };
+const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit };
 
 const usage = `Usage: npm run -s station -- COMMAND FILE [options]
 
@@ -20,7 +21,7 @@ ${Object.entries(commands)
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget, rf, failures)
+  --csv            for a spreadsheet (cables, budget, rf, audio, failures)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)

@@ -1,4 +1,4 @@
-import type { Circuit, CircuitPart, SupplyPart } from '../../core/circuit/circuit.ts';
+import { type Circuit, type CircuitPart, emptyCircuit, type SupplyPart } from '../../core/circuit/circuit.ts';
 import { DcSolver } from '../../core/dc/solve-dc.ts';
 
 const origin = { type: 'element', unit: 'test', element: 'part' } as const;
@@ -170,8 +170,7 @@ export class Network {
 
   circuit(): Circuit {
     const nodeOf = new Map(this.nodes.map((name, i) => [name, i]));
-    const rf = { hertz: 0, ports: [], edges: [], sources: [], loads: [] };
-    return { nodes: this.nodes, nodeOf, parts: this.parts, actors: [], actorOf: new Map(), rf };
+    return { ...emptyCircuit, nodes: this.nodes, nodeOf, parts: this.parts };
   }
 
   private add(part: CircuitPart): this {

@@ -60,6 +60,7 @@ test('a badge counts the open causes at a place in the hook-up looked at, by the
     keydowns: [],
     overlays: [],
     rf: [],
+    audio: [],
   };
   expect(badgeOf(report, 'air', 'receiver')).toEqual({ severity: 'fault', count: 2 });
   expect(badgeOf(report, 'air', 'paddle')).toBeUndefined();

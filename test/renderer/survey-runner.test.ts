@@ -11,6 +11,7 @@ const report: SurveyReport = {
   keydowns: [],
   overlays: [],
   rf: [],
+  audio: [],
 };
 
 class HandWorker implements SurveyWorker {

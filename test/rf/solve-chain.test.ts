@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Circuit, RfEdge, RfLine, RfLoad } from '../../core/circuit/circuit.ts';
+import { type Circuit, emptyCircuit, type RfEdge, type RfLine, type RfLoad } from '../../core/circuit/circuit.ts';
 import { magnitude } from '../../core/quantity/complex.ts';
 import { solveChain } from '../../core/rf/solve-chain.ts';
 import { RfSolver } from '../../core/rf/solve-rf.ts';
@@ -41,7 +41,7 @@ function row(watts: number, hertz: number, steps: Step[], load: Partial<RfLoad['
     sources: [{ port: 0, unit: 'tx', gate: [], spec }],
     loads: load ? [end] : [],
   };
-  return { nodes: [], nodeOf: new Map(), parts: [], actors: [], actorOf: new Map(), rf };
+  return { ...emptyCircuit, rf };
 }
 
 function chain(...given: Parameters<typeof row>) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Circuit, RfEdge } from '../../core/circuit/circuit.ts';
+import { type Circuit, emptyCircuit, type RfEdge } from '../../core/circuit/circuit.ts';
 import { wayTo } from '../../core/rf/rf-solution.ts';
 import { RfSolver } from '../../core/rf/solve-rf.ts';
 
@@ -38,7 +38,7 @@ function rfNet(source: string, dbm: number, drawn: EdgeDrawing[]): Circuit & { p
     sources: [{ port: port(source), unit: 'tx', gate: [], spec }],
     loads: [],
   };
-  return { nodes: [], nodeOf: new Map(), parts: [], actors: [], actorOf: new Map(), rf, port };
+  return { ...emptyCircuit, rf, port };
 }
 
 const at = (net: ReturnType<typeof rfNet>, name: string, over = 0) =>

@@ -93,8 +93,17 @@ const fields: Record<UnitElement['type'], readonly Field[]> = {
   audioSource: [
     ['volts', 'Level', 'V'],
     ['ohms', 'Source', 'ohm'],
+    ['leastOhms', 'Drives at least', 'ohm'],
+    ['maxDcVolts', 'Stands, DC', 'V'],
   ],
-  audioLoad: [['ohms', 'Resistance', 'ohm']],
+  audioLoad: [
+    ['ohms', 'Resistance', 'ohm'],
+    ['fullVolts', 'Made for', 'V'],
+    ['overloadVolts', 'Distorts from', 'V'],
+    ['watts', 'Stands', 'W'],
+    ['maxDcVolts', 'Stands, DC', 'V'],
+  ],
+  dataEnd: [['standsV', 'Stands', 'V']],
 };
 
 const drawKinds = { current: 'A', power: 'W', resistance: 'ohm' } as const;
@@ -134,6 +143,7 @@ const titles: Record<UnitElement['type'], string> = {
   matcher: 'Matches',
   audioSource: 'Gives audio',
   audioLoad: 'Takes audio',
+  dataEnd: 'Data',
 };
 
 /** `RF path, antenna – receiver`: what an element is and at which ports. */

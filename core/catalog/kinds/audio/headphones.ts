@@ -8,8 +8,8 @@ export const headphones: UnitKind = {
   words: ['phones', 'earphones', 'cans'],
   ports: [{ id: 'plug', label: '', class: 'audio', connector: 'stereo-635-plug', side: 'left', needed: 'optional' }],
   elements: [
-    { id: 'left', type: 'audioLoad', contact: 'plug.tip', ohms: 32 },
-    { id: 'right', type: 'audioLoad', contact: 'plug.ring', ohms: 32 },
+    { id: 'left', type: 'audioLoad', contact: 'plug.tip', ohms: 32, fullVolts: 0.3, watts: 0.1 },
+    { id: 'right', type: 'audioLoad', contact: 'plug.ring', ohms: 32, fullVolts: 0.3, watts: 0.1 },
   ],
   isolated: 'all',
   source: 'typical figures',

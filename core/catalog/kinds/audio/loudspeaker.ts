@@ -7,7 +7,7 @@ export const loudspeaker: UnitKind = {
   summary: 'Own lead with a 3.5 mm mono plug',
   words: ['speaker', 'ls'],
   ports: [{ id: 'plug', label: '', class: 'audio', connector: 'mono-35-plug', side: 'left', needed: 'optional' }],
-  elements: [{ id: 'coil', type: 'audioLoad', contact: 'plug.tip', ohms: 8 }],
+  elements: [{ id: 'coil', type: 'audioLoad', contact: 'plug.tip', ohms: 8, fullVolts: 1, watts: 5, dcOhms: 7 }],
   isolated: 'all',
   source: 'typical figures',
 };

@@ -42,10 +42,10 @@ export const computer: UnitKind = {
   elements: [
     port('usb-one'),
     port('usb-two'),
-    { id: 'sound-left', type: 'audioSource', contact: 'sound-out.tip', volts: 1, ohms: 50 },
-    { id: 'sound-right', type: 'audioSource', contact: 'sound-out.ring', volts: 1, ohms: 50 },
-    { id: 'record-left', type: 'audioLoad', contact: 'sound-in.tip', ohms: 10_000 },
-    { id: 'record-right', type: 'audioLoad', contact: 'sound-in.ring', ohms: 10_000 },
+    { id: 'sound-left', type: 'audioSource', contact: 'sound-out.tip', volts: 1, ohms: 50, leastOhms: 16 },
+    { id: 'sound-right', type: 'audioSource', contact: 'sound-out.ring', volts: 1, ohms: 50, leastOhms: 16 },
+    { id: 'record-left', type: 'audioLoad', contact: 'sound-in.tip', ohms: 10_000, fullVolts: 1, overloadVolts: 2 },
+    { id: 'record-right', type: 'audioLoad', contact: 'sound-in.ring', ohms: 10_000, fullVolts: 1, overloadVolts: 2 },
   ],
   source: 'typical figures; port current by the USB 2.0 specification',
 };

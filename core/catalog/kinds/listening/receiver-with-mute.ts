@@ -42,6 +42,7 @@ export const receiverWithMute: UnitKind = {
       contact: 'phones.tip',
       volts: 0.5,
       ohms: 10,
+      leastOhms: 8,
       when: { off: ['mute'], powered: true },
     },
     {
@@ -50,6 +51,7 @@ export const receiverWithMute: UnitKind = {
       contact: 'phones.ring',
       volts: 0.5,
       ohms: 10,
+      leastOhms: 8,
       when: { off: ['mute'], powered: true },
     },
   ],

@@ -84,6 +84,7 @@ export const transceiver100w: UnitKind = {
       contact: 'phones.tip',
       volts: 0.5,
       ohms: 20,
+      leastOhms: 8,
       when: { off: ['send'], powered: true },
     },
     {
@@ -92,6 +93,7 @@ export const transceiver100w: UnitKind = {
       contact: 'phones.ring',
       volts: 0.5,
       ohms: 20,
+      leastOhms: 8,
       when: { off: ['send'], powered: true },
     },
   ],

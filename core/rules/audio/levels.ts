@@ -1,0 +1,31 @@
+import { type AudioLevels, solveAudio } from '../../dc/solve-audio.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { portName } from '../../station/parts.ts';
+import { remember } from '../../station/remember.ts';
+import type { PortRef, Station } from '../../station/schema.ts';
+import { type Instant, instantsOf, sendingsOf } from '../instants.ts';
+import { portOfRef } from '../look.ts';
+
+export interface AudioInstant extends Instant, AudioLevels {}
+
+/** The audio levels of a trial in receive and in each settled sending. */
+export const audioOf = remember((trial: Trial): readonly AudioInstant[] => {
+  if (trial.circuit.signals.sources.length === 0) return [];
+  return [...instantsOf(trial).slice(0, 1), ...sendingsOf(trial)].map((instant) => ({
+    ...instant,
+    ...solveAudio(trial.circuit, instant.reach.on),
+  }));
+});
+
+interface Signal {
+  readonly unit: string;
+  readonly spec: { readonly contact: string };
+}
+
+/** The port at which a signal leaves or enters its unit. */
+export const signalPort = ({ unit, spec }: Signal): PortRef => ({
+  unit,
+  port: portOfRef(spec.contact),
+});
+
+export const signalName = (station: Station, end: Signal): string => portName(station, signalPort(end));

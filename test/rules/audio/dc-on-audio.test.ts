@@ -1,0 +1,39 @@
+import { dcOnAudio } from '../../../core/rules/audio/dc-on-audio.ts';
+import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import { testRule } from '../test-rule.ts';
+import { line } from './line.ts';
+
+const bias = (volts: number, ohms: number): UnitElement => ({
+  id: 'bias',
+  type: 'pullUp',
+  contact: 'in.tip',
+  volts,
+  ohms,
+});
+
+testRule(dcOnAudio, {
+  silent: [
+    { name: 'bias on an electret capsule', station: line({ dcOhms: 4000, maxDcVolts: 10 }, {}, [bias(3, 2200)]) },
+    { name: 'a dynamic microphone without bias', station: line({ dcOhms: 600, maxDcVolts: 0.1 }, {}) },
+  ],
+  reported: [
+    {
+      // 5 V × 600 / 2800 = 1.07 V.
+      name: 'bias on a dynamic microphone',
+      station: line({ dcOhms: 600, maxDcVolts: 0.1 }, {}, [bias(5, 2200)]),
+      message: 'dc',
+      severity: 'danger',
+      at: { unit: 'a', port: 'out' },
+      values: { volts: (5 * 600) / 2800, limit: 0.1 },
+    },
+    {
+      name: 'a little more than a capsule stands',
+      station: line({ dcOhms: 1e6, maxDcVolts: 10 }, {}, [bias(12, 2200)]),
+      message: 'dc',
+      severity: 'doubt',
+      at: { unit: 'a', port: 'out' },
+      values: { volts: 12, limit: 10 },
+      within: 0.01,
+    },
+  ],
+});
