@@ -50,6 +50,8 @@ export interface Trial {
   readonly atFirst: Reach;
   /** At rest, with the fuses gone that would open. */
   readonly receive: Reach;
+  /** Actors that never come to rest with nobody at a control. */
+  readonly restless: readonly number[];
   /** Fuses (parts of the circuit) that open at rest, each with the current that it opened at, in the order in which they went. */
   readonly opened: readonly { readonly part: number; readonly amps: number }[];
   /** For each load (a part) that is not fed as it should be at first: what a meter reads on its plug, pulled out of its jack. */

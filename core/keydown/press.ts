@@ -47,10 +47,10 @@ export class Bench {
     this.changing = { blocks: solvers.dc.blocksOf(actors), regions: solvers.rf.regionsWith(actors) };
   }
 
-  /** Lets the station come to rest with nobody at a control, and gives what it is then. */
-  rest(): { reach: Reach; settled: boolean } {
+  /** Lets the station come to rest with nobody at a control, and gives what it is then, and the actors that still change. */
+  rest(): { reach: Reach; restless: readonly number[] } {
     const settled = this.run();
-    return { reach: this.reach(), settled };
+    return { reach: this.reach(), restless: settled ? [] : [...this.pending.keys()] };
   }
 
   /** Presses controls, holds them until all is settled and at least so long, lets go, and waits until it is at rest. */

@@ -25,12 +25,12 @@ export function tryHookup(station: Station, hookup: Hookup): Trial {
 export function tryCircuit(circuit: Circuit, solvers: Solvers, dit: number): Trial {
   const open = new Set<number>();
   const opened: { part: number; amps: number }[] = [];
-  let receive = new Bench(circuit, solvers, open).rest().reach;
+  let { reach: receive, restless } = new Bench(circuit, solvers, open).rest();
   const atFirst = receive;
   for (let worst = worstFuse(circuit, receive); worst; worst = worstFuse(circuit, receive)) {
     open.add(worst.part);
     opened.push(worst);
-    receive = new Bench(circuit, solvers, open).rest().reach;
+    ({ reach: receive, restless } = new Bench(circuit, solvers, open).rest());
   }
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
   const group = groupActors(circuit, solvers.dc, solvers.rf);
@@ -47,7 +47,7 @@ export function tryCircuit(circuit: Circuit, solvers: Solvers, dit: number): Tri
   };
   const keyDowns = controls.map((control) => press([control]));
   if (controls.length > 1) keyDowns.push(press(controls));
-  return { circuit, atFirst, receive, opened, plugVolts: readPlugs(circuit, solvers.dc, atFirst), keyDowns };
+  return { circuit, atFirst, receive, restless, opened, plugVolts: readPlugs(circuit, solvers.dc, atFirst), keyDowns };
 }
 
 /** What stands on the plugs of the loads that get less than they need, with each jack's plugs pulled; of several plugs the most reversed. */

@@ -1,8 +1,14 @@
+import type { SignalEnd } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import { dbuFromVolts } from '../quantity/audio.ts';
 import { audioOf, signalName } from '../rules/audio/levels.ts';
 import type { Facts } from '../rules/rule.ts';
+import type { Station } from '../station/schema.ts';
 import type { AudioRow } from './report.ts';
+
+/** `Receiver · phones, tip` */
+const contactName = (station: Station, end: SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>): string =>
+  `${signalName(station, end)}, ${end.spec.contact.split('.')[1]}`;
 
 /** Every audio output at every input that it gets to, in receive and in sending; the same level is given once. */
 export function reportAudio({ station, hookups }: Facts): AudioRow[] {
@@ -20,8 +26,8 @@ export function reportAudio({ station, hookups }: Facts): AudioRow[] {
           hookup: hookup.id,
           hookupName: hookup.name,
           moment: name === 'receive' ? 'receive' : 'sending',
-          source: signalName(station, from),
-          sink: signalName(station, to),
+          source: contactName(station, from),
+          sink: contactName(station, to),
           openVolts: drive.openVolts,
           sourceOhms: from.spec.ohms,
           loadOhms: drive.ohms,

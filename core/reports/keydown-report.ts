@@ -2,6 +2,7 @@ import { ditMs } from '../circuit/add-actors.ts';
 import type { CircuitActor } from '../circuit/circuit.ts';
 import type { KeyDown } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
+import { listeningIn } from '../rules/keying/listening.ts';
 import { controlKey, controlName, unitName } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import type { Station } from '../station/schema.ts';
@@ -14,6 +15,7 @@ export function reportKeydowns({ station, hookups }: Facts): KeydownReport[] {
 
 function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: KeyDown): KeydownReport {
   const { actors } = trial.circuit;
+  const dit = ditMs(station.plan.speedWpm);
   return {
     hookup: hookup.id,
     hookupName: hookup.name,
@@ -24,11 +26,16 @@ function reportOne(station: Station, { hookup, trial }: TriedHookup, keyDown: Ke
     settled: keyDown.settled,
     lanes: movedActors(keyDown).flatMap((i) => laneOf(station, keyDown, actors[i] as CircuitActor, i)),
     events: keyDown.events.map(({ atMs, actor, on }) => {
-      const { unit, id } = actors[actor] as CircuitActor;
-      return { atMs, unit, actor: id, name: nameOf(station, actors[actor] as CircuitActor), on };
+      const { unit, id, bounceMs } = actors[actor] as CircuitActor;
+      return { atMs, unit, actor: id, name: nameOf(station, actors[actor] as CircuitActor), on, bounceMs };
     }),
     rf: rfSpan(keyDown),
-    ditMs: ditMs(station.plan.speedWpm),
+    ditMs: dit,
+    listening: listeningIn(trial, keyDown, dit).map(({ receiver, ...heard }) => ({
+      unit: receiver.unit,
+      name: unitName(station, receiver.unit),
+      ...heard,
+    })),
   };
 }
 

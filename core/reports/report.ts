@@ -166,6 +166,8 @@ export interface KeydownEvent {
   readonly actor: string;
   readonly name: string;
   readonly on: boolean;
+  /** For so long after it its contacts still open and close; 0 where they don't. */
+  readonly bounceMs: number;
 }
 
 /** One control, or all together, pressed at 0 and let go. */
@@ -180,6 +182,19 @@ export interface KeydownReport extends InHookup {
   readonly events: readonly KeydownEvent[];
   readonly rf: { readonly fromMs: number; readonly toMs: number; readonly watts: number } | null;
   readonly ditMs: number;
+  readonly listening: readonly ListeningRow[];
+}
+
+/** What one receiver that a press makes deaf hears of it. */
+export interface ListeningRow {
+  readonly unit: string;
+  readonly name: string;
+  readonly deafMs: number;
+  readonly againMs: number;
+  /** The shortest pause in which it is heard again. */
+  readonly pause: 'dit' | 'letter' | 'word' | 'none';
+  /** The station's own RF at its input while it is not muted. */
+  readonly unmuted: { readonly ms: number; readonly dbm: number } | null;
 }
 
 export interface UnitReading {

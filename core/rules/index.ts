@@ -13,8 +13,11 @@ import { portNeededOpen } from './drawing/port-needed-open.ts';
 import { typicalFigures } from './drawing/typical-figures.ts';
 import { amplifierNeverSwitched } from './keying/amplifier-never-switched.ts';
 import { backEmf } from './keying/back-emf.ts';
+import { breakIn } from './keying/break-in.ts';
 import { firstElementLost } from './keying/first-element-lost.ts';
 import { hotSwitched } from './keying/hot-switched.ts';
+import { keyLineStuck } from './keying/key-line-stuck.ts';
+import { keyingUnsettled } from './keying/keying-unsettled.ts';
 import { lineNeverLowEnough } from './keying/line-never-low-enough.ts';
 import { lineOverRating } from './keying/line-over-rating.ts';
 import { logicLevels } from './keying/logic-levels.ts';
@@ -88,6 +91,8 @@ export const rules: readonly Rule[] = [
   returnThroughShield,
   batteryTooSmall,
   notPowered,
+  keyLineStuck,
+  keyingUnsettled,
   nothingKeysIt,
   lineNeverLowEnough,
   amplifierNeverSwitched,
@@ -120,6 +125,7 @@ export const rules: readonly Rule[] = [
   crowdedPort,
   adapterNeeded,
   noDummyLoadHookup,
+  breakIn,
   antennaUnprotected,
   typicalFigures,
 ];

@@ -39,6 +39,10 @@ export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin 
 /** The port of a load or supply by its contact, `power` of `power.centre`. */
 export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
 
+/** The port that a contact is in; its unit alone for a joint inside the box. */
+export const placeOfContact = (unit: string, ref: string): { readonly unit: string; readonly port?: string } =>
+  ref.includes('.') ? { unit, port: portOfRef(ref) } : { unit };
+
 /** Whether a load gets its current through one plug; a relay's coil may hang between the supply and a keyed line. */
 export const isFeed = ({ spec }: LoadPart): boolean => portOfRef(spec.plus) === portOfRef(spec.minus);
 

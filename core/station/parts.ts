@@ -103,9 +103,10 @@ export function portOf(station: Station, ref: PortRef): { unit: Unit; port: Port
   return { unit, port, connector };
 }
 
-/** `Changeover · receiver`: a port as people say it. */
-export function portName(station: Station, ref: PortRef): string {
-  const { unit, port } = portOf(station, ref);
+/** `Changeover · receiver`: a port as people say it; the unit alone where no port is named. */
+export function portName(station: Station, ref: { readonly unit: string; readonly port?: string }): string {
+  if (ref.port === undefined) return unitOf(station, ref.unit).name;
+  const { unit, port } = portOf(station, { unit: ref.unit, port: ref.port });
   return port.label === '' ? unit.name : `${unit.name} · ${port.label}`;
 }
 

@@ -22,6 +22,7 @@ const keydown = (overMs: number, rfMs: number): KeydownReport => ({
   lanes: [{ unit: 'changeover', actor: 'relay', name: 'Changeover relay', kind: 'changesOver', spans: [[overMs, 85]] }],
   events: [],
   rf: { fromMs: rfMs, toMs: 83, watts: 3 },
+  listening: [],
   ditMs: 80,
 });
 

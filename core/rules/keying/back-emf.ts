@@ -2,7 +2,7 @@ import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
 import { kindOf, portName, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema.ts';
-import { isFeed, loadsOf, portOfRef, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, placeOfContact, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { fixedConductors, joinedTo } from '../trace.ts';
 
@@ -23,17 +23,14 @@ export const backEmf = defineRule({
       for (const { part } of loadsOf(circuit)) {
         if (isFeed(part) || part.spec.law !== 'resistance' || isCaught(circuit, part)) continue;
         const line = joinedTo(fixedConductors(circuit), part.minus);
-        for (const { unit, port, node } of transistorsOf(station, circuit)) {
+        for (const { node, ...output } of transistorsOf(station, circuit)) {
           if (!line.has(node)) continue;
           const coil = unitOfPart(part);
           report({
             message: 'bare',
             severity: 'doubt',
-            at: [
-              { unit, port },
-              { unit: coil, port: portOfRef(part.spec.minus) },
-            ],
-            values: { switch: portName(station, { unit, port }), coil: unitOf(station, coil).name },
+            at: [output, placeOfContact(coil, part.spec.minus)],
+            values: { switch: portName(station, output), coil: unitOf(station, coil).name },
             hookup: hookup.id,
           });
         }
@@ -59,5 +56,5 @@ const transistorsOf = (station: Station, circuit: Circuit) =>
   outputs(circuit).flatMap(({ part, unit, element }) => {
     const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
     const isTransistor = pair?.type === 'contactPair' && pair.device === 'transistor';
-    return isTransistor ? [{ unit, port: portOfRef(pair.from), node: part.a }] : [];
+    return isTransistor ? [{ ...placeOfContact(unit, pair.from), node: part.a }] : [];
   });

@@ -2,7 +2,7 @@ import { isOpenGate } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import { kindOf, portName, unitOf } from '../../station/parts.ts';
 import { instantsOfPart } from '../instants.ts';
-import { portOfRef } from '../look.ts';
+import { placeOfContact } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const lineOverRating = defineRule({
@@ -27,7 +27,7 @@ export const lineOverRating = defineRule({
         const { unit, element } = part.origin;
         const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
         if (pair?.type !== 'contactPair') return;
-        const ref = { unit, port: portOfRef(pair.from) };
+        const ref = placeOfContact(unit, pair.from);
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const port = portName(station, ref);
           const base = { severity: 'danger', at: [ref], hookup: hookup.id, moment: name } as const;

@@ -1,6 +1,6 @@
 import { portName } from '../../station/parts.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { loadsOf, loadVolts, placeOfContact, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const converterRange = defineRule({
@@ -20,7 +20,7 @@ export const converterRange = defineRule({
     for (const { hookup, trial } of hookups) {
       for (const { index, part } of loadsOf(trial.circuit)) {
         if (!part.converter) continue;
-        const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+        const ref = placeOfContact(unitOfPart(part), part.spec.plus);
         const { minV, maxV } = part.spec;
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const volts = loadVolts(reach, part);
@@ -33,7 +33,7 @@ export const converterRange = defineRule({
       }
       for (const { index, part } of suppliesOf(trial.circuit)) {
         if (!part.converter) continue;
-        const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+        const ref = placeOfContact(unitOfPart(part), part.spec.plus);
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const amps = reach.dc.ampsIn(index);
           const limit = part.spec.amps;

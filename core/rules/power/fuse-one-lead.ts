@@ -1,6 +1,6 @@
 import type { Resistor } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { isFeed, loadsOf, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, placeOfContact, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, leastWay } from '../trace.ts';
 
@@ -28,7 +28,7 @@ export const fuseOneLead = defineRule({
           report({
             message: 'one',
             severity: 'note',
-            at: [{ unit, port: portOfRef(part.spec.plus) }],
+            at: [placeOfContact(unit, part.spec.plus)],
             values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
             hookup: hookup.id,
           });

@@ -5,7 +5,7 @@ import { kindOf, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import type { UnitKind } from '../../station/unit-kind.ts';
 import { instantsBetween, instantsOfPart } from '../instants.ts';
-import { loadsOf, portOfRef, suppliesOf, unitOfPart } from '../look.ts';
+import { loadsOf, placeOfContact, suppliesOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { feedersOf } from '../trace.ts';
 
@@ -35,7 +35,7 @@ export const overVoltage = defineRule({
           const volts = highestVolts(trial, reach, part, possible);
           const limit = part.spec.absMaxV;
           if (volts <= limit) continue;
-          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
           const values = { port: portName(station, ref), volts, limit };
           report({ ...base, message: 'load', at: [ref], values, weight: volts - limit, moment: name });
         }

@@ -1,6 +1,6 @@
 import { portName } from '../../station/parts.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, portOfRef, unitOfPart, works } from '../look.ts';
+import { loadsOf, loadVolts, placeOfContact, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { feedersOf } from '../trace.ts';
 
@@ -29,14 +29,14 @@ export const underVoltage = defineRule({
           .filter(({ volts }) => works(part, volts));
         const { minV } = part.spec;
         const isLow = fed.some(({ volts }) => volts < minV);
-        const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+        const place = placeOfContact(unitOfPart(part), part.spec.plus);
         for (const { name, reach, volts } of fed) {
           if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
           report({
             message: isLow ? 'low' : 'edge',
             severity: isLow ? 'fault' : 'doubt',
-            at: [{ unit, port }],
-            values: { port: portName(station, { unit, port }), volts, minV, moment: momentWords[name] },
+            at: [place],
+            values: { port: portName(station, place), volts, minV, moment: momentWords[name] },
             hookup: hookup.id,
             moment: name,
             weight: -volts,

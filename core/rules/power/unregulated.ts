@@ -1,6 +1,6 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { portName } from '../../station/parts.ts';
-import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { isFeed, loadsOf, loadVolts, placeOfContact, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { feedersOf } from '../trace.ts';
 
@@ -29,7 +29,7 @@ export const unregulated = defineRule({
         if (!isFeed(part) || volts <= 0 || volts > limit) continue;
         for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
           if (!isUnregulated(supply) || supply.spec.volts <= limit) continue;
-          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
           report({
             message: 'rises',
             severity: 'doubt',

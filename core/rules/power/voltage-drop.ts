@@ -4,7 +4,7 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
 import { instantsOfPart } from '../instants.ts';
-import { loadsOf, loadVolts, nameOfOrigin, portOfRef, suppliesOf, unitOfPart, works } from '../look.ts';
+import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, leastWay, mainFeederOf } from '../trace.ts';
 
@@ -45,7 +45,7 @@ export const voltageDrop = defineRule({
             [supply.part.plus, part.plus],
             [part.minus, supply.part.minus],
           );
-          const ref = { unit: unitOfPart(part), port: portOfRef(part.spec.plus) };
+          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
           report({
             message: 'drop',
             severity: 'doubt',

@@ -1,0 +1,42 @@
+import { ditMs } from '../../circuit/add-actors.ts';
+import { unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { listeningIn } from './listening.ts';
+
+export const breakIn = defineRule({
+  id: 'keying/break-in',
+  severity: 'note',
+  title: 'What is heard while sending',
+  compares:
+    'how long after the key is let go a receiver hears its antenna again, against the pauses at the plan’s speed',
+  why: 'Whoever wants to break in is heard in these pauses only.',
+  advice: 'Shorter hang times of mute and changeover, or a slower speed, let more through.',
+  source: 'ITU-R M.1677-1: a pause is one dit within a letter, three between letters, seven between words',
+  follows: [],
+  messages: {
+    dit: '{receiver} is heard between dits at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
+    letter:
+      '{receiver} is heard between letters at {wpm} words a minute, not between dits: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
+    word: '{receiver} is heard between words only at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
+    none: '{receiver} is not heard before the end at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
+  },
+  check({ station, hookups }, report) {
+    if (station.plan.mode !== 'keying') return;
+    const dit = ditMs(station.plan.speedWpm);
+    for (const { hookup, trial } of hookups) {
+      for (const keyDown of trial.keyDowns) {
+        if (keyDown.controls.length > 1 || !keyDown.settled) continue;
+        for (const { receiver, againMs, pause } of listeningIn(trial, keyDown, dit)) {
+          report({
+            message: pause,
+            severity: 'note',
+            at: [{ unit: receiver.unit }],
+            values: { receiver: unitName(station, receiver.unit), wpm: station.plan.speedWpm, again: againMs, dit },
+            hookup: hookup.id,
+            weight: againMs,
+          });
+        }
+      }
+    }
+  },
+});

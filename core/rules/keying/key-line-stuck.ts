@@ -1,0 +1,36 @@
+import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { cablesAt } from '../../station/parts.ts';
+import { unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+
+export const keyLineStuck = defineRule({
+  id: 'keying/key-line-stuck',
+  severity: 'danger',
+  title: 'The station sends by itself',
+  compares: 'what sends while nobody is at any control',
+  why: 'It sends from the moment it is switched on: into whatever is connected, unnoticed, and without a pause to cool.',
+  advice: 'Find what holds the key line down: a mono plug in a stereo jack, a closed contact, a line with no pull-up.',
+  source: 'common practice',
+  follows: ['drawing/fits-but-should-not', 'audio/mono-in-stereo', 'power/reversed-polarity', 'drawing/does-not-mate'],
+  messages: { stuck: '{transmitter} sends {watts W} with every control at rest.' },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { rf } = trial.circuit;
+      const held = trial.circuit.actors.filter((a, i) => a.does === 'keys' && trial.receive.on[i] === 1);
+      for (const { source } of trial.receive.rf.fields) {
+        const { unit, spec } = rf.sources[source] ?? {};
+        if (unit === undefined || spec === undefined) continue;
+        const near = [unit, ...held.map((a) => a.unit)];
+        report({
+          message: 'stuck',
+          severity: 'danger',
+          at: [{ unit }],
+          values: { transmitter: unitName(station, unit), watts: wattsFromDbm(spec.dbm) },
+          hookup: hookup.id,
+          moment: 'receive',
+          touches: near.flatMap((u) => [`unit:${u}`, ...cablesAt(station, hookup, u).map((c) => `cable:${c.id}`)]),
+        });
+      }
+    }
+  },
+});
