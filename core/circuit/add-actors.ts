@@ -1,10 +1,17 @@
 import type { Station, Unit } from '../station/schema.ts';
 import type { Actor, Feel, UnitKind } from '../station/unit-kind.ts';
 import type { CircuitPart, CompiledFeel } from './circuit.ts';
-import type { CircuitDraft } from './draft.ts';
+import type { CircuitDraft, GateFor } from './draft.ts';
 
 /** Adds a unit's power and its actors, as `buildCircuit` numbered them; the unit's elements are the parts from `first` on. */
-export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind, first: number) {
+export function addActors(
+  draft: CircuitDraft,
+  station: Station,
+  unit: Unit,
+  kind: UnitKind,
+  first: number,
+  gateFor: GateFor,
+) {
   const own = draft.parts.slice(first);
   const power = draft.actorOf.get(`${unit.id}.powered`) ?? null;
   if (power !== null) {
@@ -23,7 +30,7 @@ export function addActors(draft: CircuitDraft, station: Station, unit: Unit, kin
       id: actor.id,
       label: actor.label,
       does: actor.does,
-      feels: list.map((feel) => compileFeel(draft, unit, feel, first)),
+      feels: gateFor(actor.when) ? list.map((feel) => compileFeel(draft, unit, feel, first)) : [],
       operateMs: actor.operateMs,
       releaseMs: actor.releaseMs + hangMs(station, actor),
       bounceMs: actor.bounceMs ?? 0,

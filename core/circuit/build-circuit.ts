@@ -28,7 +28,7 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn): Circui
     const gateFor: GateFor = (condition) => compileGate(draft, unit.id, settings, condition);
     const first = draft.parts.length;
     for (const element of kind.elements) addElement(draft, station, unit, kind, element, gateFor);
-    addActors(draft, station, unit, kind, first);
+    addActors(draft, station, unit, kind, first, gateFor);
     addChassis(draft, station, unit, kind);
   }
   for (const cable of cablesIn(station, hookup)) addCable(draft, station, cable);

@@ -322,6 +322,8 @@ const actor = z.strictObject({
       wordSpaces: z.number().min(0).max(10).optional(),
     })
     .optional(),
+  /** By settings only: with any other setting it never turns on. */
+  when: z.strictObject({ settings: z.record(id, z.string()) }).optional(),
   /** Works without its unit's power (a hand key, a latching relay). */
   unpowered: z.boolean().optional(),
   /** What its being on means to the rules: the receiver is silenced, the transmitter sends. */

@@ -4,7 +4,7 @@ import type { UnitKind } from '../../../station/unit-kind.ts';
 export const changeoverSensingRf: UnitKind = {
   name: 'Changeover that senses RF',
   group: 'changeover',
-  summary: 'Goes over at +10 dBm from the transmitter, stays for a dit; mute contact; BNC',
+  summary: 'Goes over at +10 dBm from the transmitter, stays for a dit or a word space; mute contact; BNC',
   words: ['t/r switch', 'rf sensing', 'vox', 'antenna relay', 'transmit receive', 'carrier operated'],
   ports: [
     { id: 'power', label: 'power', class: 'dc', connector: 'barrel-21-jack', side: 'left', needed: 'always' },
@@ -66,11 +66,42 @@ export const changeoverSensingRf: UnitKind = {
     {
       id: 'relay',
       label: 'Relay',
-      feels: { type: 'rfAbove', port: 'transmitter', dbm: 10 },
+      feels: [
+        { type: 'actor', actor: 'short' },
+        { type: 'actor', actor: 'long' },
+      ],
       operateMs: 6,
       releaseMs: 4,
-      hang: { dits: 1 },
       does: 'changesOver',
+    },
+    {
+      id: 'short',
+      label: 'RF sensed, held for a dit',
+      feels: { type: 'rfAbove', port: 'transmitter', dbm: 10 },
+      operateMs: 0,
+      releaseMs: 0,
+      hang: { dits: 1 },
+      when: { settings: { hang: 'dit' } },
+    },
+    {
+      id: 'long',
+      label: 'RF sensed, held for a word space',
+      feels: { type: 'rfAbove', port: 'transmitter', dbm: 10 },
+      operateMs: 0,
+      releaseMs: 0,
+      hang: { wordSpaces: 1 },
+      when: { settings: { hang: 'word' } },
+    },
+  ],
+  settings: [
+    {
+      id: 'hang',
+      label: 'Stays over for',
+      options: [
+        { id: 'dit', label: 'a dit' },
+        { id: 'word', label: 'a word space' },
+      ],
+      initial: 'dit',
     },
   ],
   source: 'typical figures',
