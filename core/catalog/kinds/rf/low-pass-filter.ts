@@ -19,6 +19,10 @@ export const lowPassFilter: UnitKind = {
       lossDb: 0.3,
       maxWatts: 200,
       maxHz: 30_000_000,
+      rejection: [
+        { fromHz: 42_000_000, db: 40 },
+        { fromHz: 60_000_000, db: 60 },
+      ],
       dcOhms: 0.05,
     },
   ],
