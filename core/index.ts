@@ -10,6 +10,7 @@ export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
 export { writeCsv } from './reports/csv.ts';
 export type * from './reports/report.ts';
+export type * from './reports/rf-report.ts';
 export { spiceDeck } from './reports/spice-deck.ts';
 export { surveyReport } from './reports/survey-report.ts';
 export { acceptFinding } from './rules/accept.ts';

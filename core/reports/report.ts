@@ -1,5 +1,8 @@
 import type { Finding } from '../rules/finding.ts';
+import type { BatteryLife } from '../rules/power/battery-life.ts';
 import type { PortClass } from '../station/unit-kind.ts';
+import type { InHookup } from './in-hookup.ts';
+import type { RfReport } from './rf-report.ts';
 
 /** Everything that a screen or a printed sheet shows of a survey; plain data that can cross to another thread. */
 export interface SurveyReport {
@@ -35,11 +38,6 @@ export interface CableRow {
   readonly adapters: string;
   readonly status: string;
   readonly note: string;
-}
-
-interface InHookup {
-  readonly hookup: string;
-  readonly hookupName: string;
 }
 
 /** What one supply gives in one hook-up. Amperes and volts at its terminals; average by the plan. */
@@ -119,26 +117,11 @@ export interface WireRow extends InHookup {
 }
 
 /** How long one battery lasts in one hook-up, by the plan. */
-export interface BatteryRow extends InHookup {
+export interface BatteryRow extends InHookup, Omit<BatteryLife, 'quits'> {
   readonly unit: string;
   readonly name: string;
-  readonly ampHours: number;
-  /** 1 is full. */
-  readonly charge: number;
-  readonly averageAmps: number;
-  readonly sendingAmps: number;
-  /** Until it is empty, by Peukert from its charge. */
-  readonly hours: number;
-  /** Until something quits in sending. */
-  readonly usableHours: number;
-  /** The charge at which that happens. */
-  readonly quitCharge: number;
-  /** The unit that quits first; its own name where its cut-off comes first; null where it can be emptied. */
+  /** The unit that quits first, by name; its own where its cut-off comes first; null where it can be emptied. */
   readonly quits: string | null;
-  /** Ampere-hours that stay in it then. */
-  readonly unusableAh: number;
-  /** What the plan asks for in a day. */
-  readonly planHours: number;
 }
 
 export interface Budget {
@@ -253,64 +236,4 @@ export interface AudioRow extends InHookup {
   readonly overloadVolts: number | null;
   /** Direct voltage on the input's contact. */
   readonly dcVolts: number;
-}
-
-/** What stands at a port on a transmitter's way; watts and SWR in 50 Ω, ohms looking away from the transmitter. */
-export interface RfStage {
-  readonly port: string;
-  /** The cable or unit through which the power came; empty for the transmitter's own port. */
-  readonly by: string;
-  /** Of what it came through, with what the SWR adds. */
-  readonly lossDb: number;
-  readonly matchedLossDb: number;
-  /** Share by which cables of this type differ; null for units. */
-  readonly tolerance: number | null;
-  readonly forwardWatts: number;
-  readonly reflectedWatts: number;
-  readonly netWatts: number;
-  readonly swr: number;
-  readonly ohms: { readonly re: number; readonly im: number };
-  readonly peakVolts: number;
-  /** Of a tuner: whether it brings its load to 50 Ω. */
-  readonly tuned: boolean | null;
-}
-
-/** A harmonic at an antenna; margins in dB below the limits, negative where it is too strong, null where none holds. */
-export interface RfHarmonic {
-  readonly order: number;
-  readonly dbm: number;
-  readonly part97MarginDb: number | null;
-  readonly categoryAMarginDb: number | null;
-}
-
-/** Where a transmitter's power ends. */
-export interface RfEnd {
-  readonly name: string;
-  readonly role: 'antenna' | 'termination' | 'receiver';
-  readonly watts: number;
-  readonly ohms: { readonly re: number; readonly im: number };
-  /** `swr`: only the SWR is known; `beyond`: outside the antenna's table. */
-  readonly doubt: 'swr' | 'beyond' | null;
-  readonly harmonics: readonly RfHarmonic[];
-  /** Metres to keep from an antenna on average: a caution that defers to the local rules. */
-  readonly keepM: {
-    readonly averageWatts: number;
-    /** Nearer than this the formula of the far field says little. */
-    readonly nearFieldM: number;
-    readonly controlled: number | null;
-    readonly uncontrolled: number | null;
-  } | null;
-}
-
-/** The way of one transmitter's power while one control is pressed. */
-export interface RfReport extends InHookup {
-  readonly control: string;
-  readonly controlName: string;
-  readonly transmitter: string;
-  readonly hertz: number;
-  readonly watts: number;
-  /** The most that it can be set to; null where its kind does not say. */
-  readonly mostWatts: number | null;
-  readonly stages: readonly RfStage[];
-  readonly ends: readonly RfEnd[];
 }

@@ -13,7 +13,7 @@ import { regionsOf } from '../rules/regions.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { findCable } from '../station/parts.ts';
 import type { Station } from '../station/schema.ts';
-import type { RfEnd, RfHarmonic, RfReport, RfStage } from './report.ts';
+import type { RfEnd, RfHarmonic, RfReport, RfStage } from './rf-report.ts';
 
 /** For each transmitter that a control makes send, in each hook-up: its way to where its power ends, port by port. */
 export function reportRf({ station, hookups }: Facts): RfReport[] {

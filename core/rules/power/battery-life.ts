@@ -20,15 +20,21 @@ export const busiest = remember((trial: Trial): Reach => {
 /** How long a battery lasts; the fields are those of a budget's row. */
 export interface BatteryLife {
   readonly ampHours: number;
+  /** 1 is full. */
   readonly charge: number;
   readonly averageAmps: number;
   readonly sendingAmps: number;
+  /** Until it is empty, by Peukert from its charge. */
   readonly hours: number;
+  /** Until something quits in sending. */
   readonly usableHours: number;
+  /** The charge at which that happens. */
   readonly quitCharge: number;
-  /** Id of the unit that quits first, or null where it can be emptied. */
+  /** Id of the unit that quits first; its own where its cut-off comes first; null where it can be emptied. */
   readonly quits: string | null;
+  /** Ampere-hours that stay in it then. */
   readonly unusableAh: number;
+  /** What the plan asks for in a day. */
   readonly planHours: number;
 }
 

@@ -1,0 +1,4 @@
+export interface InHookup {
+  readonly hookup: string;
+  readonly hookupName: string;
+}
