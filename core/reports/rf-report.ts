@@ -1,3 +1,4 @@
+import type { KeepAway } from '../rf/keep-away.ts';
 import type { InHookup } from './in-hookup.ts';
 
 /** What stands at a port on a transmitter's way; watts and SWR in 50 Ω, ohms looking away from the transmitter. */
@@ -38,13 +39,7 @@ export interface RfEnd {
   readonly doubt: 'swr' | 'beyond' | null;
   readonly harmonics: readonly RfHarmonic[];
   /** Metres to keep from an antenna on average: a caution that defers to the local rules. */
-  readonly keepM: {
-    readonly averageWatts: number;
-    /** Nearer than this the formula of the far field says little. */
-    readonly nearFieldM: number;
-    readonly controlled: number | null;
-    readonly uncontrolled: number | null;
-  } | null;
+  readonly keepM: KeepAway | null;
 }
 
 /** The way of one transmitter's power while one control is pressed. */

@@ -3,9 +3,8 @@ import type { Trial } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
 import type { Chain, ChainEnd } from '../rf/chain.ts';
 import { type ChainHarmonic, harmonicsAlong } from '../rf/chain-harmonics.ts';
-import { averagedWatts, distanceToKeep } from '../rf/exposure.ts';
-import { type ExposureTier, exposureLimit, nearFieldM } from '../rf/exposure-limits.ts';
 import { categoryALimit, judgeHarmonic, part97Limit } from '../rf/harmonics.ts';
+import { keepAway } from '../rf/keep-away.ts';
 import { chainOf } from '../rf/solve-chain.ts';
 import { instantsOfRegion } from '../rules/instants.ts';
 import { controlKey, controlName, rfPortName, unitName } from '../rules/look.ts';
@@ -92,7 +91,7 @@ function endOf(
     ohms: { re: ohms.re, im: ohms.im },
     doubt,
     harmonics: isAntenna ? harmonics.map((harmonic) => harmonicOf(harmonic, hertz)) : [],
-    keepM: isAntenna ? keepAway(station, watts, load.spec.gainDbi ?? 2.15, hertz) : null,
+    keepM: isAntenna ? keepAway(station.plan, watts, load.spec.gainDbi, hertz) : null,
   };
 }
 
@@ -101,19 +100,4 @@ function harmonicOf({ order, dbm, carrierDbm }: ChainHarmonic, hertz: number): R
   const judge = (limitOf: typeof part97Limit) =>
     judgeHarmonic({ watts: wattsFromDbm(carrierDbm), hertz }, { harmonicDbc: dbm - carrierDbm }, limitOf)?.marginDb;
   return { order, dbm, part97MarginDb: judge(part97Limit) ?? null, categoryAMarginDb: judge(categoryALimit) ?? null };
-}
-
-/** Metres to keep from an antenna, by the plan's duty and share of sending, with common ground under it. */
-function keepAway({ plan }: Station, pepWatts: number, gainDbi: number, hertz: number): RfEnd['keepM'] {
-  const averageWatts = averagedWatts({ pepWatts, lineLossDb: 0, duty: plan.duty, onShare: plan.sendShare });
-  const metres = (tier: ExposureTier) => {
-    const limit = exposureLimit(hertz, tier);
-    return limit && distanceToKeep({ averageWatts, gainDbi, ground: 'common' }, limit.mwPerCm2);
-  };
-  return {
-    averageWatts,
-    nearFieldM: nearFieldM(hertz),
-    controlled: metres('controlled'),
-    uncontrolled: metres('uncontrolled'),
-  };
 }

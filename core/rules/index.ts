@@ -7,8 +7,12 @@ import { twoOutputsJoined } from './audio/two-outputs-joined.ts';
 import { adapterNeeded } from './drawing/adapter-needed.ts';
 import { crowdedPort } from './drawing/crowded-port.ts';
 import { doesNotMate } from './drawing/does-not-mate.ts';
+import { earth } from './drawing/earth.ts';
+import { earthsApart } from './drawing/earths-apart.ts';
+import { endsTooFar } from './drawing/ends-too-far.ts';
 import { fitsButShouldNot } from './drawing/fits-but-should-not.ts';
 import { noDummyLoadHookup } from './drawing/no-dummy-load-hookup.ts';
+import { oneConnectorManyJobs } from './drawing/one-connector-many-jobs.ts';
 import { portNeededOpen } from './drawing/port-needed-open.ts';
 import { typicalFigures } from './drawing/typical-figures.ts';
 import { amplifierNeverSwitched } from './keying/amplifier-never-switched.ts';
@@ -25,6 +29,7 @@ import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
 import { batteryTooSmall } from './power/battery-too-small.ts';
+import { chargeOverloads } from './power/charge-overloads.ts';
 import { connectorOverloaded } from './power/connector-overloaded.ts';
 import { converterRange } from './power/converter-range.ts';
 import { fuseBreaking } from './power/fuse-breaking.ts';
@@ -41,10 +46,13 @@ import { reversedPolarity } from './power/reversed-polarity.ts';
 import { shortCircuit } from './power/short-circuit.ts';
 import { suppliesInParallel } from './power/supplies-in-parallel.ts';
 import { supplyOverloaded } from './power/supply-overloaded.ts';
+import { supplyRunaway } from './power/supply-runaway.ts';
+import { switchBypassed } from './power/switch-bypassed.ts';
 import { underVoltage } from './power/under-voltage.ts';
 import { unregulated } from './power/unregulated.ts';
 import { voltageDrop } from './power/voltage-drop.ts';
 import { wireOverloaded } from './power/wire-overloaded.ts';
+import { amplifierOverdriven } from './rf/amplifier-overdriven.ts';
 import { antennaUnprotected } from './rf/antenna-unprotected.ts';
 import { changeoverReversed } from './rf/changeover-reversed.ts';
 import { coaxOverpowered } from './rf/coax-overpowered.ts';
@@ -53,8 +61,13 @@ import { harmonics } from './rf/harmonics.ts';
 import { impedanceMismatch } from './rf/impedance-mismatch.ts';
 import { lineLoss } from './rf/line-loss.ts';
 import { loadOverpowered } from './rf/load-overpowered.ts';
+import { meterRange } from './rf/meter-range.ts';
 import { noChangeover } from './rf/no-changeover.ts';
+import { plainTee } from './rf/plain-tee.ts';
 import { preampTransmittedInto } from './rf/preamp-transmitted-into.ts';
+import { rfExposure } from './rf/rf-exposure.ts';
+import { rfFeedback } from './rf/rf-feedback.ts';
+import { safeOnlyBySetting } from './rf/safe-only-by-setting.ts';
 import { swrHigh } from './rf/swr-high.ts';
 import { transmitIntoNothing } from './rf/transmit-into-nothing.ts';
 import { transmitIntoReceiver } from './rf/transmit-into-receiver.ts';
@@ -85,6 +98,9 @@ export const rules: readonly Rule[] = [
   wireOverloaded,
   connectorOverloaded,
   supplyOverloaded,
+  chargeOverloads,
+  supplyRunaway,
+  switchBypassed,
   converterRange,
   underVoltage,
   voltageDrop,
@@ -104,7 +120,10 @@ export const rules: readonly Rule[] = [
   wrongBand,
   tunerOutOfReach,
   transmitIntoTransmitter,
+  amplifierOverdriven,
   loadOverpowered,
+  rfFeedback,
+  safeOnlyBySetting,
   coaxOverpowered,
   swrHigh,
   hotSwitched,
@@ -118,14 +137,21 @@ export const rules: readonly Rule[] = [
   audioGroundLoop,
   firstElementLost,
   impedanceMismatch,
+  plainTee,
   lineLoss,
+  meterRange,
   harmonics,
   fuseOverUnit,
   fuseOneLead,
   crowdedPort,
   adapterNeeded,
+  endsTooFar,
+  earthsApart,
+  oneConnectorManyJobs,
   noDummyLoadHookup,
   breakIn,
   antennaUnprotected,
+  rfExposure,
+  earth,
   typicalFigures,
 ];

@@ -91,6 +91,8 @@ const settings = z.strictObject({
   units: z.enum(['metric', 'feet']).optional(),
   /** Largest voltage drop wanted from supply to load, as a share. */
   maxDrop: share.optional(),
+  /** The drawing is to scale: metres for each of its units of length. */
+  metresPerUnit: z.number().min(1e-6).max(10).optional(),
   /** Largest direct current wanted in a screen. */
   maxScreenAmps: amps.optional(),
   /** Air around the leads: a room at 20 °C if not given. Resistance follows it; above 30 °C a wire stands less. */

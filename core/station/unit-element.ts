@@ -22,6 +22,8 @@ const conductor = z.strictObject({
   from: contactRef,
   to: contactRef,
   ohms,
+  /** A meter reads the current in it. */
+  measures: z.boolean().optional(),
   /** A fuse holder: rating in amperes. */
   fuseAmps: amps.optional(),
   fuseFamily: z.enum(['blade', 'glass-fast', 'glass-slow']).optional(),
@@ -37,6 +39,8 @@ const supply = z.strictObject({
   volts,
   /** The highest voltage its regulation tolerance lets it reach. */
   maxVolts: volts.optional(),
+  /** What comes out if its regulator fails and nothing in it stops that. */
+  faultVolts: volts.optional(),
   sourceOhms: ohms,
   amps,
   peakAmps: amps,
@@ -109,6 +113,8 @@ const battery = z.strictObject({
   sourceOhms: ohms,
   /** The highest voltage while it is charged. */
   maxVolts: volts,
+  /** The current that it takes from a charger while it is low. */
+  chargeAmps: amps.optional(),
   /** Its protection or its owner stops here. */
   cutOffV: volts,
   amps,
@@ -152,6 +158,8 @@ const rfPath = z.strictObject({
   maxWatts: watts.optional(),
   minHz: hertz.optional(),
   maxHz: hertz.optional(),
+  /** Of a meter: the watts at full scale. */
+  scaleWatts: watts.optional(),
   /** What it takes from frequencies from so many hertz on: a filter's stop band. The highest that is reached counts. */
   rejection: z.array(z.strictObject({ fromHz: hertz, db: decibels })).optional(),
   /** The strongest harmonic of an amplifying path, relative to what it puts out (negative). */
@@ -207,6 +215,8 @@ const matcher = z.strictObject({
   minOhms: ohms,
   maxOhms: ohms,
   maxWatts: watts.optional(),
+  /** The least that it needs to tune by itself. */
+  minWatts: watts.optional(),
   dcOhms: ohms.optional(),
 });
 

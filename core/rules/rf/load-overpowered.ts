@@ -82,7 +82,9 @@ function judge(watts: number, duty: number, { watts: continuous, shortWatts }: R
 /** Where power goes into something that only passes it on, with what that takes. */
 function entries(circuit: Circuit, field: RfField): { port: number; dbm: number; limit: number }[] {
   return [...field.selected.values()].flatMap((arrival) => {
-    const limit = arrival.edge === null ? null : circuit.rf.edges[arrival.edge]?.maxWatts;
+    const edge = arrival.edge === null ? undefined : circuit.rf.edges[arrival.edge];
+    // How hard an amplifier may be driven is another rule's business.
+    const limit = edge && edge.lossDb >= 0 ? edge.maxWatts : null;
     const port = arrival.from;
     const dbm = port === null ? undefined : field.selected.get(port)?.dbm;
     return limit == null || port === null || dbm === undefined ? [] : [{ port, dbm, limit }];

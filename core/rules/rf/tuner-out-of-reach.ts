@@ -6,7 +6,8 @@ export const tunerOutOfReach = defineRule({
   id: 'rf/tuner-out-of-reach',
   severity: 'doubt',
   title: 'The tuner cannot match what it sees',
-  compares: 'the impedance that each tuner sees while the station sends against the range that it matches',
+  compares:
+    'the impedance that each tuner sees while the station sends against the range that it matches, and the power that comes to it against what it needs to tune',
   why: 'It turns and turns and finds nothing, or finds a match in which its own coil takes the power.',
   advice:
     'Another length of wire or feeder brings the impedance into its range; a tuner of a wider range, or one at the antenna, does too.',
@@ -16,12 +17,29 @@ export const tunerOutOfReach = defineRule({
     outside: '{tuner} sees {ohms} at this frequency; it matches {low Ω} to {high Ω}.',
     doubtful:
       '{tuner} sees {ohms} at this frequency, at the edge of the {low Ω} to {high Ω} that it matches: it may or may not find a match.',
+    weak: '{tuner} gets {watts W} from {transmitter}; it needs {need W} to tune by itself.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
-      for (const { chain, touches } of sendingChains(trial)) {
-        for (const { edge, to, match } of chain.steps) {
+      for (const { source, chain, touches } of sendingChains(trial)) {
+        for (const { edge, from, to, match } of chain.steps) {
           const { spec, origin } = edge;
+          const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+          if (spec?.type === 'matcher' && origin.type === 'element' && watts < (spec.minWatts ?? 0))
+            report({
+              message: 'weak',
+              severity: 'doubt',
+              at: [rfPortRef(trial.circuit, from)],
+              values: {
+                tuner: unitName(station, origin.unit),
+                transmitter: unitName(station, source.unit),
+                watts,
+                need: spec.minWatts ?? 0,
+              },
+              hookup: hookup.id,
+              weight: -watts,
+              touches,
+            });
           if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches') continue;
           // With nothing behind it the open way is the finding.
           const seen = chain.ports.find((p) => p.port === to)?.ohms;

@@ -118,14 +118,6 @@ testRule(loadOverpowered, {
       hookups: ['metered'],
     },
     {
-      name: 'an amplifier driven with twice what it takes',
-      station: amplified(40),
-      message: 'peak',
-      severity: 'danger',
-      at: { unit: 'amplifier', port: 'input' },
-      values: { watts: afterCable(40), limit: 5 },
-    },
-    {
       // 34.8 dBm and 11.3 dB of gain are 46.1 dBm, 40 W: the small meter behind the amplifier shows what it is for.
       name: 'a meter that was enough without the amplifier',
       station: drawStation({

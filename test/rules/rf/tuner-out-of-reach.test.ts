@@ -6,11 +6,15 @@ import { antenna, onAntenna } from './on-antenna.ts';
 const tuner = made({ in: ['rf', 'uhf-jack'], out: ['rf', 'uhf-jack'] }, [
   { id: 'match', type: 'matcher', a: 'in', b: 'out', lossDb: 0.3, minOhms: 10, maxOhms: 600 },
 ]);
+const automatic = made({ in: ['rf', 'uhf-jack'], out: ['rf', 'uhf-jack'] }, [
+  { id: 'match', type: 'matcher', a: 'in', b: 'out', lossDb: 0.3, minOhms: 10, maxOhms: 600, minWatts: 10 },
+]);
 const seeing = (ohms: number, reactance = 0) => onAntenna({ antenna: antenna(ohms, { reactance }), between: tuner });
 
 testRule(tunerOutOfReach, {
   silent: [
     { name: '400 Ω', station: seeing(400) },
+    { name: '100 W into a tuner that needs 10 W', station: onAntenna({ between: automatic }) },
     // |Z|²/R is 130 Ω.
     { name: '65 Ω with 65 Ω of reactance', station: seeing(65, 65) },
   ],
@@ -30,6 +34,15 @@ testRule(tunerOutOfReach, {
       message: 'doubtful',
       severity: 'note',
       at: { unit: 'unit', port: 'out' },
+    },
+    {
+      // Common practice: automatic tuners ask for 2 to 10 W.
+      name: '5 W into a tuner that needs 10 W',
+      station: onAntenna({ between: automatic, rig: { 'output.dbm': 36.9897 } }),
+      message: 'weak',
+      severity: 'doubt',
+      at: { unit: 'unit', port: 'in' },
+      values: { watts: 5, need: 10 },
     },
   ],
 });

@@ -10,6 +10,17 @@ export const swrMeter: UnitKind = {
     { id: 'transmitter', label: 'transmitter', class: 'rf', connector: 'uhf-jack', side: 'left', needed: 'optional' },
     { id: 'antenna', label: 'antenna', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
   ],
-  elements: [{ id: 'line', type: 'rfPath', a: 'transmitter', b: 'antenna', lossDb: 0.1, maxWatts: 15, dcOhms: 0.01 }],
+  elements: [
+    {
+      id: 'line',
+      type: 'rfPath',
+      a: 'transmitter',
+      b: 'antenna',
+      lossDb: 0.1,
+      maxWatts: 15,
+      scaleWatts: 15,
+      dcOhms: 0.01,
+    },
+  ],
   source: 'typical figures',
 };

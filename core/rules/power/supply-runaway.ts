@@ -1,0 +1,42 @@
+import { portName } from '../../station/parts.ts';
+import { loadsOf, placeOfContact, unitName, unitOfPart } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
+
+export const supplyRunaway = defineRule({
+  id: 'power/supply-runaway',
+  severity: 'doubt',
+  title: 'A supply that could run away',
+  compares: 'the voltage that a supply gives if its regulator fails against what each unit on it stands',
+  why: 'A pass transistor that fails shorts the raw voltage through to everything that is plugged in.',
+  advice: 'Use a supply with over-voltage protection, or put a crowbar with a fuse before it at the supply.',
+  source: 'the supply’s and the units’ own figures',
+  follows: ['power/over-voltage', 'power/unregulated'],
+  messages: {
+    raw: 'If {supply} fails, {port} gets {volts V}; it stands {limit V}, and nothing stops it.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { part } of loadsOf(trial.circuit)) {
+        for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+          const { faultVolts } = supply.spec;
+          if (faultVolts === undefined || faultVolts <= part.spec.absMaxV) continue;
+          const place = placeOfContact(unitOfPart(part), part.spec.plus);
+          report({
+            message: 'raw',
+            severity: 'doubt',
+            at: [{ unit: unitOfPart(supply) }, place],
+            values: {
+              supply: unitName(station, unitOfPart(supply)),
+              port: portName(station, place),
+              volts: faultVolts,
+              limit: part.spec.absMaxV,
+            },
+            hookup: hookup.id,
+            weight: faultVolts - part.spec.absMaxV,
+          });
+        }
+      }
+    }
+  },
+});

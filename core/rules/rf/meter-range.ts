@@ -1,0 +1,47 @@
+import { rfPortRef, unitName } from '../look.ts';
+import { defineRule } from '../rule.ts';
+import { sendingChains } from './chains.ts';
+
+/** Below this share of full scale a needle cannot be read. */
+const leastShare = 0.05;
+
+export const meterRange = defineRule({
+  id: 'rf/meter-range',
+  severity: 'doubt',
+  title: 'The meter’s scale does not suit the power',
+  compares: 'the power through each meter against its full scale',
+  why: 'A needle that hardly moves tells nothing about the SWR, and one at its stop tells nothing either.',
+  advice: 'Use a meter, or a range of it, whose scale the power fills by a fifth at least.',
+  source: 'common practice: read between a fifth and the whole of the scale; a twentieth cannot be read',
+  follows: ['rf/transmit-into-nothing', 'rf/changeover-reversed'],
+  messages: {
+    low: '{watts W} from {transmitter} hardly move {meter}, whose scale ends at {scale W}.',
+    high: '{watts W} from {transmitter} go beyond {meter}’s scale of {scale W}.',
+  },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      for (const { source, chain, touches } of sendingChains(trial)) {
+        for (const { edge, from } of chain.steps) {
+          const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
+          if (scale === undefined || edge.origin.type !== 'element') continue;
+          const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+          if (watts >= leastShare * scale && watts <= scale) continue;
+          report({
+            message: watts > scale ? 'high' : 'low',
+            severity: 'doubt',
+            at: [rfPortRef(trial.circuit, from)],
+            values: {
+              transmitter: unitName(station, source.unit),
+              meter: unitName(station, edge.origin.unit),
+              watts,
+              scale,
+            },
+            hookup: hookup.id,
+            weight: watts,
+            touches,
+          });
+        }
+      }
+    }
+  },
+});

@@ -1,0 +1,57 @@
+import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../instants.ts';
+import { rfPortRef, unitName } from '../look.ts';
+import { regionsOf } from '../regions.ts';
+import { defineRule } from '../rule.ts';
+
+/** Any device that shares power between two ways loses 3 dB in each; what loses less than this only joins them. */
+const leastSplitDb = 1.5;
+
+export const plainTee = defineRule({
+  id: 'rf/plain-tee',
+  severity: 'doubt',
+  title: 'An RF line split by a plain tee',
+  compares: 'RF ports from which two plugged ways go on that no splitter, switch or filter keeps apart',
+  why: 'Two lines in parallel are 25 Ω: the SWR is 2 at best, and whatever hangs on one line works against the other.',
+  advice: 'Use a switch for one or the other, a splitter for receivers, or a duplexer for two bands.',
+  source: 'common practice; two 50 Ω lines in parallel are 25 Ω',
+  follows: ['rf/no-changeover'],
+  messages: { tee: '{unit} joins {ways} at {port} and does nothing to keep them apart.' },
+  check({ station, hookups }, report) {
+    for (const { hookup, trial } of hookups) {
+      const { circuit } = trial;
+      const { hertz } = circuit.rf;
+      for (const region of regionsOf(trial)) {
+        for (const { reach } of instantsOfRegion(trial, region.number)) {
+          const joins = region.edges.filter((edge) => isJoin(edge, hertz) && isOpenGate(edge.gate, reach.on));
+          for (const port of new Set(joins.flatMap(({ a, b }) => [a, b]))) {
+            const others = joins.flatMap(({ a, b }) => (a === port ? [b] : b === port ? [a] : []));
+            const ref = rfPortRef(circuit, port);
+            const plugged = [...new Set(others)].map((other) => rfPortRef(circuit, other));
+            const ways = plugged.filter((o) => cablesAt(station, hookup, o.unit, o.port).length > 0);
+            if (ways.length < 2 || cablesAt(station, hookup, ref.unit, ref.port).length === 0) continue;
+            report({
+              message: 'tee',
+              severity: 'doubt',
+              at: [{ unit: ref.unit }],
+              values: {
+                unit: unitName(station, ref.unit),
+                port: portName(station, ref),
+                ways: ways.map((way) => portName(station, way)).join(' and '),
+              },
+              hookup: hookup.id,
+            });
+          }
+        }
+      }
+    }
+  },
+});
+
+/** A way inside a unit that passes this frequency both ways and takes next to nothing. */
+function isJoin({ origin, lossDb, oneWay, spec }: RfEdge, hertz: number): boolean {
+  if (origin.type !== 'element' || spec?.type !== 'rfPath' || oneWay) return false;
+  const { minHz = 0, maxHz = Number.POSITIVE_INFINITY } = spec;
+  return lossDb >= 0 && lossDb < leastSplitDb && hertz >= minHz && hertz <= maxHz;
+}
