@@ -2,6 +2,7 @@ import type { Connector } from '../station/connector.ts';
 import { coaxialConnectors } from './connectors/coaxial.ts';
 import { dataConnectors } from './connectors/data.ts';
 import { jackConnectors } from './connectors/jacks.ts';
+import { multiWayConnectors } from './connectors/multi-way.ts';
 import { powerConnectors } from './connectors/power.ts';
 
 /**
@@ -13,4 +14,5 @@ export const connectors: Readonly<Record<string, Connector>> = {
   ...coaxialConnectors,
   ...jackConnectors,
   ...dataConnectors,
+  ...multiWayConnectors,
 };

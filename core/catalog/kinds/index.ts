@@ -1,39 +1,128 @@
 import type { UnitKind } from '../../station/unit-kind.ts';
+import { amplifiedSpeaker } from './audio/amplified-speaker.ts';
+import { audioMixer } from './audio/audio-mixer.ts';
+import { handMicrophone } from './audio/hand-microphone.ts';
 import { headphones } from './audio/headphones.ts';
+import { headset } from './audio/headset.ts';
+import { isolationTransformer } from './audio/isolation-transformer.ts';
 import { loudspeaker } from './audio/loudspeaker.ts';
+import { loudspeaker4Ohm } from './audio/loudspeaker-4-ohm.ts';
+import { microphoneDynamic } from './audio/microphone-dynamic.ts';
+import { microphoneElectret } from './audio/microphone-electret.ts';
+import { soundInterface } from './audio/sound-interface.ts';
+import { antennaSwitch4 } from './changeover/antenna-switch-4.ts';
 import { changeoverByLine } from './changeover/changeover-by-line.ts';
 import { changeoverSensingRf } from './changeover/changeover-sensing-rf.ts';
+import { coaxRelay12v } from './changeover/coax-relay-12v.ts';
+import { coaxRelay28v } from './changeover/coax-relay-28v.ts';
 import { coaxSwitch } from './changeover/coax-switch.ts';
+import { pinSwitch } from './changeover/pin-switch.ts';
+import { sequencer } from './changeover/sequencer.ts';
+import { transferRelay } from './changeover/transfer-relay.ts';
+import { bandDecoder } from './computer/band-decoder.ts';
 import { computer } from './computer/computer.ts';
+import { controlBusInterface } from './computer/control-bus-interface.ts';
+import { levelConverter } from './computer/level-converter.ts';
+import { networkSwitch } from './computer/network-switch.ts';
+import { referenceClock } from './computer/reference-clock.ts';
+import { referenceSplitter } from './computer/reference-splitter.ts';
+import { rotator } from './computer/rotator.ts';
+import { rotatorController } from './computer/rotator-controller.ts';
+import { serialRs232 } from './computer/serial-rs232.ts';
+import { serialTtl } from './computer/serial-ttl.ts';
+import { usbHub } from './computer/usb-hub.ts';
+import { usbIsolator } from './computer/usb-isolator.ts';
 import { arrestor } from './earth/arrestor.ts';
+import { arrestorBlocking } from './earth/arrestor-blocking.ts';
 import { earthBar } from './earth/earth-bar.ts';
+import { earthRod } from './earth/earth-rod.ts';
+import { entryPanel } from './earth/entry-panel.ts';
+import { mainsEarth } from './earth/mains-earth.ts';
+import { diodeSplitter } from './keying/diode-splitter.ts';
+import { footswitch } from './keying/footswitch.ts';
 import { keyer } from './keying/keyer.ts';
+import { keyingAdapter } from './keying/keying-adapter.ts';
+import { memoryKeyerUsb } from './keying/memory-keyer-usb.ts';
 import { paddle } from './keying/paddle.ts';
+import { sideSwiper } from './keying/side-swiper.ts';
 import { straightKey } from './keying/straight-key.ts';
+import { receiverMuteOnOpen } from './listening/receiver-mute-on-open.ts';
 import { receiverWithMute } from './listening/receiver-with-mute.ts';
 import { receiverWithoutMute } from './listening/receiver-without-mute.ts';
+import { sdrReceiverHf } from './listening/sdr-receiver-hf.ts';
 import { sdrReceiverUsb } from './listening/sdr-receiver-usb.ts';
+import { agmBattery } from './power/agm-battery.ts';
+import { backupChangeover } from './power/backup-changeover.ts';
+import { batteryCharger } from './power/battery-charger.ts';
+import { batteryCutOff } from './power/battery-cut-off.ts';
 import { benchSupply } from './power/bench-supply.ts';
+import { boostConverter19v } from './power/boost-converter-19v.ts';
+import { buckConverter5v } from './power/buck-converter-5v.ts';
+import { converter28v } from './power/converter-28v.ts';
+import { dcMeter } from './power/dc-meter.ts';
+import { dcSplitter } from './power/dc-splitter.ts';
+import { dcSwitch } from './power/dc-switch.ts';
+import { diodeJoiner } from './power/diode-joiner.ts';
 import { fusedStrip } from './power/fused-strip.ts';
 import { jackBox } from './power/jack-box.ts';
 import { leadAcidBattery } from './power/lead-acid-battery.ts';
 import { lifepo4Battery } from './power/lifepo4-battery.ts';
+import { linearSupply20a } from './power/linear-supply-20a.ts';
+import { linearSupply35aProtected } from './power/linear-supply-35a-protected.ts';
 import { plugInAdapter } from './power/plug-in-adapter.ts';
+import { powerBank } from './power/power-bank.ts';
+import { regulator9v } from './power/regulator-9v.ts';
+import { solarChargeController } from './power/solar-charge-controller.ts';
+import { solarPanel } from './power/solar-panel.ts';
 import { switchModeSupply } from './power/switch-mode-supply.ts';
+import { usbCharger } from './power/usb-charger.ts';
+import { vehicleBattery } from './power/vehicle-battery.ts';
+import { vehicleOutlet } from './power/vehicle-outlet.ts';
+import { activeWhip } from './rf/active-whip.ts';
 import { attenuator } from './rf/attenuator.ts';
+import { attenuator40db100w } from './rf/attenuator-40db-100w.ts';
+import { automaticTuner } from './rf/automatic-tuner.ts';
+import { balun11 } from './rf/balun-1-1.ts';
+import { bandPassFilter20m } from './rf/band-pass-filter-20m.ts';
+import { beamThreeElement } from './rf/beam-three-element.ts';
+import { beverage } from './rf/beverage.ts';
+import { biasTee } from './rf/bias-tee.ts';
+import { commonModeChoke } from './rf/common-mode-choke.ts';
 import { dipole } from './rf/dipole.ts';
 import { dummyLoad5w } from './rf/dummy-load-5w.ts';
 import { dummyLoad100w } from './rf/dummy-load-100w.ts';
+import { dummyLoad1500w } from './rf/dummy-load-1500w.ts';
+import { duplexer } from './rf/duplexer.ts';
+import { endFedWire } from './rf/end-fed-wire.ts';
 import { lowPassFilter } from './rf/low-pass-filter.ts';
 import { manualTuner } from './rf/manual-tuner.ts';
+import { mastheadPreamplifier } from './rf/masthead-preamplifier.ts';
+import { noiseCanceller } from './rf/noise-canceller.ts';
+import { preamplifier } from './rf/preamplifier.ts';
+import { qrpTuner } from './rf/qrp-tuner.ts';
+import { receiveLoop } from './rf/receive-loop.ts';
+import { splitter } from './rf/splitter.ts';
 import { swrMeter } from './rf/swr-meter.ts';
+import { swrMeter2kw } from './rf/swr-meter-2kw.ts';
+import { swrMeter200w } from './rf/swr-meter-200w.ts';
+import { teePiece } from './rf/tee-piece.ts';
+import { verticalMultiband } from './rf/vertical-multiband.ts';
+import { vhfVertical } from './rf/vhf-vertical.ts';
 import { wireAntenna } from './rf/wire-antenna.ts';
+import { yagi2m } from './rf/yagi-2m.ts';
 import { amplifier40w } from './sending/amplifier-40w.ts';
+import { amplifier500w } from './sending/amplifier-500w.ts';
+import { amplifierVhf150w } from './sending/amplifier-vhf-150w.ts';
 import { cwTransmitter3w } from './sending/cw-transmitter-3w.ts';
 import { cwTransmitter5w } from './sending/cw-transmitter-5w.ts';
+import { handheld5w } from './sending/handheld-5w.ts';
 import { transceiver100w } from './sending/transceiver-100w.ts';
+import { transceiverQrp10w } from './sending/transceiver-qrp-10w.ts';
+import { transceiverVhfMobile50w } from './sending/transceiver-vhf-mobile-50w.ts';
+import { transmitter100w } from './sending/transmitter-100w.ts';
+import { transverter2m } from './sending/transverter-2m.ts';
+import { valveAmplifier1kw } from './sending/valve-amplifier-1kw.ts';
 
-/** A unit kind as the shelf offers it. */
 export interface ShelfKind {
   readonly id: string;
   readonly kind: UnitKind;
@@ -48,16 +137,52 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'lifepo4-battery', kind: lifepo4Battery },
   { id: 'fused-strip', kind: fusedStrip },
   { id: 'jack-box', kind: jackBox },
+  { id: 'vehicle-battery', kind: vehicleBattery },
+  { id: 'agm-battery', kind: agmBattery },
+  { id: 'linear-supply-20a', kind: linearSupply20a },
+  { id: 'linear-supply-35a-protected', kind: linearSupply35aProtected },
+  { id: 'usb-charger', kind: usbCharger },
+  { id: 'power-bank', kind: powerBank },
+  { id: 'solar-panel', kind: solarPanel },
+  { id: 'solar-charge-controller', kind: solarChargeController },
+  { id: 'battery-charger', kind: batteryCharger },
+  { id: 'dc-splitter', kind: dcSplitter },
+  { id: 'dc-switch', kind: dcSwitch },
+  { id: 'battery-cut-off', kind: batteryCutOff },
+  { id: 'regulator-9v', kind: regulator9v },
+  { id: 'buck-converter-5v', kind: buckConverter5v },
+  { id: 'boost-converter-19v', kind: boostConverter19v },
+  { id: 'converter-28v', kind: converter28v },
+  { id: 'dc-meter', kind: dcMeter },
+  { id: 'diode-joiner', kind: diodeJoiner },
+  { id: 'backup-changeover', kind: backupChangeover },
+  { id: 'vehicle-outlet', kind: vehicleOutlet },
   { id: 'cw-transmitter-3w', kind: cwTransmitter3w },
   { id: 'cw-transmitter-5w', kind: cwTransmitter5w },
   { id: 'transceiver-100w', kind: transceiver100w },
   { id: 'amplifier-40w', kind: amplifier40w },
+  { id: 'transceiver-qrp-10w', kind: transceiverQrp10w },
+  { id: 'transceiver-vhf-mobile-50w', kind: transceiverVhfMobile50w },
+  { id: 'handheld-5w', kind: handheld5w },
+  { id: 'transmitter-100w', kind: transmitter100w },
+  { id: 'amplifier-500w', kind: amplifier500w },
+  { id: 'amplifier-vhf-150w', kind: amplifierVhf150w },
+  { id: 'valve-amplifier-1kw', kind: valveAmplifier1kw },
+  { id: 'transverter-2m', kind: transverter2m },
   { id: 'receiver-with-mute', kind: receiverWithMute },
   { id: 'receiver-without-mute', kind: receiverWithoutMute },
   { id: 'sdr-receiver-usb', kind: sdrReceiverUsb },
+  { id: 'sdr-receiver-hf', kind: sdrReceiverHf },
+  { id: 'receiver-mute-on-open', kind: receiverMuteOnOpen },
   { id: 'changeover-by-line', kind: changeoverByLine },
   { id: 'changeover-sensing-rf', kind: changeoverSensingRf },
   { id: 'coax-switch', kind: coaxSwitch },
+  { id: 'coax-relay-12v', kind: coaxRelay12v },
+  { id: 'coax-relay-28v', kind: coaxRelay28v },
+  { id: 'transfer-relay', kind: transferRelay },
+  { id: 'antenna-switch-4', kind: antennaSwitch4 },
+  { id: 'pin-switch', kind: pinSwitch },
+  { id: 'sequencer', kind: sequencer },
   { id: 'swr-meter', kind: swrMeter },
   { id: 'manual-tuner', kind: manualTuner },
   { id: 'dummy-load-5w', kind: dummyLoad5w },
@@ -66,12 +191,66 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'dipole', kind: dipole },
   { id: 'attenuator', kind: attenuator },
   { id: 'low-pass-filter', kind: lowPassFilter },
+  { id: 'band-pass-filter-20m', kind: bandPassFilter20m },
+  { id: 'automatic-tuner', kind: automaticTuner },
+  { id: 'qrp-tuner', kind: qrpTuner },
+  { id: 'swr-meter-200w', kind: swrMeter200w },
+  { id: 'swr-meter-2kw', kind: swrMeter2kw },
+  { id: 'dummy-load-1500w', kind: dummyLoad1500w },
+  { id: 'attenuator-40db-100w', kind: attenuator40db100w },
+  { id: 'splitter', kind: splitter },
+  { id: 'duplexer', kind: duplexer },
+  { id: 'bias-tee', kind: biasTee },
+  { id: 'tee-piece', kind: teePiece },
+  { id: 'balun-1-1', kind: balun11 },
+  { id: 'common-mode-choke', kind: commonModeChoke },
+  { id: 'preamplifier', kind: preamplifier },
+  { id: 'masthead-preamplifier', kind: mastheadPreamplifier },
+  { id: 'noise-canceller', kind: noiseCanceller },
+  { id: 'vertical-multiband', kind: verticalMultiband },
+  { id: 'beam-three-element', kind: beamThreeElement },
+  { id: 'end-fed-wire', kind: endFedWire },
+  { id: 'vhf-vertical', kind: vhfVertical },
+  { id: 'yagi-2m', kind: yagi2m },
+  { id: 'receive-loop', kind: receiveLoop },
+  { id: 'active-whip', kind: activeWhip },
+  { id: 'beverage', kind: beverage },
   { id: 'straight-key', kind: straightKey },
   { id: 'paddle', kind: paddle },
   { id: 'keyer', kind: keyer },
+  { id: 'footswitch', kind: footswitch },
+  { id: 'side-swiper', kind: sideSwiper },
+  { id: 'memory-keyer-usb', kind: memoryKeyerUsb },
+  { id: 'keying-adapter', kind: keyingAdapter },
+  { id: 'diode-splitter', kind: diodeSplitter },
   { id: 'headphones', kind: headphones },
   { id: 'loudspeaker', kind: loudspeaker },
+  { id: 'microphone-dynamic', kind: microphoneDynamic },
+  { id: 'microphone-electret', kind: microphoneElectret },
+  { id: 'hand-microphone', kind: handMicrophone },
+  { id: 'headset', kind: headset },
+  { id: 'amplified-speaker', kind: amplifiedSpeaker },
+  { id: 'loudspeaker-4-ohm', kind: loudspeaker4Ohm },
+  { id: 'isolation-transformer', kind: isolationTransformer },
+  { id: 'sound-interface', kind: soundInterface },
+  { id: 'audio-mixer', kind: audioMixer },
   { id: 'computer', kind: computer },
+  { id: 'usb-hub', kind: usbHub },
+  { id: 'serial-rs232', kind: serialRs232 },
+  { id: 'serial-ttl', kind: serialTtl },
+  { id: 'level-converter', kind: levelConverter },
+  { id: 'control-bus-interface', kind: controlBusInterface },
+  { id: 'band-decoder', kind: bandDecoder },
+  { id: 'rotator', kind: rotator },
+  { id: 'rotator-controller', kind: rotatorController },
+  { id: 'reference-clock', kind: referenceClock },
+  { id: 'reference-splitter', kind: referenceSplitter },
+  { id: 'network-switch', kind: networkSwitch },
+  { id: 'usb-isolator', kind: usbIsolator },
   { id: 'arrestor', kind: arrestor },
   { id: 'earth-bar', kind: earthBar },
+  { id: 'earth-rod', kind: earthRod },
+  { id: 'mains-earth', kind: mainsEarth },
+  { id: 'entry-panel', kind: entryPanel },
+  { id: 'arrestor-blocking', kind: arrestorBlocking },
 ];

@@ -1,0 +1,65 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A USB sound card for digital modes, its audio isolated. */
+export const soundInterface: UnitKind = {
+  name: 'Sound interface, USB',
+  group: 'audio',
+  summary: 'USB-B; receive in, transmit out through transformers, PTT transistor; 3.5 mm',
+  words: ['soundcard', 'digimode', 'data modes', 'ft8', 'psk', 'interface'],
+  ports: [
+    { id: 'usb', label: 'USB', class: 'data', connector: 'usb-b-jack', side: 'left', needed: 'always' },
+    { id: 'receive', label: 'receive', class: 'audio', connector: 'mono-35-jack', side: 'right', needed: 'optional' },
+    { id: 'transmit', label: 'transmit', class: 'audio', connector: 'mono-35-jack', side: 'right', needed: 'optional' },
+    { id: 'ptt', label: 'PTT', class: 'control', connector: 'mono-35-jack', side: 'right', needed: 'optional' },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'usb.vbus',
+      minus: 'usb.ground',
+      law: 'current',
+      amount: 0.1,
+      minV: 4.4,
+      maxV: 5.25,
+      absMinV: -0.3,
+      absMaxV: 5.5,
+      reverseProtected: false,
+    },
+    {
+      id: 'record',
+      type: 'audioLoad',
+      contact: 'receive.tip',
+      ohms: 10_000,
+      fullVolts: 0.5,
+      overloadVolts: 2,
+      maxDcVolts: 5,
+    },
+    { id: 'play', type: 'audioSource', contact: 'transmit.tip', volts: 0.5, ohms: 600, maxDcVolts: 5 },
+    {
+      id: 'ptt-out',
+      type: 'contactPair',
+      from: 'ptt.tip',
+      to: 'ptt.sleeve',
+      device: 'transistor',
+      onOhms: 2,
+      maxVolts: 40,
+      maxAmps: 0.1,
+      when: { on: ['program'] },
+    },
+    { id: 'link', type: 'dataEnd', contact: 'usb.data-plus', standard: 'usb', role: 'bus' },
+  ],
+  actors: [
+    {
+      id: 'program',
+      label: 'Program sends',
+      feels: { type: 'operator', label: 'Start the program’s transmission' },
+      operateMs: 0,
+      releaseMs: 0,
+      does: 'keys',
+    },
+  ],
+  isolated: ['receive.sleeve', 'transmit.sleeve'],
+  cautions: ['Set its levels low before the first transmission: a distorted signal is a wide one.'],
+  source: 'typical figures',
+};

@@ -1,0 +1,76 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A hand switch for four antennas; what is not selected is earthed. */
+export const antennaSwitch4: UnitKind = {
+  name: 'Antenna switch, 4 ways',
+  group: 'changeover',
+  summary: 'By hand, SO-239, 60 dB, 1.5 kW; unselected ports earthed',
+  words: ['selector', 'coax switch'],
+  ports: [
+    { id: 'common', label: 'radio', class: 'rf', connector: 'uhf-jack', side: 'left', needed: 'optional' },
+    { id: 'one', label: '1', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+    { id: 'two', label: '2', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+    { id: 'three', label: '3', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+    { id: 'four', label: '4', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+  ],
+  elements: [
+    {
+      id: 'path-one',
+      type: 'rfPath',
+      a: 'common',
+      b: 'one',
+      lossDb: 0.1,
+      isolationDb: 60,
+      maxWatts: 1500,
+      dcOhms: 0.01,
+      when: { settings: { position: 'one' } },
+    },
+    {
+      id: 'path-two',
+      type: 'rfPath',
+      a: 'common',
+      b: 'two',
+      lossDb: 0.1,
+      isolationDb: 60,
+      maxWatts: 1500,
+      dcOhms: 0.01,
+      when: { settings: { position: 'two' } },
+    },
+    {
+      id: 'path-three',
+      type: 'rfPath',
+      a: 'common',
+      b: 'three',
+      lossDb: 0.1,
+      isolationDb: 60,
+      maxWatts: 1500,
+      dcOhms: 0.01,
+      when: { settings: { position: 'three' } },
+    },
+    {
+      id: 'path-four',
+      type: 'rfPath',
+      a: 'common',
+      b: 'four',
+      lossDb: 0.1,
+      isolationDb: 60,
+      maxWatts: 1500,
+      dcOhms: 0.01,
+      when: { settings: { position: 'four' } },
+    },
+  ],
+  settings: [
+    {
+      id: 'position',
+      label: 'Position',
+      options: [
+        { id: 'one', label: '1' },
+        { id: 'two', label: '2' },
+        { id: 'three', label: '3' },
+        { id: 'four', label: '4' },
+      ],
+      initial: 'one',
+    },
+  ],
+  source: 'typical figures',
+};

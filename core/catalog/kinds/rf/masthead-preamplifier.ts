@@ -1,0 +1,78 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** At the antenna, fed over the coax; without DC its relay goes past it. */
+export const mastheadPreamplifier: UnitKind = {
+  name: 'Masthead preamplifier, 144 MHz',
+  group: 'rf',
+  summary: '18 dB; 9 to 15 V over the coax; past it without DC, 300 W; N',
+  words: ['lna', 'tower mounted', '2 m'],
+  ports: [
+    {
+      id: 'antenna',
+      label: 'antenna',
+      class: 'rf',
+      connector: 'n-jack',
+      side: 'right',
+      needed: 'always',
+      minHz: 144_000_000,
+      maxHz: 146_000_000,
+    },
+    {
+      id: 'line',
+      label: 'line, RF and DC',
+      class: 'rf',
+      connector: 'n-jack',
+      side: 'left',
+      needed: 'always',
+      limits: { centre: { minV: -1, maxV: 16 } },
+    },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'line.centre',
+      minus: 'line.shell',
+      law: 'current',
+      amount: 0.15,
+      minV: 9,
+      maxV: 15,
+      absMinV: -0.5,
+      absMaxV: 16,
+      reverseProtected: false,
+    },
+    {
+      id: 'past',
+      type: 'rfPath',
+      a: 'line',
+      b: 'antenna',
+      lossDb: 0.3,
+      isolationDb: 40,
+      maxWatts: 300,
+      when: { off: ['inside'] },
+    },
+    {
+      id: 'stage',
+      type: 'rfPath',
+      a: 'antenna',
+      b: 'line',
+      lossDb: -18,
+      oneWay: true,
+      saturationDbm: 15,
+      maxWatts: 0.01,
+      when: { on: ['inside'] },
+    },
+  ],
+  actors: [
+    {
+      id: 'inside',
+      label: 'Amplifier in line',
+      feels: { type: 'voltageAbove', contact: 'line.centre', volts: 8, reference: 'line.shell' },
+      operateMs: 15,
+      releaseMs: 8,
+    },
+  ],
+  outdoor: true,
+  cautions: ['Take its DC off before you transmit, a relay time ahead.'],
+  source: 'typical figures',
+};

@@ -1,0 +1,73 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A mobile FM transceiver on the desk. */
+export const transceiverVhfMobile50w: UnitKind = {
+  name: 'Transceiver, VHF FM 50 W',
+  group: 'sending',
+  summary: '144 to 146 MHz, 50 W; two-pole power, SO-239, modular mic',
+  words: ['mobile', '2 m', 'repeater'],
+  ports: [
+    { id: 'power', label: 'power', class: 'dc', connector: 'two-pole-30', side: 'left', needed: 'always' },
+    { id: 'microphone', label: 'mic', class: 'control', connector: 'rj45-jack', side: 'left', needed: 'optional' },
+    {
+      id: 'antenna',
+      label: 'antenna',
+      class: 'rf',
+      connector: 'uhf-jack',
+      side: 'right',
+      needed: 'always',
+      minHz: 144_000_000,
+      maxHz: 146_000_000,
+    },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'power.plus',
+      minus: 'power.minus',
+      law: 'current',
+      amount: 0.5,
+      states: [{ when: { on: ['rf'] }, amount: 10 }],
+      minV: 11.7,
+      maxV: 15.9,
+      absMinV: -16,
+      absMaxV: 16.5,
+      reverseProtected: true,
+    },
+    {
+      id: 'output',
+      type: 'rfSource',
+      port: 'antenna',
+      dbm: 47,
+      maxDbm: 47,
+      minHz: 144_000_000,
+      maxHz: 146_000_000,
+      harmonicsDbc: -60,
+      when: { on: ['rf'] },
+    },
+    {
+      id: 'input',
+      type: 'rfLoad',
+      port: 'antenna',
+      role: 'receiver',
+      ohms: 50,
+      damageDbm: 20,
+      overloadDbm: -10,
+      when: { off: ['rf'] },
+    },
+  ],
+  actors: [
+    {
+      id: 'hand',
+      label: 'Hand microphone',
+      feels: { type: 'operator', label: 'Press the microphone’s key' },
+      operateMs: 0,
+      releaseMs: 0,
+      does: 'keys',
+    },
+    { id: 'rf', label: 'RF', feels: [{ type: 'actor', actor: 'hand' }], operateMs: 15, releaseMs: 4, does: 'sends' },
+  ],
+  cautions: ['Transmitting needs a licence.'],
+  source: 'typical figures',
+};

@@ -1,0 +1,70 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** Turns 28 MHz of a transceiver into 144 MHz. */
+export const transverter2m: UnitKind = {
+  name: 'Transverter, 2 m 25 W',
+  group: 'sending',
+  summary: '28 MHz in, 10 mW at most; 25 W out; PTT line; BNC and N',
+  words: ['converter', 'vhf', 'if'],
+  ports: [
+    { id: 'power', label: 'power', class: 'dc', connector: 'two-pole-30', side: 'left', needed: 'always' },
+    { id: 'key', label: 'PTT', class: 'control', connector: 'phono-jack', side: 'left', needed: 'toSend' },
+    { id: 'input', label: '28 MHz', class: 'rf', connector: 'bnc-jack', side: 'left', needed: 'toSend' },
+    { id: 'output', label: '144 MHz', class: 'rf', connector: 'n-jack', side: 'right', needed: 'toSend' },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'power.plus',
+      minus: 'power.minus',
+      law: 'current',
+      amount: 0.3,
+      states: [{ when: { on: ['relay'] }, amount: 4.5 }],
+      minV: 12,
+      maxV: 14.8,
+      absMinV: -0.5,
+      absMaxV: 16,
+      reverseProtected: false,
+    },
+    { id: 'key-bias', type: 'pullUp', contact: 'key.centre', volts: 12, ohms: 4700, when: { powered: true } },
+    {
+      id: 'receive',
+      type: 'rfPath',
+      a: 'output',
+      b: 'input',
+      lossDb: -15,
+      oneWay: true,
+      saturationDbm: 5,
+      maxWatts: 0.01,
+      when: { off: ['relay'], powered: true },
+    },
+    {
+      id: 'stage',
+      type: 'rfPath',
+      a: 'input',
+      b: 'output',
+      lossDb: -34,
+      oneWay: true,
+      saturationDbm: 44,
+      maxWatts: 0.01,
+      harmonicsDbc: -55,
+      when: { on: ['relay'] },
+    },
+  ],
+  actors: [
+    {
+      id: 'relay',
+      label: 'Relay',
+      feels: { type: 'voltageBelow', contact: 'key.centre', volts: 1 },
+      operateMs: 12,
+      releaseMs: 10,
+      does: 'changesOver',
+    },
+  ],
+  cautions: [
+    'Transmitting needs a licence.',
+    'Ten milliwatts, not ten watts: put the attenuator in before the first test.',
+  ],
+  source: 'typical figures',
+};
