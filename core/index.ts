@@ -15,6 +15,7 @@ export { spiceDeck } from './reports/spice-deck.ts';
 export { surveyReport } from './reports/survey-report.ts';
 export { acceptFinding } from './rules/accept.ts';
 export { type Finding, type Place, type Severity, severities } from './rules/finding.ts';
+export { rules } from './rules/index.ts';
 export type { Connector } from './station/connector.ts';
 export { createStation } from './station/create.ts';
 export { type Change, edit } from './station/edit.ts';

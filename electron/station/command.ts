@@ -23,6 +23,13 @@ export interface Command {
   run(given: Given): { text: string; status: 0 | 1 };
 }
 
+/** A command about the program itself: it needs no file. */
+export interface Listing {
+  readonly summary: string;
+  readonly forms: readonly Options['form'][];
+  list(form: Options['form']): string;
+}
+
 /** Whether a row of a hook-up was asked for. */
 export const isAsked = (options: Options, hookup: string): boolean =>
   options.hookup === null || options.hookup.id === hookup;

@@ -6,17 +6,21 @@ import { budget } from './budget.ts';
 import { cables } from './cables.ts';
 import { check } from './check.ts';
 import { circuit } from './circuit.ts';
-import type { Command, Options } from './command.ts';
+import type { Command, Listing, Options } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
 import { rf } from './rf.ts';
+import { rules } from './rules.ts';
+import { shelf } from './shelf.ts';
 
 const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit };
 
+const listings: Record<string, Listing> = { rules, shelf };
+
 const usage = `Usage: npm run -s station -- COMMAND FILE [options]
 
-${Object.entries(commands)
+${Object.entries({ ...commands, ...listings })
   .map(([name, { summary }]) => `  ${name.padEnd(9)} ${summary}`)
   .join('\n')}
 
@@ -37,12 +41,19 @@ function run(args: readonly string[]): { text: string; status: number } {
   const { values, positionals } = parse(args);
   const [name, file, ...more] = positionals;
   if (values.help || name === undefined) return { text: usage, status: values.help ? 0 : 2 };
-  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!command) throw new Refusal(`There is no command “${name}”; there are ${Object.keys(commands).join(', ')}.`);
-  if (file === undefined) throw new Refusal(`Name a station file: station ${name} FILE.`);
-  if (more.length > 0) throw new Refusal(`One file at a time: “${more[0]}” is too much.`);
   const form = values.json ? 'json' : values.csv ? 'csv' : values.spice ? 'spice' : 'text';
-  if (form !== 'text' && !command.forms.includes(form)) throw new Refusal(`“${name}” has no --${form}.`);
+  const listing = Object.hasOwn(listings, name) ? listings[name] : undefined;
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  const known = listing ?? command;
+  if (!known)
+    throw new Refusal(
+      `There is no command “${name}”; there are ${Object.keys({ ...commands, ...listings }).join(', ')}.`,
+    );
+  if (form !== 'text' && !known.forms.includes(form)) throw new Refusal(`“${name}” has no --${form}.`);
+  if (listing && file !== undefined) throw new Refusal(`“${name}” needs no file.`);
+  if (listing) return { text: listing.list(form), status: 0 };
+  if (!command || file === undefined) throw new Refusal(`Name a station file: station ${name} FILE.`);
+  if (more.length > 0) throw new Refusal(`One file at a time: “${more[0]}” is too much.`);
   if (values.moment !== undefined && values.moment !== 'receive' && values.moment !== 'sending')
     throw new Refusal('--moment is receive or sending.');
   const read = openFile(file);
@@ -89,6 +100,11 @@ function findHookup(station: Station, name: string | undefined): Hookup | null {
     throw new Refusal(`There is no hook-up “${name}”; there are ${hookups.map((h) => `“${h.name}”`).join(', ')}.`);
   return found;
 }
+
+// Whoever reads us may stop early: `station rules | head`.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 
 try {
   const { text, status } = run(process.argv.slice(2));

@@ -40,6 +40,10 @@ describe('exit status', () => {
     [['check', 'hut', '--bogus'], 2],
     [['check', 'hut', '--hookup', 'Nowhere'], 2],
     [['--help'], 0],
+    [['rules'], 0],
+    [['shelf'], 0],
+    [['shelf', 'hut'], 2],
+    [['rules', '--csv'], 2],
   ] as [string[], number][])('%j gives %d', (args, status) => expect(station(...args).status).toBe(status));
   it('what can’t be read says so on the error stream, without a trace', () => {
     const { out, err } = station(
@@ -49,6 +53,22 @@ describe('exit status', () => {
     expect(out).toBe('');
     expect(err).toMatch(/cables\[0\]\.lengthM: It has to be at least 0\./);
     expect(err).not.toMatch(/\bat .*:\d+:\d+/);
+  });
+});
+
+describe('what there is', () => {
+  it('shelf --json is an object of kinds with ids, names and ports', () => {
+    const { kinds } = JSON.parse(station('shelf', '--json').out);
+    expect(kinds.length).toBeGreaterThanOrEqual(80);
+    for (const kind of kinds)
+      expect(Object.keys(kind)).toEqual(expect.arrayContaining(['id', 'name', 'ports', 'source']));
+  });
+  it('rules --json tells of each rule what it says and where its limits come from', () => {
+    const { rules } = JSON.parse(station('rules', '--json').out);
+    for (const rule of rules) {
+      expect(rule.source).not.toBe('');
+      expect(Object.keys(rule.messages).length).toBeGreaterThan(0);
+    }
   });
 });
 
