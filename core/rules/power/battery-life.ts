@@ -48,6 +48,10 @@ const step = 0.01;
 export const averageOf = ({ sendShare, duty }: Plan, receive: number, sending: number): number =>
   receive + sendShare * duty * (sending - receive);
 
+/** Average over a transmission: so much with the key down for this share of it, so much between. */
+export const averageOver = (keyDown: number, between: number, duty: number): number =>
+  duty * keyDown + (1 - duty) * between;
+
 /**
  * How long a battery lasts by the plan: Peukert's hours at the average current from its charge, and how far down it
  * can go before a unit that it feeds falls below its working voltage in sending, or the battery below its cut-off.

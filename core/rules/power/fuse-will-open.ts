@@ -5,6 +5,7 @@ import { instantsOfPart, momentWords } from '../instants.ts';
 import { fusesOf, touchOf, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
+import { averageOver } from './battery-life.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
 
 /** Shares of the rating: below the first a fuse has room, above the second it is not sure to hold. */
@@ -19,24 +20,27 @@ export const fuseWillOpen = defineRule({
   why: 'Whatever the fuse feeds goes dead, perhaps in the middle of a transmission.',
   advice: 'Find out why so much flows; only where the wire allows it, fit the next size.',
   source:
-    'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20)',
+    'time gates of ISO 8820-3 (blade) and IEC 60127-2 (5 × 20 mm); above 110 % a fuse is not sure to hold; 80 % of the rating for a continuous load (NEC 210.20), averaged by the mode’s duty',
   follows: ['power/reversed-polarity', 'power/short-circuit', 'drawing/fits-but-should-not'],
   messages: {
     opens: '{fuse} ({rated rated}) carries {amps A} {moment} and opens {time}.',
-    near: '{fuse} ({rated rated}) carries {amps A} {moment}, {share %} of its rating.',
+    near: '{fuse} ({rated rated}) carries {average A} on average {moment}, {share %} of its rating.',
   },
   check({ station, hookups }, report) {
+    const { duty } = station.plan;
     for (const { hookup, trial } of hookups) {
       const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
       for (const { index, part } of fusesOf(trial.circuit)) {
         const { ratedAmps: rated, family } = part.fuse;
         const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
           const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
-          return { name, reach, amps, share: amps / rated };
+          // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
+          const average = name !== 'receive' ? averageOver(amps, Math.abs(trial.receive.dc.ampsIn(index)), duty) : amps;
+          return { name, reach, amps, average, peakShare: amps / rated, share: average / rated };
         });
-        const opens = carried.some(({ share }) => share > opensAbove);
-        for (const { name, reach, amps, share } of carried) {
-          if (share <= (opens ? opensAbove : nearAbove)) continue;
+        const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
+        for (const { name, reach, amps, average, peakShare, share } of carried) {
+          if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
           const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
           const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
           const time = timeWords(openingTime(amps, rated, family)?.toS);
@@ -44,10 +48,18 @@ export const fuseWillOpen = defineRule({
             message: opens ? 'opens' : 'near',
             severity: opens ? 'fault' : 'doubt',
             at: [fusePlace(station, part)],
-            values: { fuse: fuseName(station, part), rated, amps, share, moment: momentWords[name], time },
+            values: {
+              fuse: fuseName(station, part),
+              rated,
+              amps,
+              average,
+              share: opens ? peakShare : share,
+              moment: momentWords[name],
+              time,
+            },
             hookup: hookup.id,
             moment: name,
-            weight: share,
+            weight: opens ? peakShare : share,
             touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
           });
         }

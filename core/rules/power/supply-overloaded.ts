@@ -5,6 +5,7 @@ import { instantsOfPart, momentWords } from '../instants.ts';
 import { loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { conductorsOf, joinedTo } from '../trace.ts';
+import { averageOver } from './battery-life.ts';
 
 export const supplyOverloaded = defineRule({
   id: 'power/supply-overloaded',
@@ -13,33 +14,35 @@ export const supplyOverloaded = defineRule({
   compares: 'what the loads ask for against the supply’s continuous and peak ratings, in every moment',
   why: 'Beyond its rating a supply limits, shuts down or overheats, and everything on it suffers when one unit sends.',
   advice: 'Use a supply of a higher rating, or take loads off it.',
-  source: 'the supply’s own ratings; in doubt above 80 % for a continuous load (NEC 210.20, 125 % rule)',
+  source:
+    'the supply’s own ratings; in doubt above 80 % for a continuous load (NEC 210.20, 125 % rule), averaged by the mode’s duty',
   follows: ['power/short-circuit', 'power/reversed-polarity'],
   messages: {
     peak: '{supply} is asked for {amps A} {moment}; it gives {peak rated} at the very most and {rated rated} continuously.',
     continuous: '{supply} is asked for {amps A} {moment}; it gives {rated rated} continuously.',
-    near: '{supply} gives {amps A} {moment}, {share %} of the {rated rated} it is rated at.',
+    near: '{supply} gives {average A} on average {moment}, {share %} of the {rated rated} it is rated at.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const supply of suppliesOf(trial.circuit)) {
         const { amps: rated, peakAmps: peak } = supply.part.spec;
         if (rated === 0) continue;
-        const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => ({
-          name,
-          amps: demandOn(trial, reach, supply),
-        }));
-        const message = levelOf(Math.max(...asked.map(({ amps }) => amps)), rated, peak);
+        const between = Math.max(0, trial.receive.dc.ampsIn(supply.index));
+        const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => {
+          const amps = demandOn(trial, reach, supply);
+          return { name, amps, average: name !== 'receive' ? averageOver(amps, between, station.plan.duty) : amps };
+        });
+        const message = worstOf(asked.map(({ amps, average }) => levelOf(amps, average, rated, peak)));
         const unit = unitOfPart(supply.part);
-        for (const { name, amps } of asked) {
+        for (const { name, amps, average } of asked) {
           // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
-          if (message === null || levelOf(amps, rated, peak) !== message) continue;
+          if (message === null || levelOf(amps, average, rated, peak) !== message) continue;
           const words = { supply: unitName(station, unit), moment: momentWords[name] };
           report({
             message,
             severity: message === 'near' ? 'doubt' : 'fault',
             at: [{ unit }],
-            values: { ...words, amps, rated, peak, share: amps / rated },
+            values: { ...words, amps, average, rated, peak, share: (message === 'near' ? average : amps) / rated },
             hookup: hookup.id,
             moment: name,
             weight: amps,
@@ -51,11 +54,16 @@ export const supplyOverloaded = defineRule({
   },
 });
 
-function levelOf(amps: number, rated: number, peak: number): 'peak' | 'continuous' | 'near' | null {
+type Level = 'peak' | 'continuous' | 'near';
+
+function levelOf(amps: number, average: number, rated: number, peak: number): Level | null {
   if (amps > peak) return 'peak';
   if (amps > rated) return 'continuous';
-  return amps > 0.8 * rated ? 'near' : null;
+  return average > 0.8 * rated ? 'near' : null;
 }
+
+const worstOf = (levels: readonly (Level | null)[]): Level | null =>
+  (['peak', 'continuous', 'near'] as const).find((level) => levels.includes(level)) ?? null;
 
 /** What a supply gives, or where it can't give it what the loads on it ask for. */
 function demandOn(trial: Trial, reach: Reach, supply: Numbered<SupplyPart>): number {
