@@ -17,8 +17,14 @@ const leadWires: readonly Wire[] = [
   { awg: 14 },
   { awg: 12 },
   { awg: 10 },
+  { awg: 8 },
+  { awg: 6 },
+  { awg: 4 },
   { mm2: 1.5 },
   { mm2: 2.5 },
+  { mm2: 6 },
+  { mm2: 10 },
+  { mm2: 16 },
 ];
 
 /** `lead-awg-14`, `lead-1.5-mm2` */

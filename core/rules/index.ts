@@ -28,6 +28,7 @@ import { logicLevels } from './keying/logic-levels.ts';
 import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
+import { backFeed } from './power/back-feed.ts';
 import { batteryTooSmall } from './power/battery-too-small.ts';
 import { chargeOverloads } from './power/charge-overloads.ts';
 import { connectorOverloaded } from './power/connector-overloaded.ts';
@@ -101,6 +102,7 @@ export const rules: readonly Rule[] = [
   chargeOverloads,
   supplyRunaway,
   switchBypassed,
+  backFeed,
   converterRange,
   underVoltage,
   voltageDrop,
