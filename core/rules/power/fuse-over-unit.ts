@@ -1,6 +1,8 @@
+import type { Trial } from '../../keydown/key-down.ts';
 import { instantsOfPart } from '../instants.ts';
-import { fusesOf, touchOf } from '../look.ts';
+import { type FusePart, fusesOf, touchOf } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
 
 /** A fuse of so many times what it carries, and more than so many amperes, guards the wire alone. */
@@ -26,7 +28,7 @@ export const fuseOverUnit = defineRule({
         if (rated <= leastAmps) continue;
         const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
         // A fuse with nothing behind it, or one that feeds a whole strip, is judged by what hangs on it.
-        if (amps < 1e-3 || rated <= timesOver * amps) continue;
+        if (amps < 1e-3 || rated <= timesOver * amps || isBetweenSources(trial, index, part)) continue;
         report({
           message: 'over',
           severity: 'doubt',
@@ -40,3 +42,9 @@ export const fuseOverUnit = defineRule({
     }
   },
 });
+
+/** Whether a source stands on either side, as a battery does behind its charger: no unit's fuse. */
+function isBetweenSources({ circuit, receive }: Trial, index: number, { a, b }: FusePart): boolean {
+  const around = conductorsOf(circuit, receive.on, (_, i) => i === index);
+  return [a, b].every((side) => suppliesAmong(circuit, joinedTo(around, side)).length > 0);
+}

@@ -28,7 +28,8 @@ export const unregulated = defineRule({
         const limit = part.spec.absMaxV;
         if (!isFeed(part) || volts <= 0 || volts > limit) continue;
         for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
-          if (!isUnregulated(supply) || supply.spec.volts <= limit) continue;
+          const open = supply.spec.maxVolts ?? supply.spec.volts;
+          if (!isUnregulated(supply) || open <= limit) continue;
           const ref = placeOfContact(unitOfPart(part), part.spec.plus);
           report({
             message: 'rises',
@@ -36,7 +37,7 @@ export const unregulated = defineRule({
             at: [ref, { unit: unitOfPart(supply) }],
             values: {
               supply: unitName(station, unitOfPart(supply)),
-              open: supply.spec.volts,
+              open,
               port: portName(station, ref),
               volts,
               limit,

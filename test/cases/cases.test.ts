@@ -1,0 +1,9 @@
+import { describe, expect, it } from 'vitest';
+import { correct, troubles } from './index.ts';
+import { alarmsOfCorrect, alarmsOfRight, missedBy } from './judge.ts';
+
+describe('mistakes that people make', () => {
+  it.each(troubles)('$id is caught: $about', (trouble) => expect(missedBy(trouble)).toEqual([]));
+  it.each(troubles)('$id put right is silent', (trouble) => expect(alarmsOfRight(trouble)).toEqual([]));
+  it('are counted once', () => expect(new Set(troubles.map((t) => t.id)).size).toBe(troubles.length));
+});

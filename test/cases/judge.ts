@@ -1,0 +1,68 @@
+import { type Finding, severities } from '../../core/rules/finding.ts';
+import type { Station } from '../../core/station/schema.ts';
+import { survey } from '../../core/survey.ts';
+import { studyFailures } from '../../core/whatif/study-failures.ts';
+import type { Correct, Trouble, Wanted } from './case.ts';
+
+/** What a case misses: sentences, none where all is as it should be. */
+export function missedBy({ wrong, finds, whenFails }: Trouble): string[] {
+  const findings = whenFails === undefined ? survey(wrong).findings : failing(wrong, whenFails);
+  const told = findings.map((f) => `${f.severity} ${f.id}: ${f.message}`).join(' / ') || 'nothing';
+  return finds.flatMap((wanted) => {
+    const why = mismatch(findings, wanted);
+    return why === null ? [] : [`${wanted.rule}: ${why}; found: ${told}`];
+  });
+}
+
+/** Whatever the tool says above a note of a station that is right. */
+export const alarmsOf = (station: Station): string[] =>
+  survey(station)
+    .findings.filter((f) => severities.indexOf(f.severity) < severities.indexOf('note'))
+    .map((f) => `${f.severity} ${f.id}: ${f.message}`);
+
+/** The same for the put-right half of a case: its failure, where one is named, may do no harm either. */
+export const alarmsOfRight = ({ right, whenFails }: Trouble): string[] => [
+  ...alarmsOf(right),
+  ...(whenFails === undefined
+    ? []
+    : failing(right, whenFails)
+        .filter((f) => f.severity === 'danger')
+        .map((f) => `${f.severity} ${f.id}: ${f.message}`)),
+];
+
+export const alarmsOfCorrect = ({ station }: Correct): string[] => alarmsOf(station);
+
+function failing(station: Station, id: string): readonly Finding[] {
+  const study = studyFailures(station).find(({ failure }) => failure.id === id);
+  if (!study)
+    throw new Error(
+      `nothing called ${id} can fail: ${studyFailures(station)
+        .map((s) => s.failure.id)
+        .join(', ')}`,
+    );
+  return study.findings;
+}
+
+function mismatch(
+  findings: readonly Finding[],
+  { rule, at, values = {}, within = 0.05, severity }: Wanted,
+): string | null {
+  const same = findings.filter((f) => f.rule === rule);
+  if (same.length === 0) return 'not found';
+  const here = same.find((f) => JSON.stringify(pick(f.at[0], at)) === JSON.stringify(at));
+  if (!here) return `found elsewhere: ${JSON.stringify(same.map((f) => f.at[0]))}`;
+  if (severity !== undefined && here.severity !== severity) return `is a ${here.severity}`;
+  for (const [name, wanted] of Object.entries(values)) {
+    const value = here.values[name];
+    const isIt =
+      typeof wanted === 'string' ? value === wanted : Math.abs(Number(value) - wanted) <= within * Math.abs(wanted);
+    if (!isIt) return `${name} is ${value}, not ${wanted}`;
+  }
+  return null;
+}
+
+/** Of a place the fields that are asked for, in their order. */
+function pick(place: unknown, asked: object): object {
+  const all = (place ?? {}) as Record<string, unknown>;
+  return Object.fromEntries(Object.keys(asked).map((key) => [key, all[key]]));
+}
