@@ -5,6 +5,9 @@ import { portName } from '../../station/parts.ts';
 import { instantsBetween } from '../instants.ts';
 import { defineRule } from '../rule.ts';
 
+/** A coil or input that gets more than this share of what it needs is fed, if not enough. */
+const fedShare = 0.4;
+
 /** A line that falls by less than this share of itself is not being pulled at all. */
 const pulledShare = 0.2;
 
@@ -13,23 +16,36 @@ type LineFeel = Extract<CompiledFeel, { volts: number }>;
 export const lineNeverLowEnough = defineRule({
   id: 'keying/line-never-low-enough',
   severity: 'fault',
-  title: 'The line is pulled, but not low enough',
-  compares: 'the voltage of each keyed line at its lowest against what its input needs',
-  why: 'A diode, a transistor or a long thin wire in the line leaves a volt or two on it, and the input waits for less.',
+  title: 'The line is switched, but not far enough',
+  compares: 'the voltage of each keyed line at its lowest, of each fed coil at its highest, against what it needs',
+  why: 'A diode, a transistor or a long thin wire in the line leaves a volt or two on it, and the input waits for less. A coil for 28 V never pulls in on 12 V.',
   advice:
     'Take the diode out of the line, key it by a relay contact, or give each of two units on one line a contact of its own.',
   source: 'the input’s own threshold',
   follows: ['power/not-powered', 'power/reversed-polarity', 'drawing/does-not-mate', 'drawing/fits-but-should-not'],
   messages: {
+    weak: '{port} rises to {high V} when it is fed; it has to rise above {limit V}.',
     high: '{port} falls from {rest V} to {low V} when its line is pulled; it has to fall below {limit V}.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const actor of trial.circuit.actors) {
         for (const feel of actor.feels) {
-          if (feel.type !== 'voltageBelow') continue;
+          if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
           const range = rangeOf(trial, feel);
           const ref = portOfNode(trial, actor, feel);
+          if (feel.type === 'voltageAbove') {
+            if (!range || !ref || range.high > feel.volts || range.high < fedShare * feel.volts) continue;
+            report({
+              message: 'weak',
+              severity: 'fault',
+              at: [ref],
+              values: { port: portName(station, ref), high: range.high, limit: feel.volts },
+              hookup: hookup.id,
+              weight: -range.high,
+            });
+            continue;
+          }
           if (!range || !ref || range.low < feel.volts || range.low > (1 - pulledShare) * range.rest) continue;
           report({
             message: 'high',
@@ -45,14 +61,14 @@ export const lineNeverLowEnough = defineRule({
   },
 });
 
-/** The line's voltage in receive and at its lowest; null where it floats. */
-function rangeOf(trial: Trial, { node, reference }: LineFeel): { rest: number; low: number } | null {
+/** The line's voltage in receive, at its lowest and at its highest; null where it floats. */
+function rangeOf(trial: Trial, { node, reference }: LineFeel): { rest: number; low: number; high: number } | null {
   const rest = voltsBetween(trial.receive.dc, node, reference);
   if (rest === null) return null;
   const all = instantsBetween(trial, node, reference).flatMap(
     ({ reach }) => voltsBetween(reach.dc, node, reference) ?? [],
   );
-  return { rest, low: Math.min(rest, ...all) };
+  return { rest, low: Math.min(rest, ...all), high: Math.max(rest, ...all) };
 }
 
 function portOfNode(trial: Trial, { unit }: CircuitActor, { node }: LineFeel): { unit: string; port: string } | null {

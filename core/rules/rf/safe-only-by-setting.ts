@@ -3,6 +3,9 @@ import { rfPortRef, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { sendingChains } from './chains.ts';
 
+/** Ratings have this much room. */
+const roomTimes = 1.25;
+
 export const safeOnlyBySetting = defineRule({
   id: 'rf/safe-only-by-setting',
   severity: 'doubt',
@@ -11,7 +14,7 @@ export const safeOnlyBySetting = defineRule({
   why: 'One turn of the power knob, one lost memory, and the next unit gets what it cannot stand.',
   advice:
     'Put an attenuator between the two that makes the transmitter’s most harmless, or lock the setting and label it.',
-  source: 'the units’ own figures',
+  source: 'the units’ own figures; a quarter over a rating is common practice’s room',
   follows: ['rf/amplifier-overdriven', 'rf/load-overpowered', 'rf/transmit-into-nothing', 'rf/changeover-reversed'],
   messages: {
     most: '{transmitter} is set to {set W}; at the {most W} that it can make {unit} gets {watts W}, and it stands {limit W}.',
@@ -25,7 +28,12 @@ export const safeOnlyBySetting = defineRule({
         for (const { edge, from } of chain.steps) {
           const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
           const limit = edge.maxWatts;
-          if (limit === null || watts > 1.02 * limit || watts * times <= 1.02 * limit || edge.origin.type !== 'element')
+          if (
+            limit === null ||
+            watts > 1.02 * limit ||
+            watts * times <= roomTimes * limit ||
+            edge.origin.type !== 'element'
+          )
             continue;
           report({
             message: 'most',

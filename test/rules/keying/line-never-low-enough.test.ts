@@ -48,8 +48,46 @@ const keyedThrough = (diodes: number) =>
     cables: ['supply.out > amplifier.power', 'amplifier.line > box.line', 'key.out > box.key'],
   });
 
+/** A driver that puts the supply on a relay's coil while its switch is pressed. */
+const driver = made(
+  { power: ['dc', 'binding-posts'], out: ['control', 'phono-jack'] },
+  [
+    {
+      id: 'switch',
+      type: 'contactPair',
+      from: 'power.plus',
+      to: 'out.centre',
+      device: 'relay',
+      onOhms: 0.05,
+      maxVolts: 30,
+      maxAmps: 2,
+      when: { on: ['ptt'] },
+    },
+    { id: 'minus', type: 'conductor', from: 'power.minus', to: 'out.shell', ohms: 0.01 },
+  ],
+  {
+    isolated: 'all',
+    actors: [
+      {
+        id: 'ptt',
+        label: 'PTT',
+        feels: { type: 'operator', label: 'Press' },
+        operateMs: 0,
+        releaseMs: 0,
+        unpowered: true,
+      },
+    ],
+  },
+);
+const coilOn = (relay: string) =>
+  drawStation({
+    units: { supply: 'bench-supply', driver: { made: driver }, relay },
+    cables: ['supply.out > driver.power', 'driver.out > relay.coil'],
+  });
+
 testRule(lineNeverLowEnough, {
   silent: [
+    { name: 'a coil for 12 V', station: coilOn('coax-relay-12v') },
     { name: 'one diode: 0.7 V', station: keyedThrough(1) },
     {
       name: 'a line that nothing pulls is another rule’s business',
@@ -68,6 +106,16 @@ testRule(lineNeverLowEnough, {
       at: { unit: 'amplifier', port: 'line' },
       values: { rest: 12, low: 2.1, limit: 1.4 },
       within: 0.03,
+    },
+    {
+      // Surplus 28 V relays of 290 Ω pull in at 14 V: a station has 13.8 V at best.
+      name: 'a coil for 28 V on 13.8 V',
+      station: coilOn('coax-relay-28v'),
+      message: 'weak',
+      severity: 'fault',
+      at: { unit: 'relay', port: 'coil' },
+      values: { high: 13.8, limit: 14 },
+      within: 0.01,
     },
   ],
 });

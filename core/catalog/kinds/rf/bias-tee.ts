@@ -22,6 +22,7 @@ export const biasTee: UnitKind = {
   elements: [
     { id: 'through', type: 'rfPath', a: 'rf', b: 'line', lossDb: 0.3, maxWatts: 1, maxHz: 1_000_000_000 },
     { id: 'choke', type: 'conductor', from: 'power.centre', to: 'line.centre', ohms: 0.1 },
+    { id: 'return', type: 'conductor', from: 'power.shell', to: 'chassis', ohms: 0.005 },
   ],
   cautions: ['The wrong way round it puts the supply on the receiver.'],
   source: 'typical figures',

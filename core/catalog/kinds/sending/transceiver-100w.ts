@@ -51,7 +51,7 @@ export const transceiver100w: UnitKind = {
       type: 'rfSource',
       port: 'antenna',
       dbm: 50,
-      maxDbm: 51,
+      maxDbm: 50.5,
       minHz: 1_800_000,
       maxHz: 54_000_000,
       harmonicsDbc: -55,
