@@ -59,13 +59,18 @@ function idleAmplifiers(trial: Trial, region: RfRegion, source: RfSource): strin
   const sendings = instantsOfRegion(trial, region.number).filter(({ reach }) => fieldOf(trial, reach, source));
   const stages = region.edges.filter((e) => e.oneWay && e.lossDb < 0 && e.gate.length > 0);
   const units = new Set(stages.flatMap(({ origin }) => (origin.type === 'element' ? [origin.unit] : [])));
+  // What amplifies towards the transmitter is for listening.
+  const isOnWay = (unit: string) => {
+    const entries = new Set(sendings.flatMap(({ reach }) => entriesOf(trial, reach, source, unit)));
+    return stages.some(({ origin, a }) => origin.type === 'element' && origin.unit === unit && entries.has(a));
+  };
   const isIdle = (unit: string) => {
     const passing = sendings.filter(({ reach }) => passes(trial, reach, source, unit));
     const power = circuit.actorOf.get(`${unit}.powered`);
     const isPowered = passing.some(({ reach }) => power === undefined || reach.on[power] === 1);
     return passing.length > 0 && isPowered && !sendings.some(({ reach }) => amplifies(trial, reach, source, unit));
   };
-  return [...units].filter(isIdle);
+  return [...units].filter((unit) => isOnWay(unit) && isIdle(unit));
 }
 
 /** Whether a source's power comes to a port of a unit by a way through the unit itself. */
@@ -74,6 +79,13 @@ const passes = (trial: Trial, reach: Reach, source: RfSource, unit: string): boo
 
 const amplifies = (trial: Trial, reach: Reach, source: RfSource, unit: string): boolean =>
   edgesUsed(trial, reach, source, unit).some((edge) => edge.lossDb < 0);
+
+/** The ports by which a source's power goes into what a unit does with it. */
+const entriesOf = (trial: Trial, reach: Reach, source: RfSource, unit: string): number[] =>
+  [...(fieldOf(trial, reach, source)?.selected.values() ?? [])].flatMap(({ edge, from }) => {
+    const origin = edge === null ? undefined : trial.circuit.rf.edges[edge]?.origin;
+    return from !== null && origin?.type === 'element' && origin.unit === unit ? [from] : [];
+  });
 
 function edgesUsed(trial: Trial, reach: Reach, source: RfSource, unit: string) {
   const field = fieldOf(trial, reach, source);

@@ -27,7 +27,7 @@ export const connectorOverloaded = defineRule({
     for (const { hookup, trial } of hookups) {
       for (const { index, origin } of matesOf(trial.circuit)) {
         const weaker = weakerHalf(station, origin);
-        if (!weaker) continue;
+        if (!weaker || isScreen(station, origin)) continue;
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const amps = Math.abs(reach.dc.ampsIn(index));
           if (amps <= weaker.amps) continue;
@@ -59,6 +59,12 @@ const matesOf = remember((circuit: Circuit) =>
     part.origin.type === 'mate' ? [{ index, origin: part.origin }] : [],
   ),
 );
+
+/** The shell or sleeve of a signal plug: what returns through it is looked at as current in a screen. */
+function isScreen(station: Station, { unit, port, contact }: Mate): boolean {
+  const { port: own, connector } = portOf(station, { unit, port });
+  return own.class !== 'dc' && connector.contacts.find((c) => c.id === contact)?.role === 'return';
+}
 
 /** The half of a joint with the lower rating, or null where neither states one. */
 function weakerHalf(station: Station, { cable: id, end, unit, port }: Mate): { name: string; amps: number } | null {
