@@ -75,7 +75,7 @@ export function addElement(
       addSignal(draft, station, unit, kind, element, gate);
       break;
     default:
-      addRf(draft, unit, kind, element, gate);
+      addRf(draft, station, unit, kind, element, gate);
   }
 }
 
@@ -101,7 +101,7 @@ function addLoad(draft: CircuitDraft, unit: Unit, load: ElementOf<'load'>, gate:
   });
 }
 
-function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitElement, gate: Gate) {
+function addRf(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind, element: UnitElement, gate: Gate) {
   const port = (id: string) => draft.rfPort(`${unit.id}.${id}`);
   const origin = { type: 'element', unit: unit.id, element: element.id } as const;
   if (element.type === 'rfPath' || element.type === 'matcher') {
@@ -114,7 +114,7 @@ function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitEle
       oneWay: path?.oneWay ?? false,
       saturationDbm: path?.saturationDbm ?? null,
       maxWatts: element.maxWatts ?? null,
-      gate,
+      gate: path && isKeptApart(path, station.plan.frequencyHz) ? never : gate,
       origin,
       spec: element,
     });
@@ -130,6 +130,14 @@ function addRf(draft: CircuitDraft, unit: Unit, kind: UnitKind, element: UnitEle
       draft.parts.push({ kind: 'resistor', a, b, ohms: element.dcOhms, gate, origin, lumped: true });
     }
   }
+}
+
+/** A duplexer's other side: outside its band a path that states its isolation is none. */
+function isKeptApart(
+  { minHz = 0, maxHz = Number.POSITIVE_INFINITY, isolationDb }: ElementOf<'rfPath'>,
+  hertz: number,
+): boolean {
+  return isolationDb !== undefined && (hertz < minHz || hertz > maxHz);
 }
 
 /** RF connectors all name their contacts `centre` and `shell`. */

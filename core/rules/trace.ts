@@ -57,6 +57,12 @@ export const fixedConductors = (circuit: Circuit): Conductors => ({
   },
 });
 
+/** All that can ever join, relays in either position and diodes among it, but for one part. */
+export const allMetal = (circuit: Circuit, except: number): Conductors => ({
+  at: metalOf(circuit),
+  joins: (i) => i !== except,
+});
+
 /** Every node that metal joins to this one, itself included. */
 export function joinedTo({ at, joins }: Conductors, start: number): Set<number> {
   const seen = new Set([start]);

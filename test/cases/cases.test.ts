@@ -7,3 +7,7 @@ describe('mistakes that people make', () => {
   it.each(troubles)('$id put right is silent', (trouble) => expect(alarmsOfRight(trouble)).toEqual([]));
   it('are counted once', () => expect(new Set(troubles.map((t) => t.id)).size).toBe(troubles.length));
 });
+
+describe('stations that look odd and are right', () => {
+  it.each(correct)('$id is silent: $about', (given) => expect(alarmsOfCorrect(given)).toEqual([]));
+});

@@ -1,4 +1,5 @@
 import type { Correct, Trouble } from './case.ts';
+import { correctStations } from './correct.ts';
 import { keyingTroubles } from './keying.ts';
 import { rfTroubles } from './rf.ts';
 import { otherTroubles } from './sound.ts';
@@ -8,4 +9,4 @@ import { supplyTroubles } from './supply.ts';
 export const troubles: readonly Trouble[] = [...supplyTroubles, ...rfTroubles, ...keyingTroubles, ...otherTroubles];
 
 /** Stations that look odd and are right. */
-export const correct: readonly Correct[] = [];
+export const correct: readonly Correct[] = correctStations;

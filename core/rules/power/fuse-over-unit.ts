@@ -2,7 +2,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { instantsOfPart } from '../instants.ts';
 import { type FusePart, fusesOf, touchOf } from '../look.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
+import { allMetal, joinedTo, suppliesAmong } from '../trace.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
 
 /** A fuse of so many times what it carries, and more than so many amperes, guards the wire alone. */
@@ -43,8 +43,8 @@ export const fuseOverUnit = defineRule({
   },
 });
 
-/** Whether a source stands on either side, as a battery does behind its charger: no unit's fuse. */
-function isBetweenSources({ circuit, receive }: Trial, index: number, { a, b }: FusePart): boolean {
-  const around = conductorsOf(circuit, receive.on, (_, i) => i === index);
+/** Whether a source stands on either side, as a battery does behind its charger or its back-up relay: no unit's fuse. */
+function isBetweenSources({ circuit }: Trial, index: number, { a, b }: FusePart): boolean {
+  const around = allMetal(circuit, index);
   return [a, b].every((side) => suppliesAmong(circuit, joinedTo(around, side)).length > 0);
 }

@@ -4,8 +4,9 @@ import { remember } from '../../station/remember.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
 import { defineRule } from '../rule.ts';
 
-/** More direct current than this has no business in a screen. */
+/** More direct current than this has no business in a screen; a coax braid bears more than a thin screen. */
 const usualAmps = 1;
+const braidAmps = 3;
 
 type Screen = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
 
@@ -17,15 +18,17 @@ export const returnThroughShield = defineRule({
   why: 'Current in an audio or data screen is heard as hum and whine, and a thin braid is no minus lead: it warms, and one day it is the only one.',
   advice:
     'Make the minus leads shorter and thicker, bring them to one point, and bond the boxes to each other with braid.',
-  source: 'common practice: an ampere; the station’s own limit where one is set',
+  source:
+    'common practice: an ampere in a thin screen, three in a coax braid; the station’s own limit where one is set',
   follows: ['power/return-missing', 'power/short-circuit', 'power/reversed-polarity', 'power/fuse-will-open'],
   messages: { shared: 'The screen of {cable} carries {amps A} of supply current {moment}; {limit A} is a lot for it.' },
   check({ station, hookups }, report) {
-    const limit = station.settings.maxScreenAmps ?? usualAmps;
     for (const { hookup, trial } of hookups) {
       for (const { index, part } of screensOf(trial.circuit)) {
         const cable = findCable(station, part.origin.cable);
         if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) continue;
+        const usual = classOf(station, cable) === 'rf' ? braidAmps : usualAmps;
+        const limit = station.settings.maxScreenAmps ?? usual;
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const amps = Math.abs(reach.dc.ampsIn(index));
           if (amps <= limit) continue;

@@ -1,3 +1,5 @@
+import type { Circuit } from '../../circuit/circuit.ts';
+import { type RfField, wayTo } from '../../rf/rf-solution.ts';
 import { findCable } from '../../station/parts.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
@@ -32,13 +34,13 @@ export const impedanceMismatch = defineRule({
       for (const { number } of regionsOf(trial)) {
         const fields = instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields);
         for (const field of fields) {
-          for (const { edge } of field.selected.values()) {
+          for (const { edge, from } of field.selected.values()) {
             const origin = edge === null ? undefined : circuit.rf.edges[edge]?.origin;
             const cable = origin?.type === 'cable' ? findCable(station, origin.cable) : undefined;
             const coax = cable && station.cableKinds[cable.kind]?.coax;
             if (!cable || !coax || Math.abs(coax.z0 - systemOhms) <= differsShare * systemOhms) continue;
             const waves = (cable.lengthM * station.plan.frequencyHz) / (lightMetresPerS * coax.velocityFactor);
-            if (waves < leastWavelengths) continue;
+            if (waves < leastWavelengths || (from !== null && isTuned(circuit, field, from))) continue;
             const ratio = (coax.z0 / systemOhms) ** 2;
             report({
               message: 'other',
@@ -59,3 +61,9 @@ export const impedanceMismatch = defineRule({
     }
   },
 });
+
+/** Whether a tuner stands between the source and a port: what the line behind it looks like is the tuner's business. */
+function isTuned(circuit: Circuit, field: RfField, port: number): boolean {
+  const { edges } = wayTo(field.selected, port);
+  return edges.some((i) => circuit.rf.edges[i]?.spec?.type === 'matcher');
+}

@@ -36,7 +36,7 @@ testRule(returnThroughShield, {
       message: 'shared',
       severity: 'doubt',
       at: { cable: 'r1' },
-      values: { amps: 14 * share, limit: 1 },
+      values: { amps: 14 * share, limit: 3 },
       within: 0.005,
     },
   ],
