@@ -57,5 +57,8 @@ export interface Rule<M extends string = string> {
   check(facts: Facts, report: (finding: Report<M>) => void): void;
 }
 
+/** A fix for a report, where there is one. */
+export const fixed = (fix: Report['fix'] | undefined): Pick<Report, 'fix'> => (fix ? { fix } : {});
+
 /** The rule as it is given; types its message ids. */
 export const defineRule = <M extends string>(rule: Rule<M>): Rule<M> => rule;

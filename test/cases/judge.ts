@@ -1,4 +1,5 @@
 import { type Finding, severities } from '../../core/rules/finding.ts';
+import { edit } from '../../core/station/edit.ts';
 import type { Station } from '../../core/station/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
@@ -31,6 +32,25 @@ export const alarmsOfRight = ({ right, whenFails }: Trouble): string[] => [
 ];
 
 export const alarmsOfCorrect = ({ station }: Correct): string[] => alarmsOf(station);
+
+/** Whether the tool offers to put something right by itself. */
+export const hasFix = ({ wrong }: Trouble): boolean => survey(wrong).findings.some((f) => f.fix);
+
+/** The fixes of a case that leave their finding or bring another one, in sentences. */
+export function fixesThatFail({ wrong }: Trouble): string[] {
+  const before = survey(wrong).findings;
+  // The same rule at the same place may say something milder.
+  const nameOf = (f: Finding) => `${f.rule}@${f.id.split('@')[1]}`;
+  const known = new Set(before.map(nameOf));
+  return before.flatMap(({ id, fix }) => {
+    if (!fix) return [];
+    const after = survey(edit(wrong, fix.change)).findings.filter((f) => f.severity !== 'note');
+    return [
+      ...(after.some((f) => f.id === id) ? [`${fix.name} leaves ${id}`] : []),
+      ...after.filter((f) => !known.has(nameOf(f))).map((f) => `${fix.name} brings ${f.id}: ${f.message}`),
+    ];
+  });
+}
 
 function failing(station: Station, id: string): readonly Finding[] {
   const study = studyFailures(station).find(({ failure }) => failure.id === id);

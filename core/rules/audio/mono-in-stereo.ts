@@ -5,7 +5,8 @@ import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/references.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema.ts';
 import { endsAtPorts } from '../drawing/each-end.ts';
-import { defineRule } from '../rule.ts';
+import { stereoLead } from '../fixes/plugs.ts';
+import { defineRule, fixed } from '../rule.ts';
 
 export const monoInStereo = defineRule({
   id: 'audio/mono-in-stereo',
@@ -33,7 +34,14 @@ export const monoInStereo = defineRule({
         const values = { cable: cable.number, port: portName(station, cable[end]) };
         const severity = what === 'unused' ? 'doubt' : 'fault';
         for (const hookup of hookups)
-          report({ message: what, severity, at: [cable[end], { cable: cable.id, end }], values, hookup });
+          report({
+            message: what,
+            severity,
+            at: [cable[end], { cable: cable.id, end }],
+            values,
+            hookup,
+            ...fixed(stereoLead(station, cable)),
+          });
       } else if (joinsRing(plug, swapped(fit.joins))) {
         // The plug is the unit's own; the cable carries the short to whatever its ring leads to.
         const far = ringAtFarEnd(station, cable, end, ringOf(plug));
@@ -43,7 +51,14 @@ export const monoInStereo = defineRule({
         const harm = what === 'output' ? 'shorts an amplifier output' : 'holds a line at ground';
         const values = { plug: portName(station, cable[end]), cable: cable.number, port, harm };
         for (const hookup of hookups)
-          report({ message: 'extended', severity: 'fault', at: [cable[end], cable[other]], values, hookup });
+          report({
+            message: 'extended',
+            severity: 'fault',
+            at: [cable[end], cable[other]],
+            values,
+            hookup,
+            ...fixed(stereoLead(station, cable)),
+          });
       }
     }
   },

@@ -2,7 +2,8 @@ import { adapters, matesWith } from '../../catalog/adapters.ts';
 import { connectors } from '../../catalog/connectors.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
-import { defineRule } from '../rule.ts';
+import { fitAdapters } from '../fixes/plugs.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { endsAtPorts } from './each-end.ts';
 
 export const adapterNeeded = defineRule({
@@ -36,6 +37,7 @@ export const adapterNeeded = defineRule({
           at: [{ cable: cable.id, end }, cable[end]],
           values: { ...words, adapters: namesOf(used), drawn: namesOf(drawn) },
           hookup,
+          ...(message === 'missing' || message === 'wrong' ? fixed(fitAdapters(cable, end, used)) : {}),
         });
       }
     }

@@ -1,4 +1,5 @@
-import { defineRule } from '../rule.ts';
+import { rightPlug } from '../fixes/plugs.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { endsAtPorts } from './each-end.ts';
 
 export const doesNotMate = defineRule({
@@ -21,6 +22,7 @@ export const doesNotMate = defineRule({
           at: [{ cable: cable.id, end }, cable[end]],
           values: words,
           hookup,
+          ...fixed(rightPlug(station, cable, end)),
         });
     }
   },

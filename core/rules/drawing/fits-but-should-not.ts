@@ -1,4 +1,5 @@
-import { defineRule } from '../rule.ts';
+import { rightPlug } from '../fixes/plugs.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { endsAtPorts } from './each-end.ts';
 
 export const fitsButShouldNot = defineRule({
@@ -23,6 +24,7 @@ export const fitsButShouldNot = defineRule({
           at: [{ cable: cable.id, end }, cable[end]],
           values: { ...words, why: fit.why },
           hookup,
+          ...fixed(rightPlug(station, cable, end)),
         });
       }
     }

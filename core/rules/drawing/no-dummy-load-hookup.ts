@@ -1,7 +1,10 @@
+import type { Trial } from '../../keydown/key-down.ts';
+import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { dummyLoadHookup } from '../fixes/hookups.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({
   id: 'drawing/no-dummy-load-hookup',
@@ -15,19 +18,31 @@ export const noDummyLoadHookup = defineRule({
   messages: { none: 'No hook-up tests {transmitter} on a dummy load.' },
   check({ station, hookups }, report) {
     const tested = new Set<string>();
+    const sends = new Map<string, { antenna: string; watts: number; trial: Trial }>();
     const transmitters = new Set<string>();
     for (const { trial } of hookups) {
       for (const { number, sources, loads } of regionsOf(trial)) {
         for (const source of sources) transmitters.add(source.unit);
         for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
           const isTested = loads.some((l) => l.spec.role === 'termination' && field.selected.has(l.port));
+          const antenna = loads.find((l) => l.spec.role === 'antenna' && field.selected.has(l.port));
+          const source = trial.circuit.rf.sources[field.source];
+          if (antenna && source)
+            sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), trial });
           if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
         }
       }
     }
     for (const unit of transmitters) {
-      if (!tested.has(unit))
-        report({ message: 'none', severity: 'note', at: [{ unit }], values: { transmitter: unitName(station, unit) } });
+      if (tested.has(unit)) continue;
+      const way = sends.get(unit);
+      report({
+        message: 'none',
+        severity: 'note',
+        at: [{ unit }],
+        values: { transmitter: unitName(station, unit) },
+        ...fixed(way && dummyLoadHookup(station, way.trial.circuit, way.antenna, way.watts)),
+      });
     }
   },
 });

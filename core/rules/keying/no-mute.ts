@@ -1,11 +1,12 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, portName } from '../../station/parts.ts';
+import { muteCable } from '../fixes/hookups.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
 import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 
 /** Below its overload by more than this a receiver only hears the transmitter loudly. */
 const audibleDb = 30;
@@ -49,6 +50,7 @@ export const noMute = defineRule({
             hookup: hookup.id,
             moment: 'sending',
             weight: level.dbm,
+            ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
           });
         }
       }

@@ -1,9 +1,14 @@
 import type { WireLimit } from '../../catalog/wire.ts';
+import type { Trial } from '../../keydown/key-down.ts';
 import { formatRating } from '../../quantity/format.ts';
-import { fusesOf, touchOf } from '../look.ts';
-import { defineRule } from '../rule.ts';
+import { findCable, unitOf } from '../../station/parts.ts';
+import type { Station } from '../../station/schema.ts';
+import { fittingFuse, smallerFuse, thickerLead } from '../fixes/leads.ts';
+import { instantsOfPart } from '../instants.ts';
+import { type FusePart, fusesOf, touchOf } from '../look.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { fuseName, fusePlace } from './fuse-place.ts';
-import { thinnestBehind } from './guarded-wire.ts';
+import { type LimitedWire, thinnestBehind } from './guarded-wire.ts';
 
 export const fuseOverWire = defineRule({
   id: 'power/fuse-over-wire',
@@ -38,11 +43,30 @@ export const fuseOverWire = defineRule({
           },
           hookup: hookup.id,
           touches: [touchOf(part.origin)],
+          ...fixed(fixOf(station, trial, index, part, wire)),
         });
       }
     }
   },
 });
+
+/** The fuse that the load needs and the wire allows; where there is none, a wire that the fuse guards. */
+function fixOf(station: Station, trial: Trial, index: number, { origin, fuse }: FusePart, wire: LimitedWire) {
+  const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
+  const own = origin.type === 'cableFuse' ? findCable(station, origin.cable) : undefined;
+  const rating = fittingFuse(amps, wire.limitAmps);
+  if (own) return smallerFuse(own, amps, wire.limitAmps);
+  if (origin.type === 'element' && rating !== null && amps > 0) {
+    const unit = unitOf(station, origin.unit);
+    const overrides = { ...unit.overrides, [`${origin.element}.fuseAmps`]: rating };
+    return {
+      name: `Fit a ${rating} A fuse in ${unit.name}`,
+      change: { type: 'updateUnit', id: unit.id, set: { overrides } },
+    } as const;
+  }
+  const cable = findCable(station, wire.cable);
+  return cable && thickerLead(station, cable, fuse.ratedAmps);
+}
 
 /** The most that any rule allows, named as what it is. */
 const upperWords = (upper: WireLimit | null): string =>

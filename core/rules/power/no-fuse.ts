@@ -1,5 +1,10 @@
+import type { Trial } from '../../keydown/key-down.ts';
+import { findCable } from '../../station/parts.ts';
+import type { Station } from '../../station/schema.ts';
+import { fuseAt } from '../fixes/leads.ts';
+import { instantsOf } from '../instants.ts';
 import { suppliesOf, unitName, unitOfPart } from '../look.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { unfusedFrom } from './guarded-wire.ts';
 
 /**
@@ -42,9 +47,19 @@ export const noFuse = defineRule({
             values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
             hookup: hookup.id,
             weight: amps,
+            ...fixed(fixOf(station, trial, cable, unit, limitAmps, amps)),
           });
         }
       }
     }
   },
 });
+
+/** A fuse at the supply's end of the lead, for the most that flows in it. */
+function fixOf(station: Station, trial: Trial, id: string, unit: string, limitAmps: number, sourceAmps: number) {
+  const cable = findCable(station, id);
+  const live = trial.circuit.parts.findIndex((p) => p.origin.type === 'wire' && p.origin.cable === id);
+  if (!cable || live < 0) return undefined;
+  const most = Math.max(...instantsOf(trial).map(({ reach }) => Math.abs(reach.dc.ampsIn(live))));
+  return fuseAt(cable, unit, most, limitAmps, sourceAmps);
+}

@@ -1,6 +1,7 @@
 import { cablesAt, findCable, portName } from '../../station/parts.ts';
+import { swapCores } from '../fixes/leads.ts';
 import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 
 export const reversedPolarity = defineRule({
   id: 'power/reversed-polarity',
@@ -41,6 +42,7 @@ export const reversedPolarity = defineRule({
           },
           hookup: hookup.id,
           moment: 'receive',
+          ...fixed(swapCores(station, cable)),
         });
       }
     }

@@ -2,8 +2,9 @@ import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { findCable } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema.ts';
+import { thickerLead } from '../fixes/leads.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { limitOfWire } from './guarded-wire.ts';
 
 type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
@@ -44,12 +45,19 @@ export const wireOverloaded = defineRule({
             hookup: hookup.id,
             moment: name,
             weight: amps / limit.limitAmps,
+            ...fixed(fixOf(station, part.origin.cable, amps)),
           });
         }
       }
     }
   },
 });
+
+/** A lead that stands a quarter more than flows, and its own fuse. */
+function fixOf(station: Station, id: string, amps: number) {
+  const cable = findCable(station, id);
+  return cable && thickerLead(station, cable, Math.max(1.25 * amps, cable.fuse?.amps ?? 0));
+}
 
 const isScreen = (station: Station, { origin }: WirePart): boolean =>
   origin.role === 'return' && station.cableKinds[findCable(station, origin.cable)?.kind ?? '']?.screen !== undefined;

@@ -2,10 +2,11 @@ import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circ
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { cablesAt } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema.ts';
+import { swapAt } from '../fixes/plugs.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { isSending, rfPortRef, unitName } from '../look.ts';
 import { type RfRegion, regionsOf } from '../regions.ts';
-import { defineRule } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 import { endGroups } from './ways.ts';
 
 export const changeoverReversed = defineRule({
@@ -52,6 +53,7 @@ export const changeoverReversed = defineRule({
                 },
                 hookup: hookup.id,
                 touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
+                ...fixed(cables[0] && cables[1] && swapAt(changeover, cables[0], cables[1])),
               });
             }
           }

@@ -95,6 +95,7 @@ testRule(changeoverReversed, {
         cables: [...feeds, 'over.receiver > tx.antenna', 'over.transmitter > receiver.antenna'],
       }),
       message: 'reversed',
+      unmasks: ['rf/wrong-band', 'rf/swr-high'],
       severity: 'danger',
       at: { unit: 'over' },
       // R1 is the antenna's.
@@ -131,6 +132,7 @@ testRule(changeoverReversed, {
         cables: [...sensingFeeds, 'over.receiver > tx.antenna', 'over.transmitter > receiver.antenna'],
       }),
       message: 'never',
+      unmasks: ['keying/hot-switched'],
       severity: 'fault',
       at: { unit: 'over' },
       values: { transmitter: 'tx', receiver: 'receiver', cables: 'R2 and R3', changeover: 'over' },
@@ -143,6 +145,7 @@ testRule(changeoverReversed, {
         cables: [...sensingFeeds, 'over.receiver > tx.antenna', 'over.transmitter > receiver.antenna'],
       }),
       message: 'reversed',
+      unmasks: ['rf/load-overpowered', 'rf/wrong-band', 'rf/swr-high'],
       severity: 'danger',
       at: { unit: 'over' },
       values: { transmitter: 'tx', receiver: 'receiver' },
