@@ -27,8 +27,10 @@ function plain({
   moments,
   causedBy,
   accepted,
+  fix,
 }: Finding) {
-  return { id, rule, severity, title, message, why, advice, at, values, hookups, moments, causedBy, accepted };
+  const told = { id, rule, severity, title, message, why, advice, at, values, hookups, moments, causedBy, accepted };
+  return { ...told, fix: fix?.name };
 }
 
 function readable(station: Station, findings: readonly Finding[]): string {
@@ -46,6 +48,7 @@ function entry(station: Station, root: Finding, findings: readonly Finding[]): s
     `  Where: ${placesOf(station, root)}${hookupsIn(station, root)}`,
     `  Why:   ${root.why}`,
     `  Do:    ${root.advice}`,
+    ...(root.fix ? [`  Fix:   ${root.fix.name} (a click in the app)`] : []),
     ...(followers.length > 0 ? ['  From this follows:'] : []),
     ...followers.map((f) => `    ${f.severity}: ${f.message}`),
   ];
