@@ -62,6 +62,7 @@ import { harmonics } from './rf/harmonics.ts';
 import { impedanceMismatch } from './rf/impedance-mismatch.ts';
 import { lineLoss } from './rf/line-loss.ts';
 import { loadOverpowered } from './rf/load-overpowered.ts';
+import { meterAfterTuner } from './rf/meter-after-tuner.ts';
 import { meterRange } from './rf/meter-range.ts';
 import { noChangeover } from './rf/no-changeover.ts';
 import { plainTee } from './rf/plain-tee.ts';
@@ -153,6 +154,7 @@ export const rules: readonly Rule[] = [
   noDummyLoadHookup,
   breakIn,
   antennaUnprotected,
+  meterAfterTuner,
   rfExposure,
   earth,
   typicalFigures,

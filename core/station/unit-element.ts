@@ -238,6 +238,8 @@ const audioSource = z.strictObject({
   ohms,
   /** The least that it can drive. */
   leastOhms: ohms.optional(),
+  /** The bias that an electret capsule needs. */
+  minDcVolts: volts.optional(),
   /** It passes on what comes to a load of its unit. */
   follows: z.strictObject({ load: id, gainDb: decibels }).optional(),
   ...audioDc,

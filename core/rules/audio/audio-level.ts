@@ -1,3 +1,4 @@
+import type { SignalEnd } from '../../circuit/circuit.ts';
 import { defineRule } from '../rule.ts';
 import { audioOf, signalName, signalPort } from './levels.ts';
 
@@ -15,6 +16,7 @@ export const audioLevel = defineRule({
   follows: ['audio/mono-in-stereo', 'audio/two-outputs-joined'],
   messages: {
     over: '{source} makes up to {volts V} at {sink}, which distorts from {limit V}.',
+    deaf: '{sink} gets nothing on its {contact} while its {other} does: one ear stays silent.',
     faint: '{source} makes no more than {volts V} at {sink}, which is made for {full V}.',
   },
   check({ station, hookups }, report) {
@@ -39,6 +41,18 @@ export const audioLevel = defineRule({
           });
         }
       }
+      for (const [load, to] of loads.entries()) {
+        const sibling = loads.findIndex((l, i) => l.unit === to.unit && i !== load && best.has(i) && isBeside(l, to));
+        const other = loads[sibling];
+        if (best.has(load) || !other) continue;
+        report({
+          message: 'deaf',
+          severity: 'doubt',
+          at: [signalPort(to)],
+          values: { sink: signalName(station, to), contact: contactOf(to), other: contactOf(other) },
+          hookup: hookup.id,
+        });
+      }
       for (const [load, { source, volts }] of best) {
         const [from, to] = [sources[source], loads[load]];
         const full = to?.spec.fullVolts;
@@ -56,3 +70,9 @@ export const audioLevel = defineRule({
     }
   },
 });
+
+const contactOf = ({ spec }: SignalEnd<'audioLoad'>): string => spec.contact.split('.')[1] ?? '';
+
+/** Two inputs of one plug: left and right. */
+const isBeside = (one: SignalEnd<'audioLoad'>, two: SignalEnd<'audioLoad'>): boolean =>
+  signalPort(one).port === signalPort(two).port;

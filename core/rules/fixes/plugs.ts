@@ -54,7 +54,7 @@ export function stereoLead(station: Station, cable: Cable): Fix | undefined {
   const mates = ends.flatMap((id) => station.connectors[id]?.mates[0] ?? []);
   const plugs = Object.values(readyMade.kind.plugs ?? {});
   return {
-    name: `Use a ${readyMade.kind.name} for ${cable.number}`,
+    name: `Exchange ${cable.number} for a stereo one: ${readyMade.kind.name}`,
     change: {
       type: 'updateCable',
       id: cable.id,

@@ -1,12 +1,32 @@
 import { audioLevel } from '../../../core/rules/audio/audio-level.ts';
+import { drawStation } from '../../stations/draw.ts';
+import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';
-import { line } from './line.ts';
+import { line, source } from './line.ts';
 
 const pcMicrophone = { ohms: 5000, fullVolts: 0.02, overloadVolts: 0.1 };
 const lineIn = { fullVolts: 1, overloadVolts: 2 };
 
+/** Headphones in a receiver’s jack, mono or stereo. */
+const phones = (jack: string) =>
+  drawStation({
+    units: {
+      phones: 'headphones',
+      receiver: {
+        made: made({ out: ['audio', jack] }, [
+          source({ volts: 0.5, ohms: 10 }),
+          ...(jack.startsWith('stereo')
+            ? [{ ...source({ volts: 0.5, ohms: 10 }), id: 'right', contact: 'out.ring' } as never]
+            : []),
+        ]),
+      },
+    },
+    cables: [['receiver.out > phones.plug', { kind: 'extension-stereo-635' }]],
+  });
+
 testRule(audioLevel, {
   silent: [
+    { name: 'stereo phones in a stereo jack', station: phones('stereo-635-jack') },
     { name: 'line into line', station: line({ volts: 0.316 }, lineIn) },
     { name: 'a microphone into its input', station: line({ volts: 0.02, ohms: 600 }, pcMicrophone) },
   ],
@@ -28,6 +48,14 @@ testRule(audioLevel, {
       severity: 'doubt',
       at: { unit: 'b', port: 'in' },
       values: { volts: (0.003 * 10_000) / 10_600, full: 1 },
+    },
+    {
+      name: 'stereo phones in a mono jack',
+      station: phones('mono-635-jack'),
+      message: 'deaf',
+      severity: 'doubt',
+      at: { unit: 'phones', port: 'plug' },
+      values: { contact: 'ring', other: 'tip' },
     },
   ],
 });

@@ -35,5 +35,18 @@ testRule(dcOnAudio, {
       values: { volts: 12, limit: 10 },
       within: 0.01,
     },
+    {
+      // 3.0 V × 100 / 2200 = 0.14 V are left of it.
+      name: 'a pad of 100 Ω across an electret’s bias',
+      station: line({ dcOhms: 6000, maxDcVolts: 10, minDcVolts: 1.5 }, {}, [
+        bias(3, 2100),
+        { id: 'pad', type: 'conductor', from: 'in.tip', to: 'in.sleeve', ohms: 100 },
+      ]),
+      message: 'starved',
+      severity: 'doubt',
+      at: { unit: 'a', port: 'out' },
+      values: { volts: 0.135, need: 1.5 },
+      within: 0.05,
+    },
   ],
 });

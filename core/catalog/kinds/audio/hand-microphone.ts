@@ -19,6 +19,7 @@ export const handMicrophone: UnitKind = {
       reference: 'plug.pin8',
       dcOhms: 6000,
       maxDcVolts: 10,
+      minDcVolts: 1,
     },
     {
       id: 'ptt',

@@ -21,6 +21,7 @@ export const headset: UnitKind = {
       ohms: 2200,
       dcOhms: 6000,
       maxDcVolts: 10,
+      minDcVolts: 1,
     },
   ],
   isolated: 'all',

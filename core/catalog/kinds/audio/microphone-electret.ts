@@ -8,7 +8,16 @@ export const microphoneElectret: UnitKind = {
   words: ['mic', 'condenser', 'headset', 'computer'],
   ports: [{ id: 'plug', label: '', class: 'audio', connector: 'stereo-35-plug', side: 'right', needed: 'optional' }],
   elements: [
-    { id: 'capsule', type: 'audioSource', contact: 'plug.tip', volts: 0.02, ohms: 2200, dcOhms: 6000, maxDcVolts: 10 },
+    {
+      id: 'capsule',
+      type: 'audioSource',
+      contact: 'plug.tip',
+      volts: 0.02,
+      ohms: 2200,
+      dcOhms: 6000,
+      maxDcVolts: 10,
+      minDcVolts: 1,
+    },
   ],
   isolated: 'all',
   source: 'typical figures: capsules take some 0.5 mA',
