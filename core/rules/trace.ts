@@ -57,6 +57,12 @@ export const fixedConductors = (circuit: Circuit): Conductors => ({
   },
 });
 
+/** Metal that joins with these actors on, and diodes. */
+export const passersOf = (circuit: Circuit, on: ActorStates): Conductors => ({
+  at: metalOf(circuit),
+  joins: (i) => isOpenGate(circuit.parts[i]?.gate ?? [], on),
+});
+
 /** All that can ever join, relays in either position and diodes among it, but for one part. */
 export const allMetal = (circuit: Circuit, except: number): Conductors => ({
   at: metalOf(circuit),

@@ -8,7 +8,7 @@ import { antenna, injector, shack, transmitter, way } from './rf-stations.ts';
 const hf = 14_060_000;
 
 /** A receiver on a tee at a transceiver’s antenna, which its own relay earths while the line is pulled. */
-const guardedSdr = (): Correct['station'] =>
+export const guardedSdr = (): Correct['station'] =>
   shack(
     {
       guard: {
@@ -65,7 +65,7 @@ const guardedSdr = (): Correct['station'] =>
   );
 
 /** A tuner and open-wire line to a doublet: high SWR, little loss. */
-const openWire = (): Correct['station'] => {
+export const openWire = (): Correct['station'] => {
   const station = shack(
     {
       rig: { kind: 'transceiver-100w', overrides: { 'output.maxDbm': 50 } },
@@ -148,7 +148,7 @@ const selector = (): Correct['station'] => {
 };
 
 /** A transmitter, a relay that pulls in to listen, and the battery’s voltage on its coil all evening. */
-const restsOnSend = (): Correct['station'] => {
+export const restsOnSend = (): Correct['station'] => {
   const over = made(
     {
       power: ['dc', 'stud-pair'],

@@ -1,4 +1,4 @@
-import type { Resistor } from '../../circuit/circuit.ts';
+import type { DiodePart, Resistor } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
@@ -6,7 +6,7 @@ import type { Station } from '../../station/schema.ts';
 import { instantsOfPart } from '../instants.ts';
 import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, leastWay, mainFeederOf } from '../trace.ts';
+import { leastWay, mainFeederOf, passersOf } from '../trace.ts';
 
 /** The limit where the station sets none. */
 const usualDrop = 0.05;
@@ -61,6 +61,7 @@ export const voltageDrop = defineRule({
             },
             hookup: hookup.id,
             moment: name,
+            weight: volts - got,
           });
         }
       }
@@ -75,13 +76,14 @@ function worstOnWay(
   reach: Reach,
   ...ways: [number, number][]
 ): { where: string; volts: number } {
-  const conductors = conductorsOf(trial.circuit, reach.on);
+  const conductors = passersOf(trial.circuit, reach.on);
   const dropped = new Map<string, number>();
-  for (const [from, to] of ways) {
-    for (const i of leastWay(trial.circuit, conductors, from, to)?.parts ?? []) {
-      const part = trial.circuit.parts[i] as Resistor;
+  for (const [start, end] of ways) {
+    for (const i of leastWay(trial.circuit, conductors, start, end)?.parts ?? []) {
+      const part = trial.circuit.parts[i] as Resistor | DiodePart;
       const where = nameOfOrigin(station, part.origin);
-      dropped.set(where, (dropped.get(where) ?? 0) + Math.abs(reach.dc.ampsIn(i) * part.ohms));
+      const [from, to] = part.kind === 'diode' ? [part.anode, part.cathode] : [part.a, part.b];
+      dropped.set(where, (dropped.get(where) ?? 0) + Math.abs(reach.dc.between(from, to) ?? 0));
     }
   }
   return [...dropped].reduce((worst, [where, volts]) => (volts > worst.volts ? { where, volts } : worst), {
