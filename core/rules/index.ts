@@ -58,6 +58,7 @@ import { antennaUnprotected } from './rf/antenna-unprotected.ts';
 import { changeoverReversed } from './rf/changeover-reversed.ts';
 import { coaxOverpowered } from './rf/coax-overpowered.ts';
 import { dcOnRf } from './rf/dc-on-rf.ts';
+import { harmonicInReceiver } from './rf/harmonic-in-receiver.ts';
 import { harmonics } from './rf/harmonics.ts';
 import { impedanceMismatch } from './rf/impedance-mismatch.ts';
 import { lineLoss } from './rf/line-loss.ts';
@@ -144,6 +145,7 @@ export const rules: readonly Rule[] = [
   lineLoss,
   meterRange,
   harmonics,
+  harmonicInReceiver,
   fuseOverUnit,
   fuseOneLead,
   crowdedPort,

@@ -215,8 +215,9 @@ const matcher = z.strictObject({
   minOhms: ohms,
   maxOhms: ohms,
   maxWatts: watts.optional(),
-  /** The least that it needs to tune by itself. */
+  /** The least that it needs to tune by itself, and the most at which its relays may move. */
   minWatts: watts.optional(),
+  maxTuneWatts: watts.optional(),
   dcOhms: ohms.optional(),
 });
 

@@ -4,8 +4,8 @@ import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import type { Trouble } from './case.ts';
 import { guardedSdr, openWire, restsOnSend } from './correct.ts';
-import { lead, radio, supply } from './parts.ts';
-import { shack } from './rf-stations.ts';
+import { lead, ptt, radio, supply } from './parts.ts';
+import { antenna, shack, transmitter } from './rf-stations.ts';
 
 /** A changeover that lets the transmitter go when its line is pulled, or only when its own relay has moved. */
 const interlock = (byRelay: boolean): Station =>
@@ -291,6 +291,115 @@ const metered = (first: string, second: string): Station =>
     [`${second}.antenna > dipole.feed`, { kind: 'coax-rg-213' }],
   ]);
 
+const satellite = (lossDb: number): Station => {
+  const station = drawStation({
+    units: {
+      supply: supply(13.8, 30),
+      uplink: transmitter(50, 'n-jack', { harmonicsDbc: -60 }),
+      up: antenna(50),
+      down: antenna(50),
+      downlink: {
+        made: made({ antenna: ['rf', 'n-jack', { minHz: 430e6, maxHz: 440e6 }] }, [
+          { id: 'input', type: 'rfLoad', port: 'antenna', role: 'receiver', ohms: 50, damageDbm: 60, overloadDbm: 65 },
+        ]),
+      },
+    },
+    cables: [
+      ['supply.out > uplink.power', lead(12, 1, 15)],
+      ['uplink.antenna > up.feed', { lengthM: 0, kind: 'coax-rg-213' }],
+      ['down.feed > downlink.antenna', { lengthM: 0, kind: 'coax-rg-213' }],
+    ],
+    plan: { frequencyHz: 145_000_000 },
+  });
+  const ends = { a: { unit: 'up', port: 'feed' }, b: { unit: 'down', port: 'feed' } };
+  return { ...station, couplings: [{ ...ends, lossDb }] };
+};
+
+/** 500 W into a tuner whose relays may move at so much. */
+const remoteTuner = (maxTuneWatts: number, dbm: number): Station =>
+  drawStation({
+    units: {
+      supply: supply(13.8, 30),
+      tx: transmitter(dbm, 'uhf-jack'),
+      tuner: {
+        made: made({ in: ['rf', 'uhf-jack'], out: ['rf', 'uhf-jack'] }, [
+          {
+            id: 'match',
+            type: 'matcher',
+            a: 'in',
+            b: 'out',
+            lossDb: 0.3,
+            minOhms: 8,
+            maxOhms: 800,
+            maxWatts: 1500,
+            maxTuneWatts,
+          },
+        ]),
+      },
+      vertical: antenna(60),
+    },
+    cables: [
+      ['supply.out > tx.power', lead(12, 1, 15)],
+      ['tx.antenna > tuner.in', { kind: 'coax-rg-213' }],
+      ['tuner.out > vertical.feed', { kind: 'coax-rg-213' }],
+    ],
+    plan: { frequencyHz: 3_650_000 },
+  });
+
+/** An antenna relay by a switch of its own, 15 ms, and a radio that makes RF so long after its own. */
+const matrix = (afterMs: number): Station => {
+  const path = (id: string, b: string, when: object) => ({
+    id,
+    type: 'rfPath',
+    a: 'radio',
+    b,
+    lossDb: 0.1,
+    isolationDb: 60,
+    when,
+  });
+  return drawStation({
+    units: {
+      supply: supply(13.8, 30),
+      tx: transmitter(
+        47,
+        'uhf-jack',
+        {},
+        {
+          actors: [{ ...ptt, does: 'sends', operateMs: afterMs }],
+        },
+      ),
+      matrix: {
+        made: made(
+          { radio: ['rf', 'uhf-jack'], one: ['rf', 'n-jack'], two: ['rf', 'n-jack'] },
+          [path('to-one', 'one', { off: ['relay'] }), path('to-two', 'two', { on: ['relay'] })] as UnitElement[],
+          {
+            actors: [
+              {
+                id: 'relay',
+                label: 'Relay',
+                feels: { type: 'operator', label: 'Choose the other antenna' },
+                operateMs: 15,
+                releaseMs: 40,
+                unpowered: true,
+                does: 'changesOver',
+              },
+            ],
+          },
+        ),
+      },
+      one: antenna(50),
+      two: antenna(50),
+    },
+    cables: [
+      ['supply.out > tx.power', lead(12, 1, 15)],
+      'tx.antenna > matrix.radio',
+      'matrix.one > one.feed',
+      'matrix.two > two.feed',
+    ],
+    plan: { frequencyHz: 14_060_000, mode: 'voice', duty: 0.2 },
+  });
+};
+
 /** Mistakes that show only when something fails, and what is left. */
 export const moreTroubles: Trouble[] = [
   {
@@ -319,6 +428,21 @@ export const moreTroubles: Trouble[] = [
     finds: [{ rule: 'rf/meter-after-tuner', at: { unit: 'meter' } }],
   },
   {
+    id: 'R36',
+    about: 'A satellite station that hears the third harmonic of its own uplink',
+    catch: 'yes',
+    wrong: satellite(20),
+    right: satellite(140),
+    // +50 dBm less 80 dB of filter and antennas.
+    finds: [
+      {
+        rule: 'rf/harmonic-in-receiver',
+        at: { unit: 'downlink', port: 'antenna' },
+        values: { order: '3', level: -30 },
+      },
+    ],
+  },
+  {
     id: 'R31',
     about: 'Ladder line melted at a voltage maximum',
     catch: 'partly',
@@ -334,6 +458,22 @@ export const moreTroubles: Trouble[] = [
     right: restsOnSend(),
     whenFails: 'off:over',
     finds: [{ rule: 'rf/transmit-into-nothing', at: { unit: 'rig' } }],
+  },
+  {
+    id: 'C10',
+    about: 'An automatic tuner behind the amplifier, and nothing that breaks the key line while it tunes',
+    catch: 'yes',
+    wrong: remoteTuner(150, 57),
+    right: remoteTuner(1500, 57),
+    finds: [{ rule: 'rf/tuner-out-of-reach', at: { unit: 'tuner', port: 'in' }, values: { watts: 500, most: 150 } }],
+  },
+  {
+    id: 'C11',
+    about: 'An antenna relay that somebody can move while the radio sends',
+    catch: 'yes',
+    wrong: matrix(3),
+    right: matrix(30),
+    finds: [{ rule: 'keying/hot-switched', at: { unit: 'matrix' }, values: { time: 12 } }],
   },
   {
     id: 'A04',

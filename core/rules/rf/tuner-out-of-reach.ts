@@ -8,7 +8,7 @@ export const tunerOutOfReach = defineRule({
   title: 'The tuner cannot match what it sees',
   compares:
     'the impedance that each tuner sees while the station sends against the range that it matches, and the power that comes to it against what it needs to tune',
-  why: 'It turns and turns and finds nothing, or finds a match in which its own coil takes the power.',
+  why: 'It turns and turns and finds nothing, or finds a match in which its own coil takes the power; relays that move under power burn.',
   advice:
     'Another length of wire or feeder brings the impedance into its range; a tuner of a wider range, or one at the antenna, does too.',
   source: 'the tuner’s own range of resistances; a network leaves the load’s R or makes |Z|²/R of it',
@@ -17,6 +17,7 @@ export const tunerOutOfReach = defineRule({
     outside: '{tuner} sees {ohms} at this frequency; it matches {low Ω} to {high Ω}.',
     doubtful:
       '{tuner} sees {ohms} at this frequency, at the edge of the {low Ω} to {high Ω} that it matches: it may or may not find a match.',
+    hot: '{tuner} gets {watts W} from {transmitter} whenever it tunes; its relays may move at {most W} at most.',
     weak: '{tuner} gets {watts W} from {transmitter}; it needs {need W} to tune by itself.',
   },
   check({ station, hookups }, report) {
@@ -25,6 +26,22 @@ export const tunerOutOfReach = defineRule({
         for (const { edge, from, to, match } of chain.steps) {
           const { spec, origin } = edge;
           const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+          const most = spec?.type === 'matcher' ? spec.maxTuneWatts : undefined;
+          if (origin.type === 'element' && most !== undefined && watts > most)
+            report({
+              message: 'hot',
+              severity: 'doubt',
+              at: [rfPortRef(trial.circuit, from)],
+              values: {
+                tuner: unitName(station, origin.unit),
+                transmitter: unitName(station, source.unit),
+                watts,
+                most,
+              },
+              hookup: hookup.id,
+              weight: watts,
+              touches,
+            });
           if (spec?.type === 'matcher' && origin.type === 'element' && watts < (spec.minWatts ?? 0))
             report({
               message: 'weak',

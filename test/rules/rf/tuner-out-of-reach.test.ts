@@ -44,5 +44,17 @@ testRule(tunerOutOfReach, {
       at: { unit: 'unit', port: 'in' },
       values: { watts: 5, need: 10 },
     },
+    {
+      name: '100 W into a tuner whose relays may move at 20 W',
+      station: onAntenna({
+        between: made({ in: ['rf', 'uhf-jack'], out: ['rf', 'uhf-jack'] }, [
+          { id: 'match', type: 'matcher', a: 'in', b: 'out', lossDb: 0.3, minOhms: 10, maxOhms: 600, maxTuneWatts: 20 },
+        ]),
+      }),
+      message: 'hot',
+      severity: 'doubt',
+      at: { unit: 'unit', port: 'in' },
+      values: { watts: 100, most: 20 },
+    },
   ],
 });
