@@ -14,6 +14,7 @@ import { fitsButShouldNot } from './drawing/fits-but-should-not.ts';
 import { noDummyLoadHookup } from './drawing/no-dummy-load-hookup.ts';
 import { oneConnectorManyJobs } from './drawing/one-connector-many-jobs.ts';
 import { portNeededOpen } from './drawing/port-needed-open.ts';
+import { screenOpen } from './drawing/screen-open.ts';
 import { typicalFigures } from './drawing/typical-figures.ts';
 import { amplifierNeverSwitched } from './keying/amplifier-never-switched.ts';
 import { backEmf } from './keying/back-emf.ts';
@@ -28,6 +29,7 @@ import { logicLevels } from './keying/logic-levels.ts';
 import { muteInverted } from './keying/mute-inverted.ts';
 import { noMute } from './keying/no-mute.ts';
 import { nothingKeysIt } from './keying/nothing-keys-it.ts';
+import { tripsUnderPower } from './keying/trips-under-power.ts';
 import { backFeed } from './power/back-feed.ts';
 import { batteryTooSmall } from './power/battery-too-small.ts';
 import { chargeOverloads } from './power/charge-overloads.ts';
@@ -131,6 +133,7 @@ export const rules: readonly Rule[] = [
   coaxOverpowered,
   swrHigh,
   hotSwitched,
+  tripsUnderPower,
   lineOverRating,
   backEmf,
   logicLevels,
@@ -150,6 +153,7 @@ export const rules: readonly Rule[] = [
   fuseOneLead,
   crowdedPort,
   adapterNeeded,
+  screenOpen,
   endsTooFar,
   earthsApart,
   oneConnectorManyJobs,

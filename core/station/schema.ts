@@ -59,6 +59,8 @@ const cable = z.strictObject({
       breakingAmps: amps.optional(),
     })
     .optional(),
+  /** Its screen is joined at this end only. */
+  screenAt: z.enum(['a', 'b']).optional(),
   /** In conduit or another sheath all the way, beyond its own jacket. */
   sheathed: z.boolean().optional(),
   /** Hook-ups that it is plugged in for; all if not given. */

@@ -401,6 +401,7 @@ export const correctStations: Correct[] = [
               { a: 'tip', b: 'tip' },
               { a: 'ring', b: 'ring' },
             ],
+            screenAt: 'b',
           },
         ],
       ],

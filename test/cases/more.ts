@@ -1,9 +1,10 @@
 import type { Station } from '../../core/station/schema.ts';
 import type { UnitElement } from '../../core/station/unit-kind.ts';
+import { tripped } from '../rules/keying/trip-station.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import type { Trouble } from './case.ts';
-import { guardedSdr, openWire, restsOnSend } from './correct.ts';
+import { correctStations, guardedSdr, openWire, restsOnSend } from './correct.ts';
 import { lead, ptt, radio, supply } from './parts.ts';
 import { antenna, shack, transmitter } from './rf-stations.ts';
 
@@ -400,6 +401,76 @@ const matrix = (afterMs: number): Station => {
   });
 };
 
+/** A radio’s PTT on an interface’s data line, or on its PTT transistor. */
+const flowControl = (jack: 'data' | 'ptt'): Station =>
+  drawStation({
+    units: {
+      port: {
+        made: made(
+          { data: ['data', 'mono-35-jack'], ptt: ['control', 'mono-35-jack'] },
+          [
+            { id: 'rts', type: 'dataEnd', contact: 'data.tip', standard: 'ttl5', role: 'drives' },
+            {
+              id: 'transistor',
+              type: 'contactPair',
+              from: 'ptt.tip',
+              to: 'ptt.sleeve',
+              device: 'transistor',
+              onOhms: 1,
+              maxVolts: 30,
+              maxAmps: 0.1,
+              when: { on: ['program'] },
+            },
+          ],
+          {
+            actors: [
+              {
+                id: 'program',
+                label: 'Program',
+                feels: { type: 'operator', label: 'Send' },
+                operateMs: 0,
+                releaseMs: 0,
+                unpowered: true,
+                does: 'keys',
+              },
+            ],
+          },
+        ),
+      },
+      rig: {
+        made: made(
+          { ptt: ['control', 'mono-35-jack'], antenna: ['rf', 'uhf-jack'] },
+          [
+            { id: 'bias', type: 'pullUp', contact: 'ptt.tip', volts: 5, ohms: 4700 },
+            { id: 'output', type: 'rfSource', port: 'antenna', dbm: 44, when: { on: ['rf'] } },
+          ],
+          {
+            actors: [
+              {
+                id: 'rf',
+                label: 'RF',
+                feels: { type: 'voltageBelow', contact: 'ptt.tip', volts: 1 },
+                operateMs: 10,
+                releaseMs: 5,
+                does: 'sends',
+              },
+            ],
+          },
+        ),
+      },
+      load: 'dummy-load-100w',
+    },
+    cables: [`port.${jack} > rig.ptt`, 'rig.antenna > load.input'],
+    plan: { frequencyHz: 14_074_000, mode: 'data', duty: 0.5 },
+  });
+
+/** A microphone extension of which the two cores alone are carried through. */
+const extension = (set: object): Station => {
+  const station = correctStations.find((c) => c.id === 'K23')?.station;
+  if (!station) throw new Error('no extension');
+  return { ...station, cables: station.cables.map(({ screenAt: _, ...cable }) => ({ ...cable, ...set })) };
+};
+
 /** Mistakes that show only when something fails, and what is left. */
 export const moreTroubles: Trouble[] = [
   {
@@ -458,6 +529,38 @@ export const moreTroubles: Trouble[] = [
     right: restsOnSend(),
     whenFails: 'off:over',
     finds: [{ rule: 'rf/transmit-into-nothing', at: { unit: 'rig' } }],
+  },
+  {
+    id: 'C08',
+    about: 'An SWR trip that opens the amplifier’s key line under power',
+    catch: 'yes',
+    wrong: tripped('amp'),
+    right: tripped('tx'),
+    finds: [{ rule: 'keying/trips-under-power', at: { unit: 'guard' } }],
+  },
+  {
+    id: 'C17',
+    about: 'PTT on a serial control line: the radio sends when the computer boots',
+    catch: 'partly',
+    wrong: flowControl('data'),
+    right: flowControl('ptt'),
+    finds: [{ rule: 'keying/logic-levels', at: { unit: 'rig' } }],
+  },
+  {
+    id: 'C18',
+    about: 'One serial line for flow control and for PTT',
+    catch: 'yes',
+    wrong: flowControl('data'),
+    right: flowControl('ptt'),
+    finds: [{ rule: 'keying/logic-levels', at: { unit: 'rig' } }],
+  },
+  {
+    id: 'C28',
+    about: 'A microphone extension whose screen is connected at neither end',
+    catch: 'yes',
+    wrong: extension({}),
+    right: extension({ screenAt: 'b' }),
+    finds: [{ rule: 'drawing/screen-open', at: { cable: 'a1' } }],
   },
   {
     id: 'C10',

@@ -1,7 +1,8 @@
 import { dataLevels } from '../../catalog/data-standards.ts';
-import type { Circuit, SignalEnd } from '../../circuit/circuit.ts';
+import type { Circuit, CircuitActor, SignalEnd } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
 import { signalName, signalPort } from '../audio/levels.ts';
+import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 type DataEnd = SignalEnd<'dataEnd'>;
@@ -18,6 +19,7 @@ export const logicLevels = defineRule({
   source: 'EIA RS-232; logic levels from memory',
   follows: ['drawing/fits-but-should-not', 'drawing/does-not-mate'],
   messages: {
+    double: '{two} is keyed by a wire that {one} uses for data: it sends whenever a program opens the port.',
     fight: '{one} and {two} both drive the same wire.',
     pushed: '{one} drives the bus at {two} both ways; only what pulls down may share it.',
     different: '{one} and {two} are on one wire and do not speak the same language.',
@@ -27,6 +29,15 @@ export const logicLevels = defineRule({
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
+      for (const { data, actor } of keyedByData(trial.circuit)) {
+        report({
+          message: 'double',
+          severity: 'doubt',
+          at: [{ unit: actor.unit }, signalPort(data)],
+          values: { one: signalName(station, data), two: unitName(station, actor.unit) },
+          hookup: hookup.id,
+        });
+      }
       for (const [one, two] of pairsOf(trial.circuit)) {
         const found = judge(trial.circuit, one, two);
         if (!found) continue;
@@ -42,6 +53,19 @@ export const logicLevels = defineRule({
     }
   },
 });
+
+/** Transmitters whose key line hangs on a wire on which a data end puts out levels. */
+function keyedByData(circuit: Circuit): { data: DataEnd; actor: CircuitActor }[] {
+  const groupOf = metalGroups(circuit);
+  const keyed = circuit.actors.filter((a) => a.does === 'sends' || a.does === 'keys');
+  return circuit.signals.data.flatMap((data) => {
+    if (data.spec.role !== 'drives') return [];
+    const group = groupOf(data.node);
+    const feels = (actor: CircuitActor) =>
+      actor.feels.some((f) => (f.type === 'voltageBelow' || f.type === 'voltageAbove') && groupOf(f.node) === group);
+    return keyed.filter((actor) => actor.unit !== data.unit && feels(actor)).map((actor) => ({ data, actor }));
+  });
+}
 
 /** Each two ends of different units on one wire; of two of which one drives, that one first. */
 function pairsOf(circuit: Circuit): [DataEnd, DataEnd][] {

@@ -103,5 +103,31 @@ testRule(logicLevels, {
       severity: 'fault',
       at: { unit: 'b', port: 'jack' },
     },
+    {
+      name: 'PTT on a serial port’s flow control line',
+      station: drawStation({
+        units: {
+          a: { made: made({ jack: ['data', 'mono-35-jack'] }, [end({ standard: 'ttl5', role: 'drives' })]) },
+          b: {
+            made: made({ jack: ['control', 'mono-35-jack'] }, [], {
+              actors: [
+                {
+                  id: 'rf',
+                  label: 'RF',
+                  feels: { type: 'voltageAbove', contact: 'jack.tip', volts: 3 },
+                  operateMs: 1,
+                  releaseMs: 1,
+                  does: 'sends',
+                },
+              ],
+            }),
+          },
+        },
+        cables: ['a.jack > b.jack'],
+      }),
+      message: 'double',
+      severity: 'doubt',
+      at: { unit: 'b' },
+    },
   ],
 });
