@@ -5,7 +5,7 @@ import { muteCable } from '../fixes/hookups.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
-import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
+import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 /** Below its overload by more than this a receiver only hears the transmitter loudly. */
@@ -19,7 +19,7 @@ export const noMute = defineRule({
   why: 'Your own signal roars in the phones, and a receiver that is driven hard takes its time to come back.',
   advice: 'Lay the mute line from the changeover (or the sequencer) to the receiver’s mute jack.',
   source: 'the receiver’s own overload level; without one, −10 dBm (assumed)',
-  follows: [],
+  follows: ['keying/mute-inverted'],
   messages: {
     open: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: nothing is plugged into {mute}.',
     unmuted:
@@ -34,7 +34,8 @@ export const noMute = defineRule({
           const source = level && trial.circuit.rf.sources[level.field.source];
           if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
           const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
-          if (level.dbm < overload - audibleDb) continue;
+          // What burns a receiver no mute keeps from it: another rule's business.
+          if (level.dbm < overload - audibleDb || level.dbm > (receiver.spec.damageDbm ?? assumedDamageDbm)) continue;
           const mute = mutePort(trial, receiver.unit);
           const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
           report({

@@ -19,7 +19,13 @@ export const connectorOverloaded = defineRule({
   why: 'A contact heats with the square of the current; its spring softens, its resistance grows, and it heats more.',
   advice: 'Use a connector of a higher rating, or share the current over two.',
   source: 'the ratings of the connectors, as the catalogue has them with their sources',
-  follows: ['power/short-circuit', 'power/return-missing', 'power/fuse-will-open', 'power/supplies-in-parallel'],
+  follows: [
+    'power/short-circuit',
+    'power/return-missing',
+    'power/fuse-will-open',
+    'power/supplies-in-parallel',
+    'power/reversed-polarity',
+  ],
   messages: {
     over: '{amps A} goes through the {connector} of {cable} at {port} {moment}; it is made for {limit rated}.',
   },

@@ -15,6 +15,7 @@ export const notPowered = defineRule({
     'power/reversed-polarity',
     'power/short-circuit',
     'power/return-missing',
+    'rf/dc-on-rf',
     'power/supply-overloaded',
     'power/fuse-will-open',
     'drawing/does-not-mate',

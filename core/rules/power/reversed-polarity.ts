@@ -2,6 +2,7 @@ import { cablesAt, findCable, portName } from '../../station/parts.ts';
 import { swapCores } from '../fixes/leads.ts';
 import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule, fixed } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
 
 export const reversedPolarity = defineRule({
   id: 'power/reversed-polarity',
@@ -42,6 +43,7 @@ export const reversedPolarity = defineRule({
           },
           hookup: hookup.id,
           moment: 'receive',
+          touches: feedersOf(trial.circuit, trial.receive.on, part.minus).map((s) => `supply:${unitOfPart(s.part)}`),
           ...fixed(swapCores(station, cable)),
         });
       }

@@ -21,7 +21,13 @@ export const voltageDrop = defineRule({
     'Begin with the part that drops most: a thicker or shorter lead, a better connector, a larger fuse where the wire allows it.',
   source:
     'the station’s own limit; 5 % where none is set (NEC 215.2(A) informational note: feeder and branch together)',
-  follows: ['power/short-circuit', 'power/reversed-polarity', 'power/supply-overloaded', 'power/return-missing'],
+  follows: [
+    'power/under-voltage',
+    'power/short-circuit',
+    'power/reversed-polarity',
+    'power/supply-overloaded',
+    'power/return-missing',
+  ],
   messages: {
     drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} in {moment}, most of it ({most V}) in {where}.',
   },

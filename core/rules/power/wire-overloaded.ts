@@ -17,7 +17,13 @@ export const wireOverloaded = defineRule({
   why: 'The insulation softens, cores touch, and a wire in a bundle has nowhere to send its heat.',
   advice: 'Use the next thicker wire, or share the load over two leads, each with its own fuse.',
   source: 'the wire tables named in the message; the cautious one where several apply',
-  follows: ['power/short-circuit', 'power/return-missing', 'power/fuse-will-open', 'power/supplies-in-parallel'],
+  follows: [
+    'power/short-circuit',
+    'power/return-missing',
+    'power/fuse-will-open',
+    'power/supplies-in-parallel',
+    'power/reversed-polarity',
+  ],
   messages: {
     core: '{cable} carries {amps A} {moment}; it is {wire}, which stands {limit rated} ({source}).',
     screen: 'The screen of {cable} carries {amps A} {moment}; it stands {limit rated} ({source}).',
@@ -29,7 +35,8 @@ export const wireOverloaded = defineRule({
         if (!limit) continue;
         for (const { name, reach } of instantsOfPart(trial, index)) {
           const amps = Math.abs(reach.dc.ampsIn(index));
-          if (amps <= limit.limitAmps) continue;
+          // What is just at the limit is inside it, rounding apart.
+          if (amps <= 1.005 * limit.limitAmps) continue;
           report({
             message: isScreen(station, part) ? 'screen' : 'core',
             severity: 'danger',

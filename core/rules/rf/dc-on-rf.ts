@@ -39,6 +39,10 @@ export const dcOnRf = defineRule({
               hookup: hookup.id,
               moment: name,
               weight: Math.abs(volts),
+              touches: cablesAt(station, hookup, unit.id, port.id).flatMap((c) => [
+                `unit:${c.a.unit}`,
+                `unit:${c.b.unit}`,
+              ]),
             });
           }
         }

@@ -4,10 +4,7 @@ import { instantsOfRegion, momentWords } from '../instants.ts';
 import { rfPortName, rfPortRef, unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
-import { isMuted, touchesOnWay } from './ways.ts';
-
-/** A receiver that states no limit is taken to stand this. */
-const assumedDamageDbm = 10;
+import { assumedDamageDbm, isMuted, touchesOnWay } from './ways.ts';
 
 export const transmitIntoReceiver = defineRule({
   id: 'rf/transmit-into-receiver',

@@ -8,6 +8,9 @@ import type { RfRegion } from '../regions.ts';
 /** A receiver that states no overload level is taken to be blocked above this. */
 export const assumedOverloadDbm = -10;
 
+/** A receiver that states no damage level is taken to stand what laboratories test with. */
+export const assumedDamageDbm = 10;
+
 /** The field of a source at an instant, or null while it makes none. */
 export const fieldOf = (trial: Trial, reach: Reach, source: RfSource): RfField | null =>
   reach.rf.fieldsAt(source.port).find((f) => trial.circuit.rf.sources[f.source] === source) ?? null;
