@@ -13,14 +13,14 @@ export interface CableConductor {
 
 /**
  * The conductors of a cable: its own `wiring` where it has one, else contact to contact by name or by role (live to
- * live, ring to ring, return to return) as far as its cores and screen go. Roles are those of plug a. Empty where a
+ * live, ring to ring, return to return) as far as its cores and screen go. Roles are those of plug a, or of a contact called plus or minus. Empty where a
  * plug is not known.
  */
 export const wiringOf = rememberEach((station: Station, cable: Cable): readonly CableConductor[] => {
   const a = plugOf(station, cable, 'a');
   const b = plugOf(station, cable, 'b');
   if (!a || !b) return [];
-  if (cable.wiring) return cable.wiring.map((row) => ({ ...row, role: roleOf(a, row.a) }));
+  if (cable.wiring) return cable.wiring.map((row) => ({ ...row, role: roleOfRow(a, row) }));
   const kind = station.cableKinds[cable.kind];
   const most = kind ? kind.cores + (kind.screen ? 1 : 0) : Number.POSITIVE_INFINITY;
   const rows = joinContacts(a, b).map(([from, to]) => ({ a: from, b: to, role: roleOf(a, from) }));
@@ -28,6 +28,13 @@ export const wiringOf = rememberEach((station: Station, cable: Cable): readonly 
   const firstSecond = (row: CableConductor) => (row.role === 'second' ? 1 : 0);
   return rows.sort((x, y) => firstSecond(x) - firstSecond(y)).slice(0, most);
 });
+
+/** A core on a contact called plus is the live one, whichever contact it has at the other end. */
+function roleOfRow(plug: Connector, row: { readonly a: string; readonly b: string }): ContactRole {
+  const named = [row.a, row.b];
+  if (named.includes('plus')) return 'live';
+  return named.includes('minus') ? 'return' : roleOf(plug, row.a);
+}
 
 const roleOf = (plug: Connector, contact: string): ContactRole =>
   plug.contacts.find((c) => c.id === contact)?.role ?? 'live';

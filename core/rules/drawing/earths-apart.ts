@@ -1,6 +1,6 @@
 import { metalGroups } from '../../circuit/metal-groups.ts';
 import { kindOf, unitOf } from '../../station/parts.ts';
-import { unitName } from '../look.ts';
+import { isPutAside, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const earthsApart = defineRule({
@@ -25,7 +25,7 @@ export const earthsApart = defineRule({
       const [first, ...others] = [...rods].sort((a, b) => a.id.localeCompare(b.id));
       if (!first) return;
       for (const other of others) {
-        if (groupOf(node(first.id)) === groupOf(node(other.id))) continue;
+        if (groupOf(node(first.id)) === groupOf(node(other.id)) || isPutAside(station, hookup, other.id)) continue;
         report({
           message: 'apart',
           severity: 'doubt',

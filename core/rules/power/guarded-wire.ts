@@ -7,6 +7,9 @@ import type { Cable, Station } from '../../station/schema.ts';
 import { fusesOf, loadsOf } from '../look.ts';
 import { type Conductors, conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
 
+/** 33 CFR 183.455(b): 7 in of wire may run before its fuse. */
+const stubM = 0.18;
+
 /** A conductor of a cable and the current up to which a fuse protects it. */
 export interface LimitedWire {
   readonly cable: string;
@@ -24,10 +27,13 @@ export function thinnestBehind(station: Station, circuit: Circuit, on: ActorStat
   const part = circuit.parts[fuse];
   if (part?.kind !== 'resistor') return null;
   const unfused = unfusedOf(circuit, on);
-  const sideB = joinedTo(unfused, part.b);
-  // A fuse holder is declared from its source to what it feeds; where end b is at a supply it was declared the other way.
-  const behind = suppliesAmong(circuit, sideB).length > 0 ? joinedTo(unfused, part.a) : sideB;
-  return thinnestOf(wiresAt(station, circuit, unfused, behind));
+  const sides = [joinedTo(unfused, part.b), joinedTo(unfused, part.a)];
+  const fed = sides.filter((side) => suppliesAmong(circuit, side).length === 0);
+  // A fuse holder is declared from its source to what it feeds; between two sources it guards both ways.
+  const behind = fed.length === 2 ? fed.slice(0, 1) : fed.length === 1 ? fed : sides;
+  const own = 'cable' in part.origin ? part.origin.cable : null;
+  const wires = behind.flatMap((side) => wiresAt(station, circuit, unfused, side, own));
+  return thinnestOf(wires);
 }
 
 /** What joins contacts without a fuse. */
@@ -107,10 +113,15 @@ function wiresAt(
   circuit: Circuit,
   conductors: Conductors,
   nodes: ReadonlySet<number>,
+  own: string | null,
 ): LimitedWire[] {
-  return partsAmong(circuit, conductors, nodes).flatMap(({ origin }) => {
+  return partsAmong(circuit, conductors, nodes).flatMap((part) => {
+    const { origin } = part;
     const wire = origin.type === 'wire' ? limitOfWire(station, origin) : null;
-    return wire ? [wire] : [];
+    // The end of a lead before its own fuse is as short as practice asks for.
+    const hasFuse = wire !== null && wire.cable !== own && findCable(station, wire.cable)?.fuse !== undefined;
+    const isStub = hasFuse && lengthOf(station, part) <= stubM;
+    return wire && !isStub ? [wire] : [];
   });
 }
 

@@ -2,7 +2,7 @@ import { isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfArrival, RfArrivals } from '../../rf/rf-solution.ts';
 import { instantsOfRegion } from '../instants.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
+import { isPutAside, rfPortName, rfPortRef, unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
 import { defineRule } from '../rule.ts';
 import { fieldOf, touchesOnWay } from './ways.ts';
@@ -34,7 +34,7 @@ export const transmitIntoNothing = defineRule({
         const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
         for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
           const field = fieldOf(trial, reach, source);
-          if (!field) continue;
+          if (!field || isPutAside(station, hookup, source.unit)) continue;
           const ends = loads.filter((l) => field.selected.has(l.port) && isOpenGate(l.gate, reach.on));
           if (ends.some((l) => l.spec.role !== 'receiver')) continue;
           const end = ends[0]?.port ?? farthest(field.selected) ?? source.port;
