@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding, Place } from '../../core/rules/finding.ts';
+import { edit } from '../../core/station/edit.ts';
 import { survey } from '../../core/survey.ts';
 import { sample } from '../stations/samples.ts';
 
@@ -84,5 +85,24 @@ describe('the hut’s first draft', () => {
       const cause = findings.find((f) => f.id === finding.causedBy);
       expect(cause && roots.has(cause.rule), finding.message).toBe(true);
     }
+  });
+});
+
+describe('putting the first draft right by its own fixes', () => {
+  it('leaves nothing above a note', () => {
+    let station = sample('hut-first-draft');
+    const done: string[] = [];
+    for (let round = 0; round < 12; round++) {
+      const fix = survey(station).findings.find((f) => f.fix && f.severity !== 'note' && f.causedBy === undefined)?.fix;
+      if (!fix) break;
+      done.push(fix.name);
+      station = edit(station, fix.change);
+    }
+    expect(
+      survey(station)
+        .findings.filter((f) => f.severity !== 'note')
+        .map((f) => f.id),
+    ).toEqual([]);
+    expect(done).toHaveLength(6);
   });
 });
