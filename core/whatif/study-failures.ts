@@ -13,6 +13,7 @@ import { hookupsOf } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema.ts';
 import { applyFailure } from './apply-failure.ts';
 import type { Failure } from './failure.ts';
+import { type Weakness, weaknessOf } from './judge-failure.ts';
 import { listFailures } from './list-failures.ts';
 
 /** What one failure does in the hook-ups in which it can happen. */
@@ -21,6 +22,8 @@ export interface FailureStudy {
   readonly hookups: readonly string[];
   /** What is found then and not in the sound station, worst first, causes before consequences; empty where it does no harm. */
   readonly findings: readonly Finding[];
+  /** The kind of weakness that it lays open; null where it does no harm. */
+  readonly weakness: Weakness | null;
 }
 
 /**
@@ -28,7 +31,7 @@ export interface FailureStudy {
  * each failure what is found that the sound station does not show. Faults that it has anyway are left out.
  */
 export function studyFailures(station: Station): FailureStudy[] {
-  const studies = new Map<string, FailureStudy>();
+  const studies = new Map<string, Found>();
   for (const hookup of hookupsOf(station)) {
     const circuit = buildCircuit(station, hookup);
     const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
@@ -41,7 +44,7 @@ export function studyFailures(station: Station): FailureStudy[] {
       studies.set(failure.id, withHookup(studies.get(failure.id), failure, hookup, fresh));
     }
   }
-  return [...studies.values()];
+  return [...studies.values()].map((study) => ({ ...study, weakness: weaknessOf(study.failure, study.findings) }));
 }
 
 /** What is not touched by the failure keeps what has been solved already. */
@@ -55,13 +58,10 @@ const findingsOf = (station: Station, hookup: Hookup, trial: Trial): Finding[] =
 
 const harmRules = rules.filter((rule) => !rule.judgesDrawing);
 
+type Found = Omit<FailureStudy, 'weakness'>;
+
 /** The same failure in another hook-up adds what only shows there. */
-function withHookup(
-  known: FailureStudy | undefined,
-  failure: Failure,
-  hookup: Hookup,
-  fresh: readonly Finding[],
-): FailureStudy {
+function withHookup(known: Found | undefined, failure: Failure, hookup: Hookup, fresh: readonly Finding[]): Found {
   if (!known) return { failure, hookups: [hookup.id], findings: fresh };
   const told = new Set(known.findings.map((f) => f.id));
   const findings = [...known.findings, ...fresh.filter((f) => !told.has(f.id))];

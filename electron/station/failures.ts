@@ -22,6 +22,7 @@ const plain = (study: FailureStudy) => ({
   text: study.failure.text,
   at: study.failure.at,
   hookups: study.hookups,
+  weakness: study.weakness,
   findings: study.findings.map(({ id, rule, severity, message, causedBy }) => ({
     id,
     rule,
@@ -35,7 +36,7 @@ function textOf(studies: readonly FailureStudy[]): string {
   const harmful = studies.filter((s) => harmOf(s).length > 0);
   const lines = harmful.map((s) => {
     const harm = harmOf(s).map((f) => `  ${f.severity.toUpperCase().padEnd(7)} ${f.message}`);
-    return `${s.failure.text}:\n${harm.join('\n')}\n`;
+    return `${s.failure.text}${s.weakness ? ` (${s.weakness})` : ''}:\n${harm.join('\n')}\n`;
   });
   const quiet = studies.length - harmful.length;
   const rest = `${studies.length} things tried one at a time; ${quiet} of them show nothing beyond what the sound station shows.`;
