@@ -15,6 +15,7 @@ import { noDummyLoadHookup } from './drawing/no-dummy-load-hookup.ts';
 import { oneConnectorManyJobs } from './drawing/one-connector-many-jobs.ts';
 import { portNeededOpen } from './drawing/port-needed-open.ts';
 import { screenOpen } from './drawing/screen-open.ts';
+import { storm } from './drawing/storm.ts';
 import { typicalFigures } from './drawing/typical-figures.ts';
 import { amplifierNeverSwitched } from './keying/amplifier-never-switched.ts';
 import { backEmf } from './keying/back-emf.ts';
@@ -160,6 +161,7 @@ export const rules: readonly Rule[] = [
   noDummyLoadHookup,
   breakIn,
   antennaUnprotected,
+  storm,
   meterAfterTuner,
   rfExposure,
   earth,

@@ -87,6 +87,8 @@ export const unitKindSchema = z.strictObject({
   /** Contacts that are not joined to the box's metal; `all` for a box without any. */
   isolated: z.union([z.literal('all'), z.array(contactRef)]).optional(),
   outdoor: z.boolean().optional(),
+  /** It hangs on the mains. */
+  mains: z.boolean().optional(),
   /** It stands in the soil: a rod, the earth of the mains entry. */
   electrode: z.boolean().optional(),
   cautions: z.array(text).optional(),

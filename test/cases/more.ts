@@ -563,6 +563,14 @@ export const moreTroubles: Trouble[] = [
     finds: [{ rule: 'drawing/screen-open', at: { cable: 'a1' } }],
   },
   {
+    id: 'E02',
+    about: 'The antenna off, the mains still on: what is to be unplugged before a storm',
+    catch: 'yes',
+    wrong: metered('meter', 'tuner'),
+    right: metered('meter', 'tuner'),
+    finds: [{ rule: 'drawing/storm', at: { cable: 'r3' }, values: { cables: 'R3' } }],
+  },
+  {
     id: 'C10',
     about: 'An automatic tuner behind the amplifier, and nothing that breaks the key line while it tunes',
     catch: 'yes',

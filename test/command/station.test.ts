@@ -88,7 +88,7 @@ describe('check', () => {
     const { out } = station('check', 'hut-first-draft');
     expect(out).toMatch(/^DANGER {2}Plus and minus are swapped$/m);
     expect(out).toMatch(/From this follows:/);
-    expect(out).toMatch(/3 danger, 2 fault, 1 doubt, 3 note/);
+    expect(out).toMatch(/3 danger, 2 fault, 1 doubt, 4 note/);
   });
   it('an accepted danger no longer counts', () => {
     const draft = sample('hut-first-draft');

@@ -47,5 +47,6 @@ export const computer: UnitKind = {
     { id: 'record-left', type: 'audioLoad', contact: 'sound-in.tip', ohms: 10_000, fullVolts: 1, overloadVolts: 2 },
     { id: 'record-right', type: 'audioLoad', contact: 'sound-in.ring', ohms: 10_000, fullVolts: 1, overloadVolts: 2 },
   ],
+  mains: true,
   source: 'typical figures; port current by the USB 2.0 specification',
 };

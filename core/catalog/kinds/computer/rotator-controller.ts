@@ -48,5 +48,6 @@ export const rotatorController: UnitKind = {
   ],
   isolated: ['cable.pin1', 'cable.pin2'],
   cautions: ['Mains inside.'],
+  mains: true,
   source: 'typical figures',
 };

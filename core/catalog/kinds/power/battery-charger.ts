@@ -23,5 +23,6 @@ export const batteryCharger: UnitKind = {
   ],
   isolated: 'all',
   cautions: ['Charge in a place with air: a lead-acid battery gives off hydrogen.'],
+  mains: true,
   source: 'typical figures',
 };

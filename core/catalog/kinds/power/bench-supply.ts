@@ -24,5 +24,6 @@ export const benchSupply: UnitKind = {
   // Both posts float: neither is joined to the case.
   isolated: ['out.plus', 'out.minus'],
   cautions: ['Mains inside: leave the case shut.'],
+  mains: true,
   source: 'typical figures',
 };

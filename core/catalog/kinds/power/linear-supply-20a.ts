@@ -28,5 +28,6 @@ export const linearSupply20a: UnitKind = {
   ],
   isolated: ['out.plus', 'out.minus'],
   cautions: ['Mains inside: never open it while it is plugged in.'],
+  mains: true,
   source: 'typical figures',
 };

@@ -27,5 +27,6 @@ export const linearSupply35aProtected: UnitKind = {
   ],
   isolated: ['out.plus', 'out.minus'],
   cautions: ['Mains inside: never open it while it is plugged in.'],
+  mains: true,
   source: 'typical figures',
 };

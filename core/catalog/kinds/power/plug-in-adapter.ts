@@ -24,5 +24,6 @@ export const plugInAdapter: UnitKind = {
   ],
   isolated: 'all',
   cautions: ['Unregulated: its voltage without load is a third above the printed one.'],
+  mains: true,
   source: 'typical figures',
 };

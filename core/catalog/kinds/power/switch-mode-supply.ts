@@ -23,5 +23,6 @@ export const switchModeSupply: UnitKind = {
   ],
   isolated: ['out.plus', 'out.minus'],
   cautions: ['Mains inside: leave the case shut.', '25 A heats a thin wire until it burns: fuse every branch.'],
+  mains: true,
   source: 'typical figures',
 };

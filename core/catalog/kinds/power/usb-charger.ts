@@ -27,5 +27,6 @@ export const usbCharger: UnitKind = {
     { id: 'minus', type: 'conductor', from: 'one.ground', to: 'two.ground', ohms: 0.02 },
   ],
   isolated: 'all',
+  mains: true,
   source: 'typical figures',
 };

@@ -56,5 +56,6 @@ export const valveAmplifier1kw: UnitKind = {
     'Transmitting needs a licence.',
     'Thousands of volts inside, for minutes after it is off: only for who knows how.',
   ],
+  mains: true,
   source: 'typical figures; relay lines of older amplifiers (24 to 120 V, 20 to 300 mA) from memory',
 };
