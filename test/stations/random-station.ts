@@ -26,10 +26,16 @@ const randomCable: fc.Arbitrary<RandomCable> = fc.record({
   anywhere: fc.integer({ min: 0, max: 4 }).map((n) => n === 0),
 });
 
+/**
+ * A converter fed by its own output, or reversed on a supply that limits, has several states that balance, or none:
+ * which one is found depends on where the search begins.
+ */
+const pool = shelf.filter(({ kind }) => kind.elements.every((e) => e.type !== 'converter')).map(({ id }) => id);
+
 /** Stations that nobody would draw on purpose: units of the shelf at random, cables between any of their ports. */
 const nonsense: fc.Arbitrary<Station> = fc
   .record({
-    kinds: fc.array(fc.constantFrom(...shelf.map(({ id }) => id)), { minLength: 1, maxLength: 9 }),
+    kinds: fc.array(fc.constantFrom(...pool), { minLength: 1, maxLength: 9 }),
     cables: fc.array(randomCable, { maxLength: 18 }),
   })
   .map(({ kinds, cables }) => {

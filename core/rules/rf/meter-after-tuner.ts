@@ -1,3 +1,4 @@
+import type { Chain, ChainStep } from '../../rf/chain.ts';
 import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { sendingChains } from './chains.ts';
@@ -15,26 +16,41 @@ export const meterAfterTuner = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const { source, chain, touches } of sendingChains(trial)) {
-        const units = chain.steps.flatMap(({ edge }) =>
-          edge.origin.type === 'element' ? [{ unit: edge.origin.unit, spec: edge.spec }] : [],
-        );
-        const isMeter = ({ spec }: (typeof units)[number]) => spec?.type === 'rfPath' && spec.scaleWatts !== undefined;
-        const [meter, tuner] = [units.findIndex(isMeter), units.findIndex(({ spec }) => spec?.type === 'matcher')];
-        const [own, other] = [units[meter], units[tuner]];
-        if (!own || !other || meter < tuner) continue;
-        report({
-          message: 'behind',
-          severity: 'note',
-          at: [{ unit: own.unit }],
-          values: {
-            meter: unitName(station, own.unit),
-            tuner: unitName(station, other.unit),
-            transmitter: unitName(station, source.unit),
-          },
-          hookup: hookup.id,
-          touches,
-        });
+        const meters = chain.steps.filter(isMeter);
+        for (const meter of meters) {
+          const before = stepsBefore(chain, meter);
+          const tuner = before.findLast(({ edge }) => edge.spec?.type === 'matcher');
+          if (!tuner || before.some(isMeter)) continue;
+          const unit = unitOfStep(meter);
+          report({
+            message: 'behind',
+            severity: 'note',
+            at: [{ unit }],
+            values: {
+              meter: unitName(station, unit),
+              tuner: unitName(station, unitOfStep(tuner)),
+              transmitter: unitName(station, source.unit),
+            },
+            hookup: hookup.id,
+            touches,
+          });
+        }
       }
     }
   },
 });
+
+const isMeter = ({ edge: { spec } }: ChainStep): boolean => spec?.type === 'rfPath' && spec.scaleWatts !== undefined;
+
+const unitOfStep = ({ edge: { origin } }: ChainStep): string => (origin.type === 'element' ? origin.unit : '');
+
+/** The steps by which power comes to this one, the transmitter's first. */
+function stepsBefore({ steps }: Chain, { from }: ChainStep): ChainStep[] {
+  const before: ChainStep[] = [];
+  for (let port = from; ; ) {
+    const step = steps.find((s) => s.to === port);
+    if (!step || before.includes(step)) return before;
+    before.unshift(step);
+    port = step.from;
+  }
+}
