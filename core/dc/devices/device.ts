@@ -34,3 +34,10 @@ export const leastOhms = 1e-6;
 export const leakSiemens = 1e-12;
 
 export const unchanged: Revision = { stale: false, error: 0 };
+
+/**
+ * Share by which a device that has changed its state to and fro has to be past its threshold to change back once more:
+ * nothing at first, doubled with each return, a fiftieth at most. So a network in which two devices drive each other to
+ * and fro finds a balance.
+ */
+export const reluctance = (returns: number): number => (returns < 4 ? 0 : Math.min(0.02, 1e-9 * 2 ** returns));

@@ -1,5 +1,13 @@
 import type { LoadPart } from '../../circuit/circuit.ts';
-import { type Across, type Device, leakSiemens, leastOhms, type Revision, type Surroundings } from './device.ts';
+import {
+  type Across,
+  type Device,
+  leakSiemens,
+  leastOhms,
+  type Revision,
+  reluctance,
+  type Surroundings,
+} from './device.ts';
 
 /** How a load is taken in a round: it draws what it wants, fades with its voltage, or next to nothing when reversed. */
 type LoadState = 'fed' | 'fading' | 'none';
@@ -16,6 +24,8 @@ export class Load implements Device {
   /** Conductance that it had when the round was set up. */
   private used = 0;
   private volts: number;
+  /** How often it came back to be fed. */
+  private returns = 0;
 
   constructor(
     private readonly part: LoadPart,
@@ -96,9 +106,11 @@ export class Load implements Device {
     const { dropOutV } = this.part;
     let next = this.state;
     if (this.state === 'fed' && volts < dropOutV) next = 'fading';
-    else if (this.state === 'fading') next = volts >= dropOutV ? 'fed' : volts < 0 ? 'none' : 'fading';
+    else if (this.state === 'fading')
+      next = volts >= dropOutV * (1 + reluctance(this.returns)) ? 'fed' : volts < 0 ? 'none' : 'fading';
     else if (this.state === 'none' && volts > 0) next = 'fading';
     if (next === this.state) return false;
+    if (next === 'fed') this.returns++;
     this.state = next;
     return true;
   }

@@ -5,6 +5,7 @@ import {
   leakSiemens,
   leastOhms,
   type Revision,
+  reluctance,
   type Surroundings,
   unchanged,
 } from './device.ts';
@@ -21,6 +22,8 @@ export class Supply implements Device {
   /** The input that pays for a converter's output. */
   input: Load | null = null;
   private readonly ohms: number;
+  /** How often it came back to regulate. */
+  private returns = 0;
 
   constructor(
     private readonly part: SupplyPart,
@@ -48,10 +51,12 @@ export class Supply implements Device {
     if (this.mode === 'regulating' && amps > spec.peakAmps && spec.beyond !== 'sags')
       next = spec.beyond === 'limits' ? 'limiting' : 'off';
     else if (this.mode === 'regulating' && !sinks && amps < -1e-9) next = 'idle';
-    else if (this.mode === 'limiting' && amps < spec.peakAmps * (1 - 1e-9)) next = 'regulating';
+    else if (this.mode === 'limiting' && amps < spec.peakAmps * (1 - 1e-9 - reluctance(this.returns)))
+      next = 'regulating';
     else if (this.mode === 'idle' && volts < spec.volts) next = 'regulating';
     if (this.input) next = this.payFor(next, across);
     if (next === this.mode) return unchanged;
+    if (next === 'regulating') this.returns++;
     this.mode = next;
     this.markIsland();
     return { stale: true, error: 1 };
