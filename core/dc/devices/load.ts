@@ -15,6 +15,9 @@ type LoadState = 'fed' | 'fading' | 'none';
 /** A reversed load passes this share of what it would while fading: more than a blocking diode leaks, less than matters. */
 export const reversedShare = 1e-3;
 
+/** Below this rounding alone decides which way round a voltage is. */
+const noVolts = 1e-9;
+
 /** Draws a constant current, a constant power, or what a resistance does; below its drop-out it fades away. */
 export class Load implements Device {
   readonly from: number;
@@ -107,8 +110,8 @@ export class Load implements Device {
     let next = this.state;
     if (this.state === 'fed' && volts < dropOutV) next = 'fading';
     else if (this.state === 'fading')
-      next = volts >= dropOutV * (1 + reluctance(this.returns)) ? 'fed' : volts < 0 ? 'none' : 'fading';
-    else if (this.state === 'none' && volts > 0) next = 'fading';
+      next = volts >= dropOutV * (1 + reluctance(this.returns)) ? 'fed' : volts < -noVolts ? 'none' : 'fading';
+    else if (this.state === 'none' && volts > noVolts) next = 'fading';
     if (next === this.state) return false;
     if (next === 'fed') this.returns++;
     this.state = next;
