@@ -45,8 +45,27 @@ const origin = { type: 'element', unit: '', element: '' } as const;
  *
  * 1 V behind 600 Ω into 600 Ω is 0.5 V: the divider R / (R + Rs).
  */
-export function solveAudio(circuit: Circuit, on: ActorStates): AudioLevels {
-  const solved = audioNetsOf(circuit).flatMap((net) => netIn(circuit, on, net));
+export const solveAudio = (circuit: Circuit, on: ActorStates): AudioLevels =>
+  levelsOf(
+    circuit,
+    audioNetsOf(circuit).flatMap((net) => netIn(circuit, on, net)),
+  );
+
+/** The same for several states one after the other; of each state only the nets that no earlier one had so. */
+export function solveAudioInTurn(circuit: Circuit, states: readonly ActorStates[]): AudioLevels[] {
+  const met = new Set<readonly Solved[]>();
+  // What passes a level on has to see all that comes to it.
+  const passesOn = circuit.signals.sources.some(({ spec }) => spec.follows);
+  return states.map((on) => {
+    const fresh = audioNetsOf(circuit)
+      .map((net) => netIn(circuit, on, net))
+      .filter((solved) => passesOn || !met.has(solved));
+    for (const solved of fresh) met.add(solved);
+    return levelsOf(circuit, fresh.flat());
+  });
+}
+
+function levelsOf(circuit: Circuit, solved: readonly Solved[]): AudioLevels {
   const { sources } = circuit.signals;
   const open = sources.map(({ spec }) => (spec.follows ? 0 : spec.volts));
   const following = sources.flatMap(({ spec, unit }, i) =>

@@ -211,7 +211,7 @@ export const otherTroubles: Trouble[] = [
     catch: 'yes',
     wrong: barrels(['barrel-21-jack', 'barrel-21-jack']),
     right: barrels(['barrel-21-jack', 'barrel-25-jack']),
-    finds: [{ rule: 'drawing/one-connector-many-jobs', at: { unit: 'b' } }],
+    finds: [{ rule: 'drawing/one-connector-many-jobs', at: { unit: 'a' } }],
   },
   {
     id: 'M07',

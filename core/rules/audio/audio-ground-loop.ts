@@ -1,4 +1,5 @@
 import { voltsBetween } from '../../keydown/feel.ts';
+import { instantsBetween, momentWords } from '../instants.ts';
 import { defineRule } from '../rule.ts';
 import { audioOf, signalName, signalPort } from './levels.ts';
 
@@ -15,16 +16,18 @@ export const audioGroundLoop = defineRule({
   source: 'the voltages worked out for both ends; 1 % (40 dB) of full level is common practice',
   follows: ['power/return-missing', 'power/return-through-shield', 'power/short-circuit', 'power/reversed-polarity'],
   messages: {
-    loop: '{volts V} of the supply’s current stand between {source} and {sink} in {moment}: {share %} of the {full V} that the input is made for.',
+    loop: '{volts V} of the supply’s current stand between {source} and {sink} {moment}: {share %} of the {full V} that the input is made for.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       const { sources, loads } = trial.circuit.signals;
-      for (const { name, reach, levels } of audioOf(trial)) {
-        for (const { source, load, volts } of levels) {
-          const [from, to] = [sources[source], loads[load]];
-          const full = to?.spec.fullVolts;
-          if (!from || !to || full === undefined || from.unit === to.unit || volts < 1e-6) continue;
+      const pairs = new Set(audioOf(trial).flatMap(({ levels }) => levels.map((l) => `${l.source} ${l.load}`)));
+      for (const pair of pairs) {
+        const [source = -1, load = -1] = pair.split(' ').map(Number);
+        const [from, to] = [sources[source], loads[load]];
+        const full = to?.spec.fullVolts;
+        if (!from || !to || full === undefined || from.unit === to.unit) continue;
+        for (const { name, reach } of instantsBetween(trial, from.reference, to.reference)) {
           const hum = Math.abs(voltsBetween(reach.dc, from.reference, to.reference) ?? 0);
           if (hum <= heardShare * full) continue;
           report({
@@ -37,7 +40,7 @@ export const audioGroundLoop = defineRule({
               volts: hum,
               share: hum / full,
               full,
-              moment: name,
+              moment: momentWords[name],
             },
             hookup: hookup.id,
             moment: name,

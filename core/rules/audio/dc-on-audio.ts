@@ -24,12 +24,14 @@ export const dcOnAudio = defineRule({
       const { sources, loads } = trial.circuit.signals;
       for (const source of sources) {
         const need = source.spec.minDcVolts;
+        if (need === undefined) continue;
         const volts = voltsBetween(trial.receive.dc, source.node, source.reference) ?? 0;
+        if (volts >= need) continue;
         // A capsule that is plugged in nowhere is no mistake.
         const isUsed = audioOf(trial).some(({ levels }) =>
           levels.some((l) => sources[l.source] === source && l.volts > 0),
         );
-        if (need === undefined || volts >= need || !isUsed) continue;
+        if (!isUsed) continue;
         report({
           message: 'starved',
           severity: 'doubt',

@@ -1,4 +1,4 @@
-import { type AudioLevels, solveAudio } from '../../dc/solve-audio.ts';
+import { type AudioLevels, solveAudioInTurn } from '../../dc/solve-audio.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
@@ -8,13 +8,18 @@ import { portOfRef } from '../look.ts';
 
 export interface AudioInstant extends Instant, AudioLevels {}
 
-/** The audio levels of a trial in receive and in each settled sending. */
+/** The audio levels of a trial in receive and in each settled sending, as far as they differ from earlier ones. */
 export const audioOf = remember((trial: Trial): readonly AudioInstant[] => {
   if (trial.circuit.signals.sources.length === 0) return [];
-  return [...instantsOf(trial).slice(0, 1), ...sendingsOf(trial)].map((instant) => ({
-    ...instant,
-    ...solveAudio(trial.circuit, instant.reach.on),
-  }));
+  const instants = [...instantsOf(trial).slice(0, 1), ...sendingsOf(trial)];
+  const levels = solveAudioInTurn(
+    trial.circuit,
+    instants.map(({ reach }) => reach.on),
+  );
+  return instants.flatMap((instant, i) => {
+    const own = levels[i];
+    return own && own.drives.length > 0 ? [{ ...instant, ...own }] : [];
+  });
 });
 
 interface Signal {

@@ -27,11 +27,17 @@ export const oneConnectorManyJobs = defineRule({
       }
     }
     for (const list of inputs.values()) {
-      const swaps = list.flatMap((one) =>
-        list.filter((two) => two.unit !== one.unit && harms(one, two)).map((two) => [one, two]),
+      const alike = groupsOf(list);
+      const pairs = alike.flatMap((one) =>
+        alike.filter((two) => harms(one[0], two[0])).map((two) => [one, two] as const),
       );
-      const units = [...new Map(swaps.flat().map((i) => [i.unit.id, i.unit])).values()];
-      const [first, ...others] = units;
+      const count = pairs.reduce((sum, [one, two]) => sum + one.length * two.length, 0);
+      const hurt = new Set(pairs.flat().flat());
+      const units = list
+        .filter((i) => hurt.has(i))
+        .map((i) => i.unit)
+        .sort((a, b) => a.id.localeCompare(b.id));
+      const [first, ...others] = [...new Set(units)];
       const [input] = list;
       if (!first || !input) continue;
       report({
@@ -39,9 +45,9 @@ export const oneConnectorManyJobs = defineRule({
         severity: 'note',
         at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
         values: {
-          count: String(swaps.length),
+          count: String(count),
           connector: station.connectors[input.port.connector]?.name ?? '',
-          units: units.map((u) => u.name).join(', '),
+          units: [first, ...others].map((u) => u.name).join(', '),
         },
       });
     }
@@ -60,6 +66,19 @@ const inputsOf = (unit: Unit, kind: UnitKind): Input[] =>
     const port = kind.ports.find((p) => p.id === portOfRef(load.plus));
     return port?.class === 'dc' && portOfRef(load.minus) === port.id ? [{ unit, port, load }] : [];
   });
+
+/** Inputs of the same contact and the same limits together: a station has many units and few kinds. */
+function groupsOf(list: readonly Input[]): (readonly [Input, ...Input[]])[] {
+  const groups = new Map<string, [Input, ...Input[]]>();
+  for (const input of list) {
+    const { plus, minV, absMaxV, reverseProtected } = input.load;
+    const key = [plus.split('.')[1], minV, absMaxV, reverseProtected].join(' ');
+    const group = groups.get(key);
+    if (group) group.push(input);
+    else groups.set(key, [input]);
+  }
+  return [...groups.values()];
+}
 
 /** Whether the plug made for one input hurts the other one. */
 function harms(one: Input, two: Input): boolean {

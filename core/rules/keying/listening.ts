@@ -1,5 +1,6 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
 import type { KeyDown, Reach, Trial } from '../../keydown/key-down.ts';
+import { remember } from '../../station/remember.ts';
 import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 
 /** The shortest pause in which a receiver that a press makes deaf is heard again. */
@@ -46,8 +47,20 @@ export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): List
 function hears(trial: Trial, reach: Reach, receiver: RfLoad): boolean {
   if (isMuted(trial, reach, receiver.unit)) return false;
   const group = reach.rf.groupOf(receiver.port);
-  return trial.circuit.rf.loads.some((l) => l.spec.role === 'antenna' && reach.rf.groupOf(l.port) === group);
+  const region = reach.rf.regionOf(receiver.port);
+  return (antennasIn(trial).get(region) ?? []).some((l) => reach.rf.groupOf(l.port) === group);
 }
+
+/** Antennas by region. */
+const antennasIn = remember(({ circuit, receive }: Trial): ReadonlyMap<number, readonly RfLoad[]> => {
+  const antennas = new Map<number, RfLoad[]>();
+  for (const load of circuit.rf.loads) {
+    if (load.spec.role !== 'antenna') continue;
+    const region = receive.rf.regionOf(load.port);
+    antennas.set(region, [...(antennas.get(region) ?? []), load]);
+  }
+  return antennas;
+});
 
 function unmutedRf(trial: Trial, keyDown: KeyDown, receiver: RfLoad): Listening['unmuted'] {
   const least = (receiver.spec.overloadDbm ?? assumedOverloadDbm) - audibleDb;

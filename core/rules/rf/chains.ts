@@ -16,20 +16,23 @@ export interface SendingChain {
   readonly touches: readonly string[];
 }
 
-/** The ways of all transmitters in their sending moments. */
-export const sendingChains = remember((trial: Trial): readonly SendingChain[] =>
-  regionsOf(trial).flatMap(({ number }) =>
+/** The ways of all transmitters in their sending moments, each once. */
+export const sendingChains = remember((trial: Trial): readonly SendingChain[] => {
+  const known = new Set<Chain>();
+  return regionsOf(trial).flatMap(({ number }) =>
     instantsOfRegion(trial, number).flatMap(({ name, reach }) => {
       const fields = name === 'sending' ? reach.rf.at(number).fields : [];
       return fields.flatMap((field): SendingChain[] => {
         const source = trial.circuit.rf.sources[field.source];
         if (!source) return [];
         const chain = chainOf(trial.circuit, reach.on, field);
+        if (known.has(chain)) return [];
+        known.add(chain);
         return [{ source, reach, chain, touches: touchesOf(trial, chain) }];
       });
     }),
-  ),
-);
+  );
+});
 
 const touchesOf = ({ circuit }: Trial, { ports, steps }: Chain): string[] => [
   ...ports.map(({ port }) => `unit:${rfPortRef(circuit, port).unit}`),

@@ -23,8 +23,10 @@ export const plainTee = defineRule({
       const { circuit } = trial;
       const { hertz } = circuit.rf;
       for (const region of regionsOf(trial)) {
+        const possible = region.edges.filter((edge) => isJoin(edge, hertz));
+        if (!hasFork(possible)) continue;
         for (const { reach } of instantsOfRegion(trial, region.number)) {
-          const joins = region.edges.filter((edge) => isJoin(edge, hertz) && isOpenGate(edge.gate, reach.on));
+          const joins = possible.filter((edge) => isOpenGate(edge.gate, reach.on));
           for (const port of new Set(joins.flatMap(({ a, b }) => [a, b]))) {
             const others = joins.flatMap(({ a, b }) => (a === port ? [b] : b === port ? [a] : []));
             const ref = rfPortRef(circuit, port);
@@ -48,6 +50,23 @@ export const plainTee = defineRule({
     }
   },
 });
+
+/** Whether two of these ways can be open together and meet at a port. */
+function hasFork(edges: readonly RfEdge[]): boolean {
+  const at = new Map<number, RfEdge[]>();
+  for (const edge of edges) {
+    for (const port of [edge.a, edge.b]) {
+      const others = at.get(port) ?? [];
+      if (others.some((other) => isTogether(edge, other))) return true;
+      at.set(port, [...others, edge]);
+    }
+  }
+  return false;
+}
+
+/** A changeover's two ways never are: what opens the one shuts the other. */
+const isTogether = (one: RfEdge, two: RfEdge): boolean =>
+  !one.gate.some(({ actor, on }) => two.gate.some((other) => other.actor === actor && other.on !== on));
 
 /** A way inside a unit that passes this frequency both ways and takes next to nothing. */
 function isJoin({ origin, lossDb, oneWay, spec }: RfEdge, hertz: number): boolean {
