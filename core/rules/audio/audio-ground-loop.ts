@@ -16,7 +16,7 @@ export const audioGroundLoop = defineRule({
   source: 'the voltages worked out for both ends; 1 % (40 dB) of full level is common practice',
   follows: ['power/return-missing', 'power/return-through-shield', 'power/short-circuit', 'power/reversed-polarity'],
   messages: {
-    loop: '{volts V} of the supply’s current stand between {source} and {sink} {moment}: {share %} of the {full V} that the input is made for.',
+    loop: 'The supply’s current leaves {volts V} between {source} and {sink} {moment}: {share %} of the {full V} that the input is made for.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {

@@ -16,7 +16,7 @@ export const oneConnectorManyJobs = defineRule({
   judgesDrawing: true,
   follows: [],
   messages: {
-    many: '{count} swaps of {connector} plugs among {units} would put a wrong voltage or the wrong polarity on a unit.',
+    many: '{swaps} of {connector} plugs among {units} would put a wrong voltage or the wrong polarity on a unit.',
   },
   check({ station }, report) {
     const inputs = new Map<string, Input[]>();
@@ -45,7 +45,7 @@ export const oneConnectorManyJobs = defineRule({
         severity: 'note',
         at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
         values: {
-          count: String(count),
+          swaps: count === 1 ? 'One swap' : `${count} swaps`,
           connector: station.connectors[input.port.connector]?.name ?? '',
           units: [first, ...others].map((u) => u.name).join(', '),
         },

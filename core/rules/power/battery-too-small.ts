@@ -14,9 +14,9 @@ export const batteryTooSmall = defineRule({
     'Peukert’s law at the average current by mode and share of sending; rest voltages of the chemistry; the units’ own lowest voltages',
   follows: ['power/under-voltage', 'power/short-circuit', 'power/reversed-polarity', 'power/return-missing'],
   messages: {
-    hours: '{battery} lasts {hours} hours at {amps A} on average; the plan asks for {plan}.',
+    hours: '{battery} lasts {hours} hours at {amps A} on average; the plan asks for {plan} hours.',
     quits:
-      '{battery} lasts {hours} hours until {unit} quits in sending with {left} Ah still in it; the plan asks for {plan}.',
+      '{battery} lasts {hours} hours until {unit} quits in sending with {left} Ah still in it; the plan asks for {plan} hours.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {

@@ -3,7 +3,7 @@ import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema.ts';
-import { instantsOfPart } from '../instants.ts';
+import { instantsOfPart, momentWords } from '../instants.ts';
 import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { leastWay, mainFeederOf, passersOf } from '../trace.ts';
@@ -29,7 +29,7 @@ export const voltageDrop = defineRule({
     'power/return-missing',
   ],
   messages: {
-    drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} in {moment}, most of it ({most V}) in {where}.',
+    drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} {moment}, most of it ({most V}) in {where}.',
   },
   check({ station, hookups }, report) {
     const limit = station.settings.maxDrop ?? usualDrop;
@@ -61,7 +61,7 @@ export const voltageDrop = defineRule({
               drop: volts - got,
               volts,
               share: (volts - got) / volts,
-              moment: name,
+              moment: momentWords[name],
               most,
               where,
             },

@@ -14,7 +14,7 @@ export const rfExposure = defineRule({
   source: '47 CFR 1.1310, FCC OET Bulletin 65 (far field, common ground)',
   follows: ['rf/transmit-into-nothing', 'rf/changeover-reversed'],
   messages: {
-    keep: '{antenna} gets {watts W} on average at this plan: keep {length m} away from it, or {controlled m} if you know what you do.',
+    keep: '{antenna} gets {watts W} on average at this plan: keep everyone {length m} away from it; those who know of it and can step back, {controlled m}.',
   },
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {

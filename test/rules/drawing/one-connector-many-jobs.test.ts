@@ -28,7 +28,7 @@ testRule(oneConnectorManyJobs, {
       severity: 'note',
       at: { unit: 'a' },
       // The 12 V plug on the 5 V unit; and each of the two others with the reversed one, both ways: five swaps.
-      values: { count: '5' },
+      values: { swaps: '5 swaps' },
     },
   ],
 });
