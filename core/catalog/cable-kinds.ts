@@ -87,6 +87,12 @@ export const cableKinds: readonly ShelfCable[] = [
     kind: { ...thin, name: 'screened lead, seven cores', class: 'control', cores: 7 },
   },
   {
+    id: 'control-lead-25',
+    kind: { ...thin, name: 'screened lead, 25 cores', class: 'control', cores: 25 },
+  },
+  { id: 'data-lead-9', kind: { ...thin, name: 'screened lead, nine cores, serial', class: 'data', cores: 9 } },
+  { id: 'data-lead-25', kind: { ...thin, name: 'screened lead, 25 cores, data', class: 'data', cores: 25 } },
+  {
     id: 'usb-lead',
     kind: {
       name: 'USB lead',

@@ -1,7 +1,9 @@
 import type { Connector } from '../station/connector.ts';
 import { coaxialConnectors } from './connectors/coaxial.ts';
 import { dataConnectors } from './connectors/data.ts';
+import { headsetConnectors } from './connectors/headset.ts';
 import { jackConnectors } from './connectors/jacks.ts';
+import { morePowerConnectors } from './connectors/more-power.ts';
 import { multiWayConnectors } from './connectors/multi-way.ts';
 import { powerConnectors } from './connectors/power.ts';
 
@@ -14,5 +16,7 @@ export const connectors: Readonly<Record<string, Connector>> = {
   ...coaxialConnectors,
   ...jackConnectors,
   ...dataConnectors,
+  ...morePowerConnectors,
+  ...headsetConnectors,
   ...multiWayConnectors,
 };

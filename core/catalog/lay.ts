@@ -57,17 +57,20 @@ function usualCable(station: Station, a: PortRef, b: PortRef): ShelfCable {
   const [first] = ends;
   if (!first) return cableOf('lead-awg-18');
   const two = ends.some(({ connector }) => connector.contacts.length === 3);
-  const many = ends.some(({ connector }) => connector.contacts.length > 4);
+  const most = Math.max(...ends.map(({ connector }) => connector.contacts.length));
+  const many = most > 4;
   switch (first.port.class) {
     case 'dc':
       return leadFor(Math.max(ampsAt(station, a), ampsAt(station, b)), station.settings);
     case 'rf':
       return cableOf('coax-rg-58');
     case 'control':
+      if (most > 8) return cableOf('control-lead-25');
       return cableOf(many ? 'control-lead-8' : two ? 'paddle-lead' : 'key-lead');
     case 'audio':
       return extensionFor(ends) ?? cableOf(two ? 'stereo-lead' : 'audio-lead');
     case 'data':
+      if (most > 8) return cableOf(most > 9 ? 'data-lead-25' : 'data-lead-9');
       return cableOf(many ? 'network-lead' : 'usb-lead');
     case 'earth':
       return cableOf('earth-wire');

@@ -8,19 +8,19 @@ export const vehicleOutlet: UnitKind = {
   words: ['cigarette lighter', 'accessory', '12 V socket'],
   ports: [
     { id: 'battery', label: 'wiring', class: 'dc', connector: 'stud-pair', side: 'left', needed: 'always' },
-    { id: 'out', label: 'socket', class: 'dc', connector: 'two-pole-30', side: 'right', needed: 'optional' },
+    { id: 'out', label: 'socket', class: 'dc', connector: 'vehicle-12v-jack', side: 'right', needed: 'optional' },
   ],
   elements: [
     {
       id: 'fuse',
       type: 'conductor',
       from: 'battery.plus',
-      to: 'out.plus',
+      to: 'out.centre',
       ohms: 0.03,
       fuseAmps: 10,
       fuseFamily: 'blade',
     },
-    { id: 'minus', type: 'conductor', from: 'battery.minus', to: 'out.minus', ohms: 0.02 },
+    { id: 'minus', type: 'conductor', from: 'battery.minus', to: 'out.shell', ohms: 0.02 },
   ],
   isolated: 'all',
   cautions: ['Its plugs get hot well before the fuse opens: no more than 8 A for long.'],
