@@ -58,6 +58,29 @@ test('a finding is accepted with a reason, taken back, and both can be undone', 
   await expect(accepted).toHaveCount(0);
 });
 
+test('each mistake with a fix is put right by a click, and nothing above a note is left', async ({ page }) => {
+  const findings = page.getByRole('complementary', { name: 'Findings' });
+  for (const [title, fix] of [
+    ['Plus and minus are swapped', 'Swap the two cores of D4'],
+    ['The changeover is wired the wrong way round', 'Swap R1 and R3'],
+    ['The fuse is too big for the wire', /^Fit a .* fuse in Fused strip$/],
+    ['A mono plug in a stereo jack', /^Exchange A1 for a stereo one/],
+    ['The receiver is not muted while the station sends', 'Lay the mute cable'],
+    ['An adapter is needed', 'Fit the adapter on R3'],
+  ] as const) {
+    const article = findings
+      .getByRole('article')
+      .filter({ has: page.getByRole('button', { name: title }) })
+      .first();
+    await article.getByRole('button', { name: title }).click();
+    await article.getByRole('button', { name: fix }).click();
+    await expect(article.getByRole('button', { name: fix })).toHaveCount(0);
+  }
+  await expect(findings).not.toContainText(/[1-9]\d* (danger|fault|doubt)/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(findings).toContainText('An adapter is needed');
+});
+
 test('the key-down strip says what happens when', async ({ page }) => {
   const strip = page.getByRole('region', { name: 'Key-down' });
   await expect(strip).toContainText('RF from 14 ms to 83 ms');
