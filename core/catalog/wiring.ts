@@ -29,11 +29,11 @@ export const wiringOf = rememberEach((station: Station, cable: Cable): readonly 
   return rows.sort((x, y) => firstSecond(x) - firstSecond(y)).slice(0, most);
 });
 
-/** A core on a contact called plus is the live one, whichever contact it has at the other end. */
+/** A core on a contact called plus is the live one, whatever its contact at the other end is called, if not minus. */
 function roleOfRow(plug: Connector, row: { readonly a: string; readonly b: string }): ContactRole {
-  const named = [row.a, row.b];
-  if (named.includes('plus')) return 'live';
-  return named.includes('minus') ? 'return' : roleOf(plug, row.a);
+  const [isPlus, isMinus] = ['plus', 'minus'].map((id) => row.a === id || row.b === id);
+  if (isPlus === isMinus) return roleOf(plug, row.a);
+  return isPlus ? 'live' : 'return';
 }
 
 const roleOf = (plug: Connector, contact: string): ContactRole =>

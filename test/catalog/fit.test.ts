@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { fitOf, judgePair } from '../../core/catalog/fit.ts';
 import { wiringOf } from '../../core/catalog/wiring.ts';
-import type { PortRef } from '../../core/station/schema.ts';
+import type { Cable, PortRef } from '../../core/station/schema.ts';
 import { readSample } from './read-sample.ts';
 
 const joined = (...pairs: string[]) => pairs.map((pair) => pair.split('-'));
@@ -89,5 +89,25 @@ describe('the conductors of a cable', () => {
   it('a lead with too few cores has its live core and its return', () => {
     const thin = { ...hut, cables: hut.cables.map((c) => (c.number === 'K1' ? { ...c, kind: 'key-lead' } : c)) };
     expect(wires('K1', thin)).toEqual(['tip–tip live', 'sleeve–sleeve return']);
+  });
+
+  it('drawn from a jack with its centre minus, the core on the contact called plus is still the live one', () => {
+    const turn = ({ a, b, wiring = [], ...rest }: Cable): Cable => ({
+      ...rest,
+      a: b,
+      b: a,
+      wiring: wiring.map((row) => ({ a: row.b, b: row.a })),
+    });
+    const turned = { ...hut, cables: hut.cables.map((c) => (c.number === 'D4' ? turn(c) : c)) };
+    expect(wires('D4', turned)).toEqual(['shell–plus live', 'centre–minus return']);
+  });
+
+  it('with plus and minus crossed one core is live and one is not', () => {
+    const wiring = [
+      { a: 'plus', b: 'minus' },
+      { a: 'minus', b: 'plus' },
+    ];
+    const crossed = { ...hut, cables: hut.cables.map((c) => (c.number === 'D1' ? { ...c, wiring } : c)) };
+    expect(wires('D1', crossed)).toEqual(['plus–minus live', 'minus–plus return']);
   });
 });
