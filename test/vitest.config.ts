@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     environment: 'node',
+    setupFiles: ['test/laws/seed.ts'],
     // Generated stations and live oracles take longer than the five seconds that a test has by default.
     testTimeout: 30_000,
   },

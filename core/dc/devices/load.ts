@@ -18,6 +18,9 @@ export const reversedShare = 1e-3;
 /** Below this rounding alone decides which way round a voltage is. */
 const noVolts = 1e-9;
 
+/** Rounds of creeping the same way before the steps are stretched. */
+const patience = 40;
+
 /** Draws a constant current, a constant power, or what a resistance does; below its drop-out it fades away. */
 export class Load implements Device {
   readonly from: number;
@@ -27,6 +30,8 @@ export class Load implements Device {
   /** Conductance that it had when the round was set up. */
   private used = 0;
   private volts: number;
+  /** Rounds in which its voltage went on moving the same way, negative for downwards. */
+  private creeping = 0;
   /** How often it came back to be fed. */
   private returns = 0;
 
@@ -61,7 +66,7 @@ export class Load implements Device {
 
   revise(across: Across): Revision {
     const volts = across(this.from, this.to);
-    this.volts = volts;
+    this.volts = this.ahead(volts);
     let stale = this.move(volts);
     const before = this.drawn;
     const constant = this.part.spec.law === 'power' && this.state === 'fed';
@@ -76,6 +81,18 @@ export class Load implements Device {
     )
       stale = true;
     return { stale, error: Math.abs(this.drawn - before) / size };
+  }
+
+  /**
+   * The voltage to try next, volts. A supply that limits just below what the load wants lets it creep down by a little
+   * each round; after some rounds of that the steps are stretched, and a step back ends the stretching.
+   */
+  private ahead(volts: number): number {
+    const step = volts - this.volts;
+    const way = Math.sign(step);
+    this.creeping = way === Math.sign(this.creeping) ? this.creeping + way : way;
+    const stretch = 2 ** Math.min(10, Math.max(0, Math.abs(this.creeping) - patience)) - 1;
+    return volts + stretch * step;
   }
 
   amps(across: Across): number {
