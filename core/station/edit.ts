@@ -1,6 +1,6 @@
 import type { CableKind } from './cable-kind.ts';
 import type { Connector } from './connector.ts';
-import type { Acceptance, Cable, Hookup, Plan, Station, Unit } from './schema.ts';
+import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Station, Unit } from './schema.ts';
 import type { UnitKind } from './unit-kind.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
@@ -22,6 +22,10 @@ export type Change =
   | { type: 'addHookup'; hookup: Hookup }
   | { type: 'updateHookup'; id: string; set: Partial<Omit<Hookup, 'id'>> }
   | { type: 'removeHookup'; id: string }
+  | { type: 'addMarks'; marks: Mark[] }
+  | { type: 'updateMark'; id: string; set: Partial<Omit<Mark, 'id'>> }
+  | { type: 'removeMarks'; ids: string[] }
+  | { type: 'setKind'; id: string; kind: UnitKind; connectors: Record<string, Connector> }
   | { type: 'setPlan'; set: Partial<Plan> }
   | { type: 'describe'; set: Partial<Pick<Station, 'title' | 'notes' | 'settings'>> }
   | { type: 'accept'; acceptance: Acceptance }
@@ -53,6 +57,14 @@ export function edit(station: Station, change: Change): Station {
       return { ...station, hookups: update(station.hookups, change.id, change.set) };
     case 'removeHookup':
       return removeHookup(station, change.id);
+    case 'addMarks':
+      return { ...station, marks: [...(station.marks ?? []), ...change.marks] };
+    case 'updateMark':
+      return { ...station, marks: update(station.marks ?? [], change.id, change.set) };
+    case 'removeMarks':
+      return removeMarks(station, new Set(change.ids));
+    case 'setKind':
+      return setKind(carry(station, { connectors: change.connectors }), change.id, change.kind);
     case 'setPlan':
       return { ...station, plan: { ...station.plan, ...change.set } };
     case 'describe':
@@ -90,9 +102,8 @@ const moveUnit = (unit: Unit, position: Unit['position'] | undefined): Unit =>
 
 function removeUnits(station: Station, ids: ReadonlySet<string>): Station {
   return {
-    ...station,
+    ...keepPorts(station, ({ unit }) => !ids.has(unit)),
     units: station.units.filter((u) => !ids.has(u.id)),
-    cables: station.cables.filter((c) => !ids.has(c.a.unit) && !ids.has(c.b.unit)),
     hookups: station.hookups.map((h) => {
       if (!Object.keys(h.settings ?? {}).some((unit) => ids.has(unit))) return h;
       return {
@@ -101,6 +112,31 @@ function removeUnits(station: Station, ids: ReadonlySet<string>): Station {
       };
     }),
   };
+}
+
+/** The station without cables and couplings at ports that are gone. */
+function keepPorts(station: Station, isThere: (ref: PortRef) => boolean): Station {
+  const isWhole = ({ a, b }: { a: PortRef; b: PortRef }) => isThere(a) && isThere(b);
+  const { couplings } = station;
+  return {
+    ...station,
+    cables: station.cables.filter(isWhole),
+    ...(couplings && { couplings: couplings.filter(isWhole) }),
+  };
+}
+
+/** A kind described anew, or a further one; what was at ports that it no longer has goes. */
+function setKind(station: Station, id: string, kind: UnitKind): Station {
+  const units = new Set(station.units.filter((u) => u.kind === id).map((u) => u.id));
+  const ports = new Set(kind.ports.map((p) => p.id));
+  const left = keepPorts(station, ({ unit, port }) => !units.has(unit) || ports.has(port));
+  return { ...left, kinds: { ...station.kinds, [id]: kind } };
+}
+
+/** A station without any marks has no list of them, as if there had never been one. */
+function removeMarks({ marks = [], ...station }: Station, ids: ReadonlySet<string>): Station {
+  const left = marks.filter((m) => !ids.has(m.id));
+  return left.length > 0 ? { ...station, marks: left } : station;
 }
 
 function removeHookup(station: Station, id: string): Station {
@@ -127,6 +163,10 @@ const names: Record<Exclude<Change['type'], 'all'>, string> = {
   addHookup: 'Add hook-up',
   updateHookup: 'Change hook-up',
   removeHookup: 'Remove hook-up',
+  addMarks: 'Add note or zone',
+  updateMark: 'Change note or zone',
+  removeMarks: 'Remove note or zone',
+  setKind: 'Change unit kind',
   setPlan: 'Change plan',
   describe: 'Change description',
   accept: 'Accept finding',

@@ -56,6 +56,21 @@ export function kindOf(station: Station, unit: Unit): UnitKind {
   return kind;
 }
 
+/** Kinds with their ports on other sides, by unit, as above. */
+const turnedKinds = new WeakMap<Unit, { from: UnitKind; kind: UnitKind }>();
+
+/** A unit's kind with its ports on the sides where the user put them; undefined where the document has no such kind. */
+export function drawnKind(station: Station, unit: Unit): UnitKind | undefined {
+  const from = station.kinds[unit.kind];
+  const { sides } = unit;
+  if (!from || !sides) return from;
+  const known = turnedKinds.get(unit);
+  if (known?.from === from) return known.kind;
+  const kind = { ...from, ports: from.ports.map((port) => ({ ...port, side: sides[port.id] ?? port.side })) };
+  turnedKinds.set(unit, { from, kind });
+  return kind;
+}
+
 function withOwnFigures(element: UnitElement, own: readonly [string, number][]): UnitElement {
   const figures = own.filter(([key]) => key.startsWith(`${element.id}.`));
   if (figures.length === 0) return element;

@@ -9,7 +9,7 @@ import type { UnitElement, UnitKind } from './unit-kind.ts';
 export function findBrokenReferences(station: Station): Problem[] {
   const problems: Problem[] = [];
   const report = (path: readonly PropertyKey[], message: string) => problems.push({ place: placeOf(path), message });
-  for (const list of ['units', 'cables', 'hookups'] as const) reportTwins(station[list], list, report);
+  for (const list of ['units', 'cables', 'hookups', 'marks'] as const) reportTwins(station[list] ?? [], list, report);
   for (const [name, kind] of Object.entries(station.kinds)) checkKind(station, name, kind, report);
   station.units.forEach((unit, i) => {
     if (!station.kinds[unit.kind]) report(['units', i, 'kind'], `The document has no unit kind “${unit.kind}”.`);

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { cableKindSchema } from './cable-kind.ts';
 import { connectorSchema } from './connector.ts';
 import { amps, hertz, id, metres, share, text } from './numbers.ts';
-import { unitKindSchema } from './unit-kind.ts';
+import { sideSchema, unitKindSchema } from './unit-kind.ts';
 
 export const formatName = 'stationwright';
 export const currentVersion = 1;
@@ -30,7 +30,21 @@ const unit = z.strictObject({
   overrides: z.record(z.string().max(120), z.number().min(-1e12).max(1e12)).optional(),
   /** The user has compared the kind's figures with this very unit. */
   confirmed: z.boolean().optional(),
+  /** Ports that the user put on another side of the card, by port id. */
+  sides: z.record(id, sideSchema).optional(),
+  /** Stays where it is: it can't be dragged, and tidying leaves it alone. */
+  locked: z.boolean().optional(),
   note: text.optional(),
+});
+
+/** Something on the paper that is not part of the station: a remark, or a place (desk, wall, mast) around units. */
+const mark = z.strictObject({
+  id,
+  type: z.enum(['note', 'zone']),
+  text,
+  position: z.strictObject({ x: coordinate, y: coordinate }),
+  width: z.number().min(1).max(100_000),
+  height: z.number().min(1).max(100_000),
 });
 
 const portRef = z.strictObject({ unit: id, port: id });
@@ -114,6 +128,7 @@ export const stationSchema = z.strictObject({
   cables: z.array(cable).max(20_000),
   couplings: z.array(coupling).max(1000).optional(),
   hookups: z.array(hookup).max(200),
+  marks: z.array(mark).max(2000).optional(),
   accepted: z.array(acceptance),
   readings: z.array(reading),
   settings,
@@ -127,6 +142,7 @@ export type Plan = z.infer<typeof plan>;
 export type Unit = z.infer<typeof unit>;
 export type Cable = z.infer<typeof cable>;
 export type PortRef = z.infer<typeof portRef>;
+export type Mark = z.infer<typeof mark>;
 export type Hookup = z.infer<typeof hookup>;
 export type Acceptance = z.infer<typeof acceptance>;
 export type CableEnd = 'a' | 'b';

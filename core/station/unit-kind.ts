@@ -6,6 +6,8 @@ export type { Condition, ElementOf, FuseFamily, UnitElement } from './unit-eleme
 
 export const portClasses = ['dc', 'rf', 'audio', 'control', 'data', 'earth'] as const;
 
+export const sideSchema = z.enum(['left', 'right', 'top', 'bottom']);
+
 const contactLimit = z.strictObject({ minV: volts.optional(), maxV: volts.optional(), amps: amps.optional() });
 
 const port = z.strictObject({
@@ -13,7 +15,7 @@ const port = z.strictObject({
   label: text,
   class: z.enum(portClasses),
   connector: id,
-  side: z.enum(['left', 'right', 'top', 'bottom']),
+  side: sideSchema,
   needed: z.enum(['always', 'toSend', 'optional']),
   /** What each contact stands, by contact id. */
   limits: z.record(id, contactLimit).optional(),
@@ -97,6 +99,7 @@ export const unitKindSchema = z.strictObject({
 
 export type UnitKind = z.infer<typeof unitKindSchema>;
 export type Port = z.infer<typeof port>;
+export type Side = Port['side'];
 export type PortClass = Port['class'];
 export type Actor = z.infer<typeof actor>;
 export type Feel = z.infer<typeof feels>;

@@ -11,6 +11,7 @@ const order = [
   'cables',
   'couplings',
   'hookups',
+  'marks',
   'accepted',
   'readings',
   'settings',

@@ -39,6 +39,40 @@ describe('changes', () => {
     expect(twice.accepted.map((a) => a.reason)).toEqual(['b']);
     expect(edit(twice, { type: 'takeBack', finding: 'f' }).accepted).toEqual([]);
   });
+  it('a removed unit takes the couplings of its antenna along', () => {
+    const antenna = { unit: 'antenna', port: 'feed' };
+    const station: Station = { ...hut, couplings: [{ a: antenna, b: antenna, lossDb: 20 }] };
+    expect(edit(station, { type: 'removeUnits', ids: ['antenna'] }).couplings).toEqual([]);
+    expect(edit(station, { type: 'removeUnits', ids: ['keyer'] }).couplings).toHaveLength(1);
+  });
+  it('a kind described anew loses the cables of ports that it no longer has, and of no others', () => {
+    const kind = hut.kinds['swr-meter'];
+    if (!kind) throw new Error('the hut has a meter');
+    const [gone, ...ports] = kind.ports;
+    const next = edit(hut, { type: 'setKind', id: 'swr-meter', kind: { ...kind, ports }, connectors: {} });
+    const lost = hut.cables.filter((c) => !next.cables.includes(c));
+    expect(lost.map((c) => c.number)).toEqual(
+      hut.cables
+        .filter(({ a, b }) => [a, b].some((p) => p.unit === 'meter' && p.port === gone?.id))
+        .map((c) => c.number),
+    );
+    expect(lost.length).toBeGreaterThan(0);
+    expect(next.kinds['swr-meter']?.ports).toHaveLength(ports.length);
+  });
+  it('notes and zones come and go; without any the file is as it was', () => {
+    const desk = {
+      id: 'zone-1',
+      type: 'zone',
+      text: 'desk',
+      position: { x: 0, y: 0 },
+      width: 200,
+      height: 90,
+    } as const;
+    const drawn = edit(hut, { type: 'addMarks', marks: [desk] });
+    const renamed = edit(drawn, { type: 'updateMark', id: 'zone-1', set: { text: 'wall' } });
+    expect(readStation(writeStation(renamed))).toMatchObject({ station: { marks: [{ ...desk, text: 'wall' }] } });
+    expect(writeStation(edit(renamed, { type: 'removeMarks', ids: ['zone-1'] }))).toBe(writeStation(hut));
+  });
   it('has a name for the list of steps', () => {
     expect(changeName({ type: 'removeCables', ids: [] })).toBe('Remove cable');
     expect(changeName({ type: 'all', name: 'Tidy up', changes: [] })).toBe('Tidy up');
