@@ -5,7 +5,7 @@ import { keptRoutes, type Layout } from './kept-routes.ts';
 import { layoutOf, type Positions } from './layout.ts';
 import { routeCables } from './route.ts';
 import type { Point } from './routing/geometry.ts';
-import { findHops, type Hop } from './routing/hops.ts';
+import { findHops, type Hop, keptHops } from './routing/hops.ts';
 
 /** What the drawing works out or does for the moment; nothing of it is in the document. */
 export interface DrawingState {
@@ -40,23 +40,25 @@ export const endDrag = () => setState({ moved: nowhere });
 /** Up to so many cables all are routed anew after an edit: each then has the best lane there is. */
 const fewCables = 50;
 let last: Layout = { cards: [], requests: [] };
+/** Cables that were routed in a hurry while a drag lasts: its end routes them with care, and where they are few all others, too. */
+const hurried = new Set<string>();
 
 /** Routes the cables that an edit touches, or all of them where they are few; while units are dragged only their own. */
 export function routeStation(station: Station, moved: Positions) {
+  const dragging = moved.size > 0;
   const layout = layoutOf(station, moved);
-  const before = getState().routes;
-  const kept = keptRoutes(last, layout, before);
-  const unchanged = kept.size === layout.requests.length && before.size === kept.size;
+  const before = getState();
+  const kept = keptRoutes(last, layout, before.routes);
+  const unchanged = kept.size === layout.requests.length && before.routes.size === kept.size;
   last = layout;
-  if (unchanged && !catchUp) return;
-  const all = moved.size === 0 && layout.requests.length <= fewCables;
-  catchUp = moved.size > 0;
-  const routes = routeCables(layout.cards, layout.requests, all ? undefined : kept);
-  setState({ routes, hops: findHops(routes) });
+  if (unchanged && (dragging || hurried.size === 0)) return;
+  const staying = new Map([...kept].filter(([id]) => dragging || !hurried.has(id)));
+  if (dragging) for (const { id } of layout.requests) if (!kept.has(id)) hurried.add(id);
+  if (!dragging) hurried.clear();
+  const all = !dragging && layout.requests.length <= fewCables;
+  const routes = routeCables(layout.cards, layout.requests, all ? undefined : staying, dragging);
+  setState({ routes, hops: keptHops(before.hops, findHops(routes)) });
 }
-
-/** Set while a drag leaves other cables as they are: its end routes them, too. */
-let catchUp = false;
 
 /** Points units and cables out for a moment. */
 export function pulse(ids: readonly string[]) {

@@ -16,24 +16,26 @@ export interface RouteRequest {
  * Orthogonal routes of all cables: out of each port in its direction, clear of cards, each run in a lane of its own,
  * around other cables' flags. The shortest go first; then each is laid anew with all the others in place, as the first
  * ones could not know what would come. Where cards close every way the cable goes straight over them. Cables with a
- * route in `kept` stay where they are: while a unit is dragged only its own cables follow.
+ * route in `kept` stay where they are: while a unit is dragged only its own cables follow. `hurried` takes the first
+ * good way for each, once, so that the drawing keeps up with the mouse; a way that is hard to find goes straight.
  */
 export function routeCables(
   cards: readonly Rect[],
   cables: readonly RouteRequest[],
   kept: ReadonlyMap<string, Point[]> = new Map(),
+  hurried = false,
 ): Map<string, Point[]> {
   const grid = buildGrid(
     cards,
     cables.flatMap((c) => [c.a, c.b]),
   );
-  const search = new Search(grid, cables.length > 50 ? 1.6 : 1);
+  const search = hurried ? new Search(grid, 4, hurriedSteps) : new Search(grid, cables.length > 50 ? 1.6 : 1);
   const span = (c: RouteRequest) => Math.abs(c.a.x - c.b.x) + Math.abs(c.a.y - c.b.y);
   const order = cables.filter((c) => !kept.has(c.id)).sort((p, q) => span(p) - span(q) || (p.id < q.id ? -1 : 1));
   const routes = new Map<string, Point[]>();
   for (const cable of cables) routes.set(cable.id, kept.get(cable.id) ?? stubsOnly(grid, cable));
   for (const cable of cables) mark(grid, routes.get(cable.id) ?? [], cable.number, 1);
-  for (let round = 0; round < roundsFor(order.length); round++) {
+  for (let round = 0; round < (hurried ? 1 : roundsFor(order.length)); round++) {
     for (const cable of order) {
       mark(grid, routes.get(cable.id) ?? [], cable.number, -1);
       const route = routeOne(grid, search, cable);
@@ -43,6 +45,9 @@ export function routeCables(
   }
   return routes;
 }
+
+/** A search of so many places takes well under a millisecond. */
+const hurriedSteps = 1500;
 
 /** Large drawings get fewer rounds: there a cable more or less in its lane matters less than the wait. */
 const roundsFor = (cables: number): number => {

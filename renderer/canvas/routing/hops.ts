@@ -39,6 +39,19 @@ export function findHops(routes: ReadonlyMap<string, readonly Point[]>): Map<str
   return hops;
 }
 
+/** The new hops, and of cables whose hops are what they were the old ones: then nothing of them is drawn anew. */
+export function keptHops(before: ReadonlyMap<string, Hop[]>, after: ReadonlyMap<string, Hop[]>): Map<string, Hop[]> {
+  return new Map([...after].map(([id, hops]) => [id, sameHops(before.get(id), hops) ?? hops]));
+}
+
+function sameHops(old: Hop[] | undefined, hops: readonly Hop[]): Hop[] | undefined {
+  const same = old?.length === hops.length && old.every((hop, i) => isSame(hop, hops[i]));
+  return same ? old : undefined;
+}
+
+const isSame = (one: Hop, other: Hop | undefined): boolean =>
+  one.y === other?.y && one.fromX === other.fromX && one.toX === other.toX;
+
 function eachRun(points: readonly Point[], run: (p: Point, q: Point) => void) {
   points.forEach((q, i) => {
     const p = points[i - 1];
@@ -49,11 +62,26 @@ function eachRun(points: readonly Point[], run: (p: Point, q: Point) => void) {
 function hopsOnRun(id: string, p: Point, q: Point, uprights: readonly Upright[]): Hop[] {
   const [from, to] = [Math.min(p.x, q.x) + roomPx, Math.max(p.x, q.x) - roomPx];
   const hops: Hop[] = [];
-  for (const { id: other, x, top, bottom } of uprights) {
-    if (x < from || x > to || other === id || p.y <= top || p.y >= bottom) continue;
+  for (let i = firstFrom(uprights, from); i < uprights.length; i++) {
+    const upright = uprights[i];
+    if (!upright || upright.x > to) break;
+    const { id: other, x, top, bottom } = upright;
+    if (other === id || p.y <= top || p.y >= bottom) continue;
     const last = hops.at(-1);
     if (last && x - last.toX < mergePx) hops[hops.length - 1] = { ...last, toX: x };
     else hops.push({ y: p.y, fromX: x, toX: x });
   }
   return hops;
+}
+
+/** The first of the uprights, which are sorted, that is not left of `x`. */
+function firstFrom(uprights: readonly Upright[], x: number): number {
+  let low = 0;
+  let high = uprights.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((uprights[middle]?.x ?? x) < x) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -36,10 +36,13 @@ export class Search {
 
   /** Above 1 the way that is left is overstated: the search is much shorter, the route now and then a little longer. */
   private readonly haste: number;
+  /** A search that looks at more places than this gives up. */
+  private readonly mostSteps: number;
 
-  constructor(grid: Grid, haste: number) {
+  constructor(grid: Grid, haste: number, mostSteps = Number.POSITIVE_INFINITY) {
     this.grid = grid;
     this.haste = haste;
+    this.mostSteps = mostSteps;
     const states = grid.xs.length * grid.ys.length * 2;
     this.cost = new Float64Array(states);
     this.from = new Int32Array(states);
@@ -47,7 +50,7 @@ export class Search {
     this.closed = new Uint32Array(states);
   }
 
-  /** The places passed, both stops included; null where cards close every way. In `early` places it avoids to bend. */
+  /** The places passed, both stops included; null where cards close every way or it gave up. In `early` places it avoids to bend. */
   find(start: Stop, goal: Stop, early: ReadonlySet<number>): Point[] | null {
     this.round++;
     this.early = early;
@@ -55,7 +58,7 @@ export class Search {
     const first = this.stateOf(start.column, start.row, start.along);
     const last = this.stateOf(goal.column, goal.row, goal.along);
     this.reach(first, -1, 0, goal);
-    while (this.queue.size > 0) {
+    for (let step = 0; this.queue.size > 0 && step < this.mostSteps; step++) {
       const state = this.queue.pop();
       if (state === last) return this.trace(state);
       if (this.closed[state] === this.round) continue;
