@@ -1,4 +1,4 @@
-import { EdgeLabelRenderer, type EdgeProps } from '@xyflow/react';
+import type { EdgeProps } from '@xyflow/react';
 import { memo } from 'react';
 import { type Cable, classOf } from '../../core/index.ts';
 import { useHookup, useOverlay } from '../store/current.ts';
@@ -6,6 +6,7 @@ import { useStation, useView } from '../store/use-store.ts';
 import { CableFlags } from './CableFlags.tsx';
 import { isHot, pillText } from './cable-figures.ts';
 import { useDrawing } from './drawing-store.ts';
+import { LabelLayer } from './LabelLayer.tsx';
 import { pathOf } from './path.ts';
 import type { Point } from './routing/geometry.ts';
 import type { Hop } from './routing/hops.ts';
@@ -44,9 +45,9 @@ function CableOnRoute({ cable, route, selected }: { cable: Cable; route: Point[]
       <path d={path} className="c-halo" />
       <Strokes kind={kind} path={path} route={route} hops={hops} />
       <path d={path} className="c-touch react-flow__edge-interaction" />
-      <EdgeLabelRenderer>
+      <LabelLayer>
         <CableFlags cable={cable} route={route} away={away} selected={selected} pill={pill} hot={isHot(reading)} />
-      </EdgeLabelRenderer>
+      </LabelLayer>
     </g>
   );
 }
