@@ -30,23 +30,24 @@ async function buildStation() {
 }
 
 /**
- * One file with all that it needs, electron apart.
- * @param {{ entry: string, outDir: string, file: string, format: 'cjs' | 'es' }} what
+ * One file with all that it needs, electron and the packages in `external` apart.
+ * @param {{ entry: string, outDir: string, file: string, format: 'cjs' | 'es', external?: string[] }} what
  */
-export async function bundle({ entry, outDir, file, format }) {
+export async function bundle({ entry, outDir, file, format, external = [] }) {
   const vite = await import('vite');
+  const apart = ['electron', ...external];
   await vite.build({
     configFile: false,
     root,
     logLevel: 'warn',
-    ssr: { noExternal: true, external: ['electron'] },
+    ssr: { noExternal: true, external: apart },
     build: {
       ssr: entry,
       outDir,
       emptyOutDir: false,
       target: 'node20',
       sourcemap: true,
-      rolldownOptions: { external: ['electron'], output: { format, entryFileNames: file, codeSplitting: false } },
+      rolldownOptions: { external: apart, output: { format, entryFileNames: file, codeSplitting: false } },
     },
   });
 }
