@@ -1,0 +1,56 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Page, TestInfo } from '@playwright/test';
+import { expect, test } from './browser.ts';
+import { openFile, openScreen, unit } from './drawing.ts';
+import { RandomEdits } from './random-edits.ts';
+
+const editCount = 100;
+/** The same edits in every run; `EDIT_SEED=NUMBER npm run test:e2e` makes others. */
+const seed = Number(process.env['EDIT_SEED'] ?? 1);
+const sample = path.join(import.meta.dirname, '../core/samples/hut.station.json');
+
+test('a hundred random edits are undone to the very file that was there, and done again', async ({
+  page,
+  address,
+}, info) => {
+  test.setTimeout(180_000);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openScreen(page, address);
+  await openFile(page, sample);
+  await expect(unit(page, 'Transmitter')).toBeVisible();
+  const before = await save(page, info, 'before');
+  expect(before).toBe(await readFile(sample, 'utf8'));
+
+  const edits = new RandomEdits(page, seed);
+  const made: string[] = [];
+  const told = () => `EDIT_SEED=${seed} ${made.map((edit, i) => `\n${i + 1}. ${edit}`).join('')}`;
+  try {
+    for (let i = 0; i < editCount; i++) made.push(await edits.make(i));
+  } catch (error) {
+    throw new Error(told(), { cause: error });
+  }
+  const after = await save(page, info, 'after');
+  expect(after === before, told()).toBe(false);
+
+  expect(await clickToTheEnd(page, 'Undo'), told()).toBe(editCount);
+  expect((await save(page, info, 'undone')) === before, told()).toBe(true);
+  expect(await clickToTheEnd(page, 'Redo'), told()).toBe(editCount);
+  expect((await save(page, info, 'redone')) === after, told()).toBe(true);
+});
+
+/** Clicks the button until there is nothing left to do, and says how often that was. */
+async function clickToTheEnd(page: Page, name: 'Undo' | 'Redo'): Promise<number> {
+  const button = page.getByRole('button', { name, exact: true });
+  let clicks = 0;
+  for (; (await button.isEnabled()) && clicks < 2 * editCount; clicks++) await button.click();
+  return clicks;
+}
+
+async function save(page: Page, info: TestInfo, name: string): Promise<string> {
+  const file = info.outputPath(`${name}.station.json`);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await (await download).saveAs(file);
+  return readFile(file, 'utf8');
+}
