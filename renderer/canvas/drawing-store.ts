@@ -6,6 +6,7 @@ import { layoutOf, type Positions } from './layout.ts';
 import { routeCables } from './route.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
+import { simpleWay } from './routing/simple-way.ts';
 
 /** What the drawing works out or does for the moment; nothing of it is in the document. */
 export interface DrawingState {
@@ -40,12 +41,13 @@ export const endDrag = () => setState({ moved: nowhere });
 /** Up to so many cables all are routed anew after an edit: each then has the best lane there is. */
 const fewCables = 50;
 let last: Layout = { cards: [], requests: [] };
-/** Cables that were routed in a hurry while a drag lasts: its end routes them with care, and where they are few all others, too. */
+/** Cables that go in a hurry while a drag lasts: its end routes them with care, and where they are few all others, too. */
 const hurried = new Set<string>();
 
 /** Routes the cables that an edit touches, or all of them where they are few; while units are dragged only their own. */
 export function routeStation(station: Station, moved: Positions) {
   const dragging = moved.size > 0;
+  if (dragging && station.cables.length > fewCables) return followDrag(station, moved);
   const layout = layoutOf(station, moved);
   const before = getState();
   const kept = keptRoutes(last, layout, before.routes);
@@ -58,6 +60,20 @@ export function routeStation(station: Station, moved: Positions) {
   const all = !dragging && layout.requests.length <= fewCables;
   const routes = routeCables(layout.cards, layout.requests, all ? undefined : staying, dragging);
   setState({ routes, hops: keptHops(before.hops, findHops(routes)) });
+}
+
+/** In a large drawing even a quick search would hold up the mouse: a dragged unit's cables follow over all that is there. */
+function followDrag(station: Station, moved: Positions) {
+  const cables = station.cables.filter((c) => moved.has(c.a.unit) || moved.has(c.b.unit));
+  const { requests } = layoutOf({ ...station, cables }, moved);
+  const { routes, hops } = getState();
+  const [nextRoutes, nextHops] = [new Map(routes), new Map(hops)];
+  for (const { id, a, b } of requests) {
+    hurried.add(id);
+    nextRoutes.set(id, simpleWay(a, b));
+    nextHops.delete(id);
+  }
+  setState({ routes: nextRoutes, hops: nextHops });
 }
 
 /** Points units and cables out for a moment. */

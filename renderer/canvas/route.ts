@@ -2,6 +2,7 @@ import { flagHeight, flagSpots, flagWidth } from './flags.ts';
 import { cornersOf, lengthOf, type Point, type Rect } from './routing/geometry.ts';
 import { buildGrid, fillRect, type Grid, indexOfLine } from './routing/grid.ts';
 import { Search } from './routing/search.ts';
+import { simpleWay } from './routing/simple-way.ts';
 import { type RouteEnd, type Stub, stubOf } from './routing/stub.ts';
 
 /** A cable to be routed: its ends, and the number on its flags, which other cables keep clear of. */
@@ -58,9 +59,9 @@ const roundsFor = (cables: number): number => {
 function routeOne(grid: Grid, search: Search, cable: RouteRequest): Point[] {
   const from = stubOf(grid, cable.a);
   const to = stubOf(grid, cable.b);
-  if (!from || !to) return straightOver(cable.a, cable.b);
+  if (!from || !to) return simpleWay(cable.a, cable.b);
   const found = search.find(from.first, to.first, new Set([...from.places, ...to.places]));
-  return found ? cornersOf([cable.a, ...found, cable.b].map(({ x, y }) => ({ x, y }))) : straightOver(cable.a, cable.b);
+  return found ? cornersOf([cable.a, ...found, cable.b].map(({ x, y }) => ({ x, y }))) : simpleWay(cable.a, cable.b);
 }
 
 /** Before anything is laid the ends are already taken: two pieces with a gap, written as one line with a null length between. */
@@ -69,16 +70,6 @@ function stubsOnly(grid: Grid, cable: RouteRequest): Point[] {
     stub ? { x: grid.xs[stub.last.column] ?? end.x, y: grid.ys[stub.last.row] ?? end.y } : end;
   const gap = { x: Number.NaN, y: Number.NaN };
   return [cable.a, tip(stubOf(grid, cable.a), cable.a), gap, tip(stubOf(grid, cable.b), cable.b), cable.b];
-}
-
-function straightOver(a: Point, b: Point): Point[] {
-  const middle = Math.round((a.x + b.x) / 2);
-  return cornersOf([
-    { x: a.x, y: a.y },
-    { x: middle, y: a.y },
-    { x: middle, y: b.y },
-    { x: b.x, y: b.y },
-  ]);
 }
 
 /** Enters a route and its flags in the grid, or takes them out again. */
