@@ -1,10 +1,15 @@
+export { adapters } from './catalog/adapters.ts';
 export { cableKinds } from './catalog/cable-kinds.ts';
+export { cableWords, neededAdapters, proposalWords } from './catalog/cable-words.ts';
 export { judgePair } from './catalog/fit.ts';
 export { fuseBreakingAmps, fuseRatings } from './catalog/fuses.ts';
 export { type ShelfKind, shelf } from './catalog/kinds/index.ts';
 export { layCable } from './catalog/lay.ts';
+export { moveCableEnd } from './catalog/move-end.ts';
+export { findNewPartners, findPartners, type NewPartner } from './catalog/partners.ts';
 export { placeUnit } from './catalog/place.ts';
 export { searchShelf, shelfGroups } from './catalog/search-shelf.ts';
+export { splitCable, throughPorts } from './catalog/split-cable.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';

@@ -1,9 +1,8 @@
 import { type Change, edit } from '../station/edit.ts';
 import { classOf, findCable } from '../station/parts.ts';
-import type { Cable, Station, Unit } from '../station/schema.ts';
+import type { Cable, Station } from '../station/schema.ts';
 import type { PortClass, UnitKind } from '../station/unit-kind.ts';
 import { layCable } from './lay.ts';
-import { placeUnit } from './place.ts';
 import { flowOf } from './port-use.ts';
 
 /** The two ports of a kind between which a cable of this class goes on; null where it does not go through. */
@@ -31,16 +30,11 @@ export function throughPorts(
 }
 
 /**
- * The change that puts a unit of the shelf into a cable: the cable then ends at it, and a further one goes on from it.
- * Both are in the hook-ups that the cable was in. Null where the cable is not there or does not go through the kind.
+ * The change that puts a unit, by the change that sets it down, into a cable: the cable then ends at it, and a further
+ * one goes on from it. Both are in the hook-ups that the cable was in. Null where the cable is not there or does not go
+ * through the unit.
  */
-export function splitCable(
-  station: Station,
-  cableId: string,
-  kindId: string,
-  position: Unit['position'],
-  placed: Change = placeUnit(station, kindId, position),
-): Change | null {
+export function splitCable(station: Station, cableId: string, placed: Change): Change | null {
   const cable = findCable(station, cableId);
   const withUnit = edit(station, placed);
   const unit = withUnit.units.at(-1);

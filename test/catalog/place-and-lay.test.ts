@@ -168,7 +168,7 @@ describe('putting a unit into a cable', () => {
     ['dc-switch', 'fused-strip.one', 'cw-transmitter-3w.power'],
   ])('%s: the cable ends at it and another one goes on', (kind, a, b) => {
     const whole = lay(desk, a, b, 'air');
-    const split = edit(whole, splitCable(whole, whole.cables[0]!.id, kind, { x: 5, y: 5 })!);
+    const split = edit(whole, splitCable(whole, whole.cables[0]!.id, placeUnit(whole, kind, { x: 5, y: 5 }))!);
     const [first, second] = split.cables;
     expect(split.units.at(-1)).toMatchObject({ kind, position: { x: 5, y: 5 } });
     expect(first).toMatchObject({ number: whole.cables[0]!.number, a: port(a), hookups: ['air'] });
@@ -181,8 +181,8 @@ describe('putting a unit into a cable', () => {
   });
   it('is refused where the cable would not go on', () => {
     const whole = lay(desk, 'paddle.out', 'keyer.paddle');
-    expect(splitCable(whole, 'k1', 'dummy-load-5w', { x: 0, y: 0 })).toBeNull();
-    expect(splitCable(whole, 'nothing', 'keyer', { x: 0, y: 0 })).toBeNull();
+    expect(splitCable(whole, 'k1', placeUnit(whole, 'dummy-load-5w', { x: 0, y: 0 }))).toBeNull();
+    expect(splitCable(whole, 'nothing', placeUnit(whole, 'keyer', { x: 0, y: 0 }))).toBeNull();
   });
   it('keeps where power comes from: a strip goes in with its input first', () => {
     expect(throughPorts(kindNamed('fused-strip'), 'dc')?.in).toBe('input');

@@ -1,0 +1,41 @@
+import { type Place, portName, type Station, type SurveyReport } from '../../core/index.ts';
+import { showPlaces } from '../store/view.ts';
+import { type Choice, hasWords } from '../widgets/ChoiceDialog.tsx';
+import { namedActions } from './commands.ts';
+
+const most = 60;
+
+/**
+ * Units, ports, cables, findings and actions that have every word of the text; units first. Everything for an empty
+ * text.
+ */
+export const findChoices = (station: Station, report: SurveyReport | null, text: string): readonly Choice[] =>
+  allChoices(station, report)
+    .filter(({ what, label }) => hasWords(`${what} ${label}`, text))
+    .slice(0, most);
+
+const placeChoice = (key: string, what: string, label: string, places: readonly Place[]): Choice => ({
+  key: `${what} ${key}`,
+  what,
+  label,
+  choose: () => showPlaces(places),
+});
+
+function allChoices(station: Station, report: SurveyReport | null): Choice[] {
+  const units = station.units.map(({ id, name }) => placeChoice(id, 'unit', name, [{ unit: id }]));
+  const cables = station.cables.map(({ id, number, a, b }) => {
+    const label = `${number}, ${portName(station, a)} to ${portName(station, b)}`;
+    return placeChoice(id, 'cable', label, [{ cable: id }]);
+  });
+  const findings = (report?.findings ?? []).map(({ id, title, at }) => placeChoice(id, 'finding', title, at));
+  const ports = station.units.flatMap((unit) =>
+    (station.kinds[unit.kind]?.ports ?? [])
+      .filter((port) => port.label !== '')
+      .map((port) => {
+        const ref = { unit: unit.id, port: port.id };
+        return placeChoice(`${unit.id}.${port.id}`, 'port', portName(station, ref), [ref]);
+      }),
+  );
+  const actions = namedActions.map(({ label, act }): Choice => ({ key: label, what: 'action', label, choose: act }));
+  return [...units, ...cables, ...findings, ...actions, ...ports];
+}
