@@ -1,4 +1,6 @@
-import { type Place, portName, type Station, type SurveyReport } from '../../core/index.ts';
+import { type Place, portName, type Station, type SurveyReport, shelf } from '../../core/index.ts';
+import { drawingView } from '../canvas/drawing-view.ts';
+import { placeInView } from '../canvas/place-in-view.ts';
 import { showPlaces } from '../store/view.ts';
 import { type Choice, hasWords } from '../widgets/ChoiceDialog.tsx';
 import { namedActions } from './commands.ts';
@@ -6,8 +8,8 @@ import { namedActions } from './commands.ts';
 const most = 60;
 
 /**
- * Units, ports, cables, findings and actions that have every word of the text; units first. Everything for an empty
- * text.
+ * Units, ports, cables, findings and actions that have every word of the text, and units of the shelf to set down.
+ * Everything there is for an empty text.
  */
 export const findChoices = (station: Station, report: SurveyReport | null, text: string): readonly Choice[] =>
   allChoices(station, report)
@@ -18,7 +20,10 @@ const placeChoice = (key: string, what: string, label: string, places: readonly 
   key: `${what} ${key}`,
   what,
   label,
-  choose: () => showPlaces(places),
+  choose: () => {
+    showPlaces(places);
+    if (places[0] && what !== 'finding') drawingView.focus(places[0]);
+  },
 });
 
 function allChoices(station: Station, report: SurveyReport | null): Choice[] {
@@ -37,5 +42,16 @@ function allChoices(station: Station, report: SurveyReport | null): Choice[] {
       }),
   );
   const actions = namedActions.map(({ label, act }): Choice => ({ key: label, what: 'action', label, choose: act }));
-  return [...units, ...cables, ...findings, ...actions, ...ports];
+  const kinds = shelf.map(
+    (item): Choice => ({
+      key: `new ${item.id}`,
+      what: 'new unit',
+      label: item.kind.name,
+      choose: () => {
+        const unit = placeInView(item);
+        if (unit) drawingView.focus({ unit });
+      },
+    }),
+  );
+  return [...units, ...cables, ...findings, ...actions, ...ports, ...kinds];
 }

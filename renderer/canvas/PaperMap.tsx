@@ -6,6 +6,8 @@ import { markOfNode } from './mark-nodes.ts';
 /** From so many units on a small map is shown unless the user says otherwise. */
 const manyUnits = 30;
 
+const mapSize = { width: 150, height: 100 };
+
 /** Whether the small map of the drawing is on. */
 export function useMapShown(): boolean {
   const many = useStation((s) => s.units.length >= manyUnits);
@@ -17,7 +19,14 @@ export function PaperMap() {
   const shown = useMapShown();
   return (
     shown && (
-      <MiniMap pannable zoomable className="paper-map" ariaLabel="Map of the station" nodeClassName={groupClass} />
+      <MiniMap
+        pannable
+        zoomable
+        className="paper-map"
+        ariaLabel="Map of the station"
+        nodeClassName={groupClass}
+        style={mapSize}
+      />
     )
   );
 }

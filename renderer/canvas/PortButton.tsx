@@ -7,7 +7,6 @@ import { Face } from './Face.tsx';
 import {
   askPartners,
   explainPort,
-  finishLaying,
   giveUp,
   type Judgement,
   layingStore,
@@ -33,7 +32,7 @@ const words = {
   none: 'does not fit',
 };
 
-/** A port: a picture of its connector that a cable is drawn from, taken by a click; Enter lists what it could be joined to. */
+/** A port: a picture of its connector that a cable is drawn from, taken by a click or Space; Enter lists what it could be joined to. */
 export const PortButton = memo(function PortButton({ unit, unitName, port, connector, spot }: Props) {
   const key = `${unit}.${port.id}`;
   const judged = useLaying((s) => s.judged.get(key));
@@ -74,7 +73,7 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
         event.preventDefault();
         event.stopPropagation();
         if (event.key === 'Escape') giveUp();
-        else if (layingStore.getState().from) finishLaying({ unit, port: port.id });
+        else if (layingStore.getState().from || event.key === ' ') pickPort({ unit, port: port.id });
         else askPartners({ unit, port: port.id });
       }}
     >

@@ -4,10 +4,8 @@ import { select, showStage, viewStore } from '../store/view.ts';
 import { gridPx } from './card-size.ts';
 import { drawingView } from './drawing-view.ts';
 import { cardsOf } from './layout.ts';
-import { boundsOf, type Rect } from './routing/geometry.ts';
-
-/** Free paper between a zone's edge and the units in it; above them there is its name, too. */
-const marginPx = 3 * gridPx;
+import type { Rect } from './routing/geometry.ts';
+import { zoneAround } from './zones.ts';
 
 /** Sets a note down in free paper and opens it for writing. */
 export const addNote = () => add('note', 'Note', placeFor(10 * gridPx, 4 * gridPx));
@@ -15,16 +13,9 @@ export const addNote = () => add('note', 'Note', placeFor(10 * gridPx, 4 * gridP
 /** Draws a zone around the selected units, or an empty one in free paper. */
 export function addZone() {
   const chosen = viewStore.getState().selection.units;
-  const bounds = boundsOf(cardsOf(currentStation()).filter((c) => chosen.includes(c.id)));
-  add('zone', 'Desk', bounds ? around(bounds) : placeFor(22 * gridPx, 14 * gridPx));
+  const around = zoneAround(cardsOf(currentStation()).filter((c) => chosen.includes(c.id)));
+  add('zone', 'Desk', around ?? placeFor(22 * gridPx, 14 * gridPx));
 }
-
-const around = ({ x, y, width, height }: Rect): Rect => ({
-  x: x - marginPx,
-  y: y - marginPx,
-  width: width + 2 * marginPx,
-  height: height + 2 * marginPx,
-});
 
 const placeFor = (width: number, height: number): Rect => ({ ...drawingView.freePlace(width, height), width, height });
 

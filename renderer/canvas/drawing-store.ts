@@ -17,6 +17,8 @@ export interface DrawingState {
   readonly resized: ReadonlyMap<string, Size>;
   /** What a unit that is being dragged is in line with. */
   readonly guides: readonly Guide[];
+  /** An end of a cable that is being pulled off its port, and where its other end is. */
+  readonly pulled: Guide | null;
   readonly routes: ReadonlyMap<string, Point[]>;
   readonly hops: ReadonlyMap<string, Hop[]>;
   /** Units and cables that are pointed out for a moment, by id. */
@@ -35,6 +37,7 @@ export const drawingStore = createStore<DrawingState>(() => ({
   moved: nowhere,
   resized: new Map(),
   guides: noGuides,
+  pulled: null,
   routes: new Map(),
   hops: new Map(),
   pulsing: new Set(),
@@ -73,6 +76,8 @@ function pullsOf(station: Station, moved: Positions, unit: string): Pull[] {
 
 /** Where a unit, note or zone is that was being dragged; undefined for one that was not. */
 export const draggedTo = (id: string): Point | undefined => getState().moved.get(id);
+
+export const pullCable = (pulled: Guide | null) => setState({ pulled });
 
 export const resizeMark = (id: string, size: Size) => setState({ resized: new Map([[id, size]]) });
 

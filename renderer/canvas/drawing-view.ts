@@ -1,4 +1,4 @@
-import type { Unit } from '../../core/index.ts';
+import type { Place, Unit } from '../../core/index.ts';
 
 /** What the rest of the screen may ask of the drawing; the drawing fills it in while it is there. */
 export interface DrawingView {
@@ -6,6 +6,8 @@ export interface DrawingView {
   fitSelection(): void;
   /** Lays units out anew: the selected ones where there are several, else all. */
   tidy(): Promise<void>;
+  /** Puts the keyboard on a unit, or on a port of it. */
+  focus(place: Place): void;
   zoomIn(): void;
   zoomOut(): void;
   /** A free place in view for a card of this size, on the grid. */
@@ -16,6 +18,7 @@ const absent: DrawingView = {
   fit() {},
   fitSelection() {},
   tidy: async () => {},
+  focus() {},
   zoomIn() {},
   zoomOut() {},
   freePlace: () => ({ x: 0, y: 0 }),

@@ -3,10 +3,11 @@ import { createStore } from 'zustand/vanilla';
 import {
   type Cable,
   type CableEnd,
+  type Change,
   cableWords,
   edit,
   judgePair,
-  layCable,
+  layInHookup,
   moveCableEnd,
   type NewPartner,
   type PortRef,
@@ -73,16 +74,12 @@ export function askPartners(from: PortRef, at: Point | null = null) {
   setState({ asked: { at } });
 }
 
-export const closePartners = () => setState({ asked: null });
-
 /** Ends the cable at this port, whatever it is: what doesn't fit becomes a finding. */
 export function finishLaying(to: PortRef) {
   const { from, moved } = getState();
   if (!from || portKey(from) === portKey(to)) return giveUp();
   const before = currentStation();
-  const step = moved
-    ? moveCableEnd(before, moved.cable, moved.end, to)
-    : layCable(before, from, to, hookupFor(before, from, to));
+  const step = moved ? moveCableEnd(before, moved.cable, moved.end, to) : layHere(before, from, to);
   if (step) change(step);
   const ids = moved
     ? [moved.cable]
@@ -103,7 +100,7 @@ export function finishAtNewUnit({ kind, port }: NewPartner, position: Point) {
   const withUnit = edit(before, placed);
   const unit = withUnit.units.at(-1);
   if (!unit) return;
-  const laid = layCable(withUnit, from, { unit: unit.id, port: port.id }, hookupFor(before, from, from));
+  const laid = layHere(withUnit, from, { unit: unit.id, port: port.id });
   change({ type: 'all', name: `Add ${unit.name} on a cable`, changes: [placed, laid] });
   select({ units: [unit.id] });
   setState({ ...idle, said: `${unit.name} is on a cable from ${portName(before, from)}.` });
@@ -134,13 +131,6 @@ function judgeAll(station: Station, from: PortRef): ReadonlyMap<string, Judgemen
   return judged;
 }
 
-/** Where one of the ports has its cable in another hook-up, the new one is for the hook-up looked at only. */
-function hookupFor(station: Station, a: PortRef, b: PortRef): string | undefined {
-  if (station.hookups.length === 0) return undefined;
-  const hookup = currentHookup(station, viewStore.getState()).id;
-  const ends = [portKey(a), portKey(b)];
-  const elsewhere = station.cables.some(
-    (c) => c.hookups && !c.hookups.includes(hookup) && (ends.includes(portKey(c.a)) || ends.includes(portKey(c.b))),
-  );
-  return elsewhere ? hookup : undefined;
-}
+/** The change that lays a cable in the hook-up that is looked at. */
+const layHere = (station: Station, from: PortRef, to: PortRef): Change =>
+  layInHookup(station, from, to, currentHookup(station, viewStore.getState()));

@@ -1,39 +1,63 @@
-import ELK, { type ElkNode } from 'elkjs/lib/elk-api.js';
+import Elk, { type ELK, type ElkNode } from 'elkjs/lib/elk-api.js';
 import workerUrl from 'elkjs/lib/elk-worker.min.js?url';
-import { drawnKind, type Station } from '../../core/index.ts';
-import type { Move } from './arrange.ts';
+import { type Change, drawnKind, type Mark, type Station } from '../../core/index.ts';
+import type { Card } from './arrange.ts';
 import { onGrid } from './card-size.ts';
-import { cardsOf, sizeOf } from './layout.ts';
+import { cardsOf, type Positions, sizeOf } from './layout.ts';
 import { settle } from './settle.ts';
+import { unitsInZones, zoneAround } from './zones.ts';
 
 const options = {
   'elk.algorithm': 'layered',
   'elk.direction': 'RIGHT',
-  'elk.layered.spacing.nodeNodeBetweenLayers': '126',
+  'elk.layered.spacing.nodeNodeBetweenLayers': '108',
   'elk.spacing.nodeNode': '45',
   'elk.spacing.componentComponent': '72',
   'elk.layered.nodePlacement.strategy': 'NETWORK_SIMPLEX',
-  'elk.aspectRatio': '1.5',
+  // A long chain goes on in a further row: the drawing keeps the shape of a screen or a page.
+  'elk.layered.wrapping.strategy': 'MULTI_EDGE',
+  'elk.aspectRatio': '1.2',
 };
 
 const sides = { left: 'WEST', right: 'EAST', top: 'NORTH', bottom: 'SOUTH' };
 
 /**
- * The moves that lay units out anew, power and signals from left to right. All of them, or those named; locked ones
- * stay, and so do those that are not named. The layout is worked out beside the page, so a large one holds nothing up.
+ * The change that lays units out anew, power and signals from left to right. All of them, each in its zone, or those
+ * named; locked ones stay. Zones then fit around their units again. The layout is worked out beside the page, so a large
+ * one holds nothing up.
  */
-export async function tidyMoves(station: Station, ids?: readonly string[]): Promise<Move[]> {
-  const named = new Set(ids ?? station.units.map((u) => u.id));
-  const isFree = (id: string) => named.has(id) && !station.units.find((u) => u.id === id)?.locked;
-  const cards = cardsOf(station);
-  const elk = new ELK({ workerUrl, workerFactory: (url) => new Worker(url ?? workerUrl) });
+export async function tidyChange(station: Station, ids?: readonly string[]): Promise<Change> {
+  const elk = new Elk({ workerUrl, workerFactory: (url) => new Worker(url ?? workerUrl) });
   try {
-    const laid = await elk.layout(graphOf(station, named));
-    const places = (laid.children ?? []).map(({ id, x = 0, y = 0 }) => ({ id, position: { x, y } }));
-    return settle(cards, places, isFree).map(({ id, position }) => ({ id, position: onGrid(position) }));
+    const zones = ids ? [] : unitsInZones(station, cardsOf(station));
+    const zoned = new Set(zones.flatMap((z) => z.units));
+    const rest = ids ?? station.units.map((u) => u.id).filter((id) => !zoned.has(id));
+    let moved: Positions = new Map();
+    for (const group of [...zones.map((z) => z.units), rest]) {
+      const moves = await groupMoves(elk, station, group, moved);
+      moved = new Map([...moved, ...moves.map(({ id, position }) => [id, onGrid(position)] as const)]);
+    }
+    const moves = [...moved].map(([id, position]) => ({ id, position }));
+    const fitted = zones.flatMap(({ zone, units }) => fittedZone(zone, units, cardsOf(station, moved)));
+    return { type: 'all', name: 'Tidy up', changes: [{ type: 'moveUnits', moves }, ...fitted] };
   } finally {
     elk.terminateWorker();
   }
+}
+
+async function groupMoves(elk: ELK, station: Station, group: readonly string[], moved: Positions) {
+  const named = new Set(group);
+  const locked = new Set(station.units.filter((u) => u.locked).map((u) => u.id));
+  const laid = await elk.layout(graphOf(station, named));
+  const places = (laid.children ?? []).map(({ id, x = 0, y = 0 }) => ({ id, position: { x, y } }));
+  return settle(cardsOf(station, moved), places, (id) => named.has(id) && !locked.has(id));
+}
+
+function fittedZone(zone: Mark, units: readonly string[], cards: readonly Card[]): Change[] {
+  const around = zoneAround(cards.filter((c) => units.includes(c.id)));
+  if (!around) return [];
+  const { x, y, width, height } = around;
+  return [{ type: 'updateMark', id: zone.id, set: { position: { x, y }, width, height } }];
 }
 
 /** The named units with their ports where the cards have them, and the cables among them. */

@@ -66,12 +66,22 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
       const station = currentStation();
       const { units } = viewStore.getState().selection;
       // The layout is a large library: it is fetched when it is first wanted.
-      const { tidyMoves } = await import('./tidy.ts');
-      const moves = await tidyMoves(station, units.length > 1 ? units : undefined);
+      const { tidyChange } = await import('./tidy.ts');
+      const tidied = await tidyChange(station, units.length > 1 ? units : undefined);
       // What was drawn meanwhile is not overrun.
       if (currentStation().units !== station.units) return;
-      change({ type: 'all', name: 'Tidy up', changes: [{ type: 'moveUnits', moves }] });
+      change(tidied);
       requestAnimationFrame(() => fitAll(stepMs()));
+    };
+    drawingView.focus = (place) => {
+      const id = 'unit' in place ? CSS.escape(place.unit) : '';
+      const port = 'unit' in place && place.port ? ` [data-handleid="${CSS.escape(place.port)}"]` : '';
+      // A unit that was only just set down is drawn in the next frame.
+      requestAnimationFrame(() =>
+        wrapper.current
+          ?.querySelector<HTMLElement>(`.react-flow__node[data-id="${id}"]${port}`)
+          ?.focus({ preventScroll: true }),
+      );
     };
     drawingView.zoomIn = () => void flow.zoomIn({ duration: stepMs() });
     drawingView.zoomOut = () => void flow.zoomOut({ duration: stepMs() });
@@ -81,7 +91,7 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
       const view = { x: -x / zoom, y: -y / zoom, width: w / zoom, height: h / zoom };
       return findFreePlace(cardsOf(documentStore.getState().history.station), view, width, height);
     };
-  }, [fitAll, flow, store]);
+  }, [fitAll, flow, store, wrapper]);
 
   return useMemo(
     () => ({

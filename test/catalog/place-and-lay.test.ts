@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { proposalWords } from '../../core/catalog/cable-words.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { layCable } from '../../core/catalog/lay.ts';
+import { layInHookup } from '../../core/catalog/lay-in-hookup.ts';
 import { moveCableEnd } from '../../core/catalog/move-end.ts';
 import { placeUnit } from '../../core/catalog/place.ts';
 import { splitCable, throughPorts } from '../../core/catalog/split-cable.ts';
@@ -143,6 +144,52 @@ describe('laying a cable', () => {
     // 0.62 A over 24 m out and back in AWG 18 (20.95 mΩ/m): 2 × 24 × 0.02095 × 0.62 = 0.62 V, more than 5 % of 12 V.
     const [lead] = lay(strip, 'fused-strip.one', 'cw-transmitter-3w.power').cables;
     expect(lead).toMatchObject({ lengthM: 24, kind: 'lead-awg-16' });
+  });
+});
+
+describe('laying a cable in one hook-up of several', () => {
+  const [air, bench] = [
+    { id: 'air', name: 'On the air' },
+    { id: 'bench', name: 'On the bench' },
+  ];
+  const antennaOn = lay(desk, 'arrestor.antenna', 'wire-antenna.feed');
+  const two = [air, bench].reduce((s, hookup) => edit(s, { type: 'addHookup', hookup }), antennaOn);
+  const layIn = (station: Station, a: string, b: string, hookup: { id: string; name: string }) =>
+    edit(station, layInHookup(station, port(a), port(b), hookup));
+  const hookups = (station: Station) => station.cables.map((c) => [c.number, c.hookups]);
+
+  it('is in all where both jacks are free', () => {
+    expect(hookups(layIn(two, 'paddle.out', 'keyer.paddle', bench))).toEqual([
+      ['R1', undefined],
+      ['K1', undefined],
+    ]);
+  });
+  it('takes the place of the cable in its jack, which stays in the others', () => {
+    const swapped = layIn(two, 'arrestor.antenna', 'cw-transmitter-3w.antenna', bench);
+    expect(hookups(swapped)).toEqual([
+      ['R1', ['air']],
+      ['R2', ['bench']],
+    ]);
+    // Back in the first hook-up the jack has its own cable again: a further one is a second plug in it.
+    expect(hookups(layIn(swapped, 'arrestor.antenna', 'changeover-by-line.antenna', air)).at(-1)).toEqual([
+      'R3',
+      ['air'],
+    ]);
+    expect(problems(swapped)).toEqual([]);
+  });
+  it('leaves a post its other wires', () => {
+    const earthed = layIn(two, 'arrestor.earth', 'earth-bar.one', air);
+    expect(hookups(layIn(earthed, 'earth-bar.one', 'bench-supply.out', bench)).slice(1)).toEqual([
+      ['E1', undefined],
+      ['E2', undefined],
+    ]);
+  });
+  it('is in the only hook-up there is, as drawn', () => {
+    const drawn = { id: 'as-drawn', name: 'As drawn' };
+    expect(hookups(layIn(antennaOn, 'arrestor.antenna', 'cw-transmitter-3w.antenna', drawn))).toEqual([
+      ['R1', undefined],
+      ['R2', undefined],
+    ]);
   });
 });
 

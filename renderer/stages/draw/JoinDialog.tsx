@@ -10,7 +10,7 @@ import {
 } from '../../../core/index.ts';
 import { onGrid } from '../../canvas/card-size.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
-import { closePartners, finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying.ts';
+import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying.ts';
 import { sizeOf } from '../../canvas/layout.ts';
 import type { Point } from '../../canvas/routing/geometry.ts';
 import { useStation } from '../../store/use-store.ts';
@@ -39,7 +39,7 @@ export function JoinDialog() {
       placeholder={`Join ${portName(station, from)} to…`}
       choicesFor={choices}
       noneText="Nothing to join it to has these words."
-      onClose={() => (asked.at ? giveUp() : closePartners())}
+      onClose={giveUp}
     />
   );
 }
