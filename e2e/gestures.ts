@@ -20,9 +20,9 @@ export class Gestures {
     await layCable(this.page, from, to);
   }
 
-  async click(what: Locator) {
+  async click(what: Locator, position?: { x: number; y: number }) {
     this.count++;
-    await what.click();
+    await what.click(position ? { position } : {});
   }
 
   async fill(field: Locator, text: string) {

@@ -4,6 +4,7 @@ import { readStation, type Station } from '../core/index.ts';
 import { expect, test } from './browser.ts';
 import { openScreen, port, stage, unit } from './drawing.ts';
 import { Gestures } from './gestures.ts';
+import { Keys } from './keys.ts';
 
 /** The units of the hut: their row on the shelf, and the name that they get. */
 const units: [RegExp, string][] = [
@@ -108,13 +109,12 @@ test('the whole hut is drawn from an empty sheet in few gestures, and nothing is
   const plan = (label: string) => details.getByRole('textbox', { name: label });
 
   for (const [row, name] of units) await hand.take(row, name);
-  await page.keyboard.press('Escape');
   for (const [from, to] of cables.slice(0, -1)) await hand.lay(from, to);
   await hand.click(page.getByRole('button', { name: 'Tidy' }));
   await expect(page.getByRole('button', { name: 'Undo' })).toHaveAttribute('title', /Tidy up/);
 
   // Free paper: the station itself.
-  await hand.click(page.getByRole('main').locator('.react-flow__pane'));
+  await hand.click(page.getByRole('main'), { x: 8, y: 8 });
   await hand.fill(plan('Title'), 'Hut, 30 m');
   await hand.fill(plan('Frequency'), '10.12 MHz');
   await hand.fill(plan('Hours a day'), '2');
@@ -129,6 +129,42 @@ test('the whole hut is drawn from an empty sheet in few gestures, and nothing is
   console.log(`the hut took ${hand.count} gestures`);
   expect(hand.count).toBeLessThanOrEqual(mostGestures);
   await expectHut(page, info.outputPath('hut.station.json'));
+});
+
+test('the whole hut is drawn from an empty sheet by keys alone', async ({ page, address }, info) => {
+  test.setTimeout(120_000);
+  await openScreen(page, address);
+  const keys = new Keys(page);
+  const details = page.getByRole('complementary', { name: 'Details' });
+  const field = (label: string) => details.getByRole('textbox', { name: label });
+
+  for (const [row, name] of units) {
+    await keys.find(`new unit ${row.source.slice(1)}`);
+    await expect.poll(() => keys.isOn(unit(page, name))).toBe(true);
+  }
+  for (const [from, to] of cables.slice(0, -1)) await joinByKeys(from, to);
+  await keys.find('tidy');
+  await keys.find('station’s plan');
+  await keys.fill(field('Title'), 'Hut, 30 m');
+  await keys.fill(field('Frequency'), '10.12 MHz');
+  await keys.fill(field('Hours a day'), '2');
+  for (let i = 0; i < 2; i++) {
+    await keys.tabTo(details.getByRole('button', { name: 'Add a hook-up' }));
+    await keys.press('Enter');
+  }
+  await keys.find('station’s plan');
+  await keys.fill(field('Hook-up 2'), 'On the dummy load');
+  const [from, to] = cables.at(-1) ?? cables[0]!;
+  await joinByKeys(from, to);
+  await expectHut(page, info.outputPath('hut.station.json'));
+
+  async function joinByKeys([unitName, label]: [string, string], [otherUnit, otherLabel]: [string, string]) {
+    const start = port(page, unitName, label);
+    await keys.find(label === '' ? `unit ${unitName}` : `port ${unitName} · ${label}`);
+    await keys.tabTo(start);
+    await keys.join(otherLabel === '' ? otherUnit : `${otherUnit} · ${otherLabel}`);
+    await expect.poll(() => keys.isOn(start)).toBe(true);
+  }
 });
 
 /** The drawing is the hut: its units, cables, hook-ups and plan, and nothing above a note to say of it. */

@@ -2,7 +2,7 @@ import { addNote, addZone } from '../canvas/add-mark.ts';
 import { drawingView } from '../canvas/drawing-view.ts';
 import type { ShellCommand } from '../shell/bridge.ts';
 import { redoStep, undoStep } from '../store/document.ts';
-import { chooseTheme, showStage } from '../store/view.ts';
+import { chooseTheme, select, showStage } from '../store/view.ts';
 import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
@@ -41,9 +41,19 @@ const actions: Record<Named, { readonly label: string; readonly act: () => void 
 };
 
 /** The actions that can be found by their names. */
-export const namedActions = Object.entries(actions)
-  .filter(([command]) => command !== 'find')
-  .map(([, action]) => action);
+export const namedActions = [
+  ...Object.entries(actions)
+    .filter(([command]) => command !== 'find')
+    .map(([, action]) => action),
+  { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+];
+
+/** The details of the station itself, with the keyboard in their first field. */
+function showStation() {
+  showStage('draw');
+  select({});
+  requestAnimationFrame(() => document.querySelector<HTMLElement>('.details input')?.focus());
+}
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
