@@ -8,6 +8,8 @@ export type Theme = 'light' | 'dark' | 'system';
 export interface Selection {
   readonly units: readonly string[];
   readonly cables: readonly string[];
+  /** Notes and zones. */
+  readonly marks: readonly string[];
 }
 
 /** What the window shows of the document; none of it is saved with it. */
@@ -19,13 +21,15 @@ export interface ViewState {
   readonly control: string | null;
   readonly moment: 'receive' | 'sending';
   readonly theme: Theme;
+  /** Whether the small map of the drawing is shown; null lets its size decide. */
+  readonly map: boolean | null;
   /** Places to mark on the drawing while a finding is pointed at. */
   readonly hovered: readonly Place[];
   /** A wish to see places: the drawing centres on them. A new object each time, so the same wish can be made twice. */
   readonly shown: { readonly places: readonly Place[] } | null;
 }
 
-const nothing: Selection = { units: [], cables: [] };
+const nothing: Selection = { units: [], cables: [], marks: [] };
 
 export const viewStore = createStore<ViewState>(() => ({
   stage: 'draw',
@@ -34,6 +38,7 @@ export const viewStore = createStore<ViewState>(() => ({
   control: null,
   moment: 'receive',
   theme: 'system',
+  map: null,
   hovered: [],
   shown: null,
 }));
@@ -45,6 +50,7 @@ export const select = (selection: Partial<Selection>) => setState({ selection: {
 export const chooseHookup = (hookup: string) => setState({ hookup, control: null });
 export const chooseControl = (control: string) => setState({ control });
 export const chooseMoment = (moment: ViewState['moment']) => setState({ moment });
+export const showMap = (map: boolean) => setState({ map });
 export const pointAt = (hovered: readonly Place[]) => setState({ hovered });
 
 /** What a new document starts with. */
@@ -59,6 +65,7 @@ export function showPlaces(places: readonly Place[]) {
     selection: {
       units: [...new Set(places.flatMap((p) => ('unit' in p ? [p.unit] : [])))],
       cables: [...new Set(places.flatMap((p) => ('cable' in p ? [p.cable] : [])))],
+      marks: [],
     },
     shown: { places },
   });
