@@ -13,7 +13,7 @@ import {
   ReactFlowProvider,
   useReactFlow,
 } from '@xyflow/react';
-import { type DragEvent, useRef } from 'react';
+import { type DragEvent, useCallback, useRef } from 'react';
 import { useStation } from '../store/use-store.ts';
 import { pointAt } from '../store/view.ts';
 import { CableLine } from './CableLine.tsx';
@@ -74,15 +74,19 @@ function Paper() {
     const cable = cableAt(pointOf(event));
     pointAt(cable ? [{ cable }] : []);
   };
+  // Handlers stay the same: a new one tells every card and cable of itself, at every move of a drag.
   /** A cable let go over free paper asks what it should go to. */
-  const endConnection = (event: MouseEvent | TouchEvent, onPort: boolean) => {
-    const { from } = layingStore.getState();
-    if (onPort || !from) return;
-    const at = 'clientX' in event ? event : event.changedTouches[0];
-    const onPaper = event.target instanceof Element && event.target.classList.contains('react-flow__pane');
-    if (at && onPaper) askPartners(from, pointOf(at));
-    else giveUp();
-  };
+  const endConnection = useCallback(
+    (event: MouseEvent | TouchEvent, { toHandle }: { toHandle: unknown }) => {
+      const { from } = layingStore.getState();
+      if (toHandle || !from) return;
+      const at = 'clientX' in event ? event : event.changedTouches[0];
+      const onPaper = event.target instanceof Element && event.target.classList.contains('react-flow__pane');
+      if (at && onPaper) askPartners(from, screenToFlowPosition({ x: at.clientX, y: at.clientY }));
+      else giveUp();
+    },
+    [screenToFlowPosition],
+  );
 
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a landing place for the mouse; the shelf's rows are buttons too
@@ -100,13 +104,9 @@ function Paper() {
         edgeTypes={edgeTypes}
         onNodesChange={onNodesChange}
         onEdgesChange={onEdgesChange}
-        onConnectStart={(_, { nodeId, handleId }) =>
-          nodeId && handleId && startLaying({ unit: nodeId, port: handleId })
-        }
-        onConnect={({ target, targetHandle, source, sourceHandle }: Connection) =>
-          lay(source, sourceHandle, target, targetHandle)
-        }
-        onConnectEnd={(event, { toHandle }) => endConnection(event, toHandle !== null)}
+        onConnectStart={startConnection}
+        onConnect={lay}
+        onConnectEnd={endConnection}
         onMoveStart={moving.byHand}
         onMove={moving.onMove}
         connectionMode={ConnectionMode.Loose}
@@ -135,8 +135,12 @@ function Paper() {
 }
 
 /** The library names the ends by where the drag began only in strict mode; the start is known here. */
-function lay(source: string, sourceHandle: string | null, target: string, targetHandle: string | null) {
+function lay({ source, sourceHandle, target, targetHandle }: Connection) {
   if (!sourceHandle || !targetHandle) return;
   startLaying({ unit: source, port: sourceHandle });
   finishLaying({ unit: target, port: targetHandle });
+}
+
+function startConnection(_: unknown, { nodeId, handleId }: { nodeId: string | null; handleId: string | null }) {
+  if (nodeId && handleId) startLaying({ unit: nodeId, port: handleId });
 }

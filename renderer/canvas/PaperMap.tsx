@@ -1,5 +1,4 @@
 import { MiniMap, type Node } from '@xyflow/react';
-import { currentStation } from '../store/document.ts';
 import { useStation, useView } from '../store/use-store.ts';
 import { markOfNode } from './mark-nodes.ts';
 
@@ -31,10 +30,6 @@ export function PaperMap() {
   );
 }
 
-function groupClass({ id }: Node): string {
-  const mark = markOfNode(id);
-  if (mark !== undefined) return 'map-mark';
-  const station = currentStation();
-  const unit = station.units.find((u) => u.id === id);
-  return `g-${unit ? station.kinds[unit.kind]?.group : ''}`;
+function groupClass({ id, data }: Node): string {
+  return markOfNode(id) === undefined ? `g-${data['group']}` : 'map-mark';
 }

@@ -92,7 +92,7 @@ function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected
     id: unit.id,
     type: 'unit',
     position,
-    data: {},
+    data: { group: kind.group },
     selected,
     width,
     height,
