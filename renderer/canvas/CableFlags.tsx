@@ -36,9 +36,10 @@ export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
     <Fragment>
       {spots.map((spot, i) => (
         <Flag
-          key={`${spot.x} ${spot.y}`}
+          // Not by its place: while a unit is dragged its flags move, and none has to be made anew.
+          key={endOf(spots, i)}
           cable={cable}
-          end={spots.length === 2 && i === 0 ? 'a' : 'b'}
+          end={endOf(spots, i)}
           otherEnd={(spots.length === 2 && i === 0 ? route.at(-1) : route[0]) ?? spot}
           className={classes}
           style={{ ...at(spot), width }}
@@ -57,6 +58,8 @@ export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
     </Fragment>
   );
 }
+
+const endOf = (spots: readonly Point[], i: number) => (spots.length === 2 && i === 0 ? 'a' : 'b');
 
 const sharesPort = (one: Cable, other: Cable): boolean =>
   [one.a, one.b].some((p) => [other.a, other.b].some((q) => p.unit === q.unit && p.port === q.port));
