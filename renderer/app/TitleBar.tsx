@@ -18,7 +18,7 @@ const themes = [
 export function TitleBar() {
   const title = useStation((s) => s.title);
   return (
-    <header className="top">
+    <header className="top-bar">
       <div className="top-title">
         <h1 title={title}>{title}</h1>
         <SavedState />
