@@ -1,5 +1,5 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { cpus, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 import { readStation } from '../../../core/station/read.ts';
@@ -24,6 +24,9 @@ const folder = mkdtempSync(path.join(tmpdir(), 'drawn-'));
 const browser = await chromium.launch({ executablePath: findChromium(), args: chromiumArgs });
 try {
   console.log(`\nDrawing in Chromium ${browser.version()}, headless, painted by the processor`);
+  console.log(
+    `${cpus().length} processors, load ${(loadavg()[0] ?? 0).toFixed(1)}: above their number, others slow the frames`,
+  );
   for (const station of [clubHall(), trimmedStation(200, 400)]) await benchStation(browser, station);
 } finally {
   await browser.close();
