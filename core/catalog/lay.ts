@@ -1,12 +1,13 @@
 import type { CableKind } from '../station/cable-kind.ts';
 import type { Change } from '../station/edit.ts';
+import { firstFree } from '../station/first-free.ts';
 import { kindOf, portOf } from '../station/parts.ts';
 import type { Cable, PortRef, Station } from '../station/schema.ts';
 import type { PortClass } from '../station/unit-kind.ts';
 import { cableKinds, type ShelfCable } from './cable-kinds.ts';
 import { connectors as catalogue } from './connectors.ts';
 import type { Surroundings } from './derating.ts';
-import { connectorsById, firstFree } from './place.ts';
+import { connectorsById } from './place.ts';
 import { wireLimitAmps } from './wire.ts';
 
 const letters: Record<PortClass, string> = { dc: 'D', rf: 'R', control: 'K', audio: 'A', data: 'C', earth: 'E' };

@@ -1,5 +1,6 @@
 import type { Connector } from '../station/connector.ts';
 import type { Change } from '../station/edit.ts';
+import { firstFree } from '../station/first-free.ts';
 import type { Station, Unit } from '../station/schema.ts';
 import { connectors } from './connectors.ts';
 import { shelf } from './kinds/index.ts';
@@ -23,13 +24,6 @@ export function placeUnit(station: Station, kindId: string, position: Unit['posi
 }
 
 const numbered = (base: string, between: string, n: number): string => (n === 1 ? base : `${base}${between}${n}`);
-
-/** The first whole number from 1 that is not taken. */
-export function firstFree(isTaken: (n: number) => boolean): number {
-  let n = 1;
-  while (isTaken(n)) n++;
-  return n;
-}
 
 /** The catalogue's connectors with these ids, for a document to carry. */
 export const connectorsById = (ids: readonly string[]): Record<string, Connector> =>
