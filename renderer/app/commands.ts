@@ -6,6 +6,7 @@ import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
+import { openSteps } from './open-steps.ts';
 import { printSheet, savePdf } from './print-actions.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}`>;
@@ -17,6 +18,7 @@ const actions: Record<Named, () => void> = {
   'save-pdf': () => void savePdf(),
   undo: undoStep,
   redo: redoStep,
+  steps: openSteps,
   duplicate: duplicateSelection,
   delete: removeSelection,
   'select-all': selectAll,

@@ -8,7 +8,8 @@ import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
 import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
 import './tokens.css';
 import './base.css';
-import { runSurveys, type SurveyWorker } from '../worker/survey-runner.ts';
+import { openWorker } from '../worker/open-worker.ts';
+import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
 import { listenToClipboard } from './clipboard.ts';
 import { acceptDroppedFiles } from './drop-files.ts';
@@ -23,9 +24,7 @@ followTheme();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
-runSurveys(
-  () => new Worker(new URL('../worker/survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker,
-);
+runSurveys(openWorker);
 if (window.stationwright) void followShell(window.stationwright);
 else {
   followBrowser();
