@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Locator, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
+import { openFirstDraft, openScreen, port, stage, tabTo, unit } from './drawing.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -13,6 +13,36 @@ for (const theme of ['light', 'dark'] as const) {
       await page.waitForTimeout(400);
       expect(await seriousProblems(page), name).toEqual([]);
     }
+  });
+
+  test(`nor in a fix previewed, findings filtered, the steps, and hook-ups compared, ${theme}`, async ({
+    page,
+    address,
+  }) => {
+    await openScreen(page, address, theme);
+    await openFirstDraft(page);
+    await stage(page, 'Check').click();
+    await page.getByRole('button', { name: 'Plus and minus are swapped' }).click();
+    await page.getByRole('button', { name: 'Preview' }).click();
+    await expect(page.getByText('It removes this finding')).toBeVisible();
+    await page.getByRole('button', { name: 'Accept it with a reason' }).click();
+    await page.getByRole('button', { name: /note$/ }).click();
+    await expect(page.getByText('hidden by the filter')).toBeVisible();
+    expect(await seriousProblems(page), 'Check').toEqual([]);
+    await page.getByRole('button', { name: 'Do it' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Steps', exact: true }).click();
+    await expect(page.getByRole('dialog', { name: 'Steps' }).getByText('undone')).toBeVisible();
+    expect(await seriousProblems(page), 'Steps').toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByRole('combobox', { name: 'About' }).selectOption('everything');
+    await stage(page, 'Draw').click();
+    await page.getByRole('main').click({ position: { x: 12, y: 12 } });
+    await page.getByRole('button', { name: 'Add a hook-up' }).click();
+    await page.getByRole('button', { name: 'Copy hook-up On the air' }).click();
+    await page.getByRole('button', { name: 'Compare two hook-ups' }).click();
+    await expect(page.getByText('They have the same cables and settings.')).toBeVisible();
+    expect(await seriousProblems(page), 'Hook-ups').toEqual([]);
   });
 }
 
@@ -52,15 +82,6 @@ test('units are placed and a cable laid by keys alone', async ({ page, address }
   await page.keyboard.press('Delete');
   await expect(page.getByRole('button', { name: 'K1', exact: true })).toHaveCount(0);
 });
-
-/** Presses Tab until the element has the focus. */
-async function tabTo(page: Page, element: Locator) {
-  for (let i = 0; i < 150; i++) {
-    if (await element.evaluate((node) => node === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error('Tab does not get there');
-}
 
 test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {
   await openScreen(page, address);

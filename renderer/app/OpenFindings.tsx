@@ -13,21 +13,25 @@ export function OpenFindings() {
   const counts = useMemo(() => groupFindings(report?.findings ?? []).counts, [report]);
   const open = pressing.filter((severity) => counts[severity] > 0);
   if (open.length === 0) return null;
-  const words = open.map((severity) => `${counts[severity]} ${severity}${counts[severity] === 1 ? '' : 's'}`);
+  const worded = (severity: Severity) => `${severity}${counts[severity] === 1 ? '' : 's'}`;
   return (
     <button
       type="button"
       className="top-findings"
-      aria-label={`Open: ${words.join(', ')}. Go to Check`}
-      title={`Open: ${words.join(', ')}`}
+      title={`Open: ${open.map((severity) => `${counts[severity]} ${worded(severity)}`).join(', ')}`}
       onClick={() => showStage('check')}
     >
+      <span className="sr-only">Open: </span>
       {open.map((severity) => (
-        <span key={severity} aria-hidden="true">
-          <SeverityShape severity={severity} size={13} />
+        <span key={severity}>
+          <span aria-hidden="true">
+            <SeverityShape severity={severity} size={13} />
+          </span>
           {counts[severity]}
+          <span className="sr-only"> {worded(severity)},</span>
         </span>
       ))}
+      <span className="sr-only"> go to Check</span>
     </button>
   );
 }

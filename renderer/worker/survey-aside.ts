@@ -1,5 +1,4 @@
 import type { Station } from '../../core/index.ts';
-import { openWorker } from './open-worker.ts';
 import type { SurveyAnswer, SurveyWorker } from './survey-runner.ts';
 
 /**
@@ -9,9 +8,9 @@ import type { SurveyAnswer, SurveyWorker } from './survey-runner.ts';
 export function surveyAside(
   station: Station,
   onAnswer: (answer: SurveyAnswer) => void,
-  open: () => SurveyWorker = openWorker,
+  openWorker: () => SurveyWorker,
 ): () => void {
-  const worker = open();
+  const worker = openWorker();
   let ended = false;
   const end = () => {
     ended = true;

@@ -3,6 +3,7 @@ import { describeChange, edit, type Finding } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useResults, useStation } from '../../store/use-store.ts';
 import { keepMarked, lookAt, pointAt } from '../../store/view.ts';
+import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 import { fixEffect } from './fix-effect.ts';
 
@@ -74,10 +75,14 @@ function Effect({ finding, fix }: { finding: Finding; fix: Fix }) {
   const [words, setWords] = useState('Computing what it does to the findings…');
   useEffect(
     () =>
-      surveyAside(edit(station, fix.change), (answer) => {
-        if ('problem' in answer) setWords(`The station with it could not be computed: ${answer.problem}.`);
-        else setWords(fixEffect(finding, before ?? [], answer.report.findings));
-      }),
+      surveyAside(
+        edit(station, fix.change),
+        (answer) => {
+          if ('problem' in answer) setWords(`The station with it could not be computed: ${answer.problem}.`);
+          else setWords(fixEffect(finding, before ?? [], answer.report.findings));
+        },
+        openWorker,
+      ),
     [station, fix, finding, before],
   );
   return <p role="status">{words}</p>;

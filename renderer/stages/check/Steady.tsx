@@ -10,7 +10,12 @@ interface Props {
 interface Before {
   readonly spots: readonly { readonly element: Element; readonly top: number }[];
   /** The element with the focus, where it is in here, and how to find its heir. */
-  readonly focus: { readonly element: Element; readonly keep: string | undefined; readonly index: number } | null;
+  readonly focus: {
+    readonly element: Element;
+    readonly keep: string | undefined;
+    readonly index: number;
+    readonly seen: boolean;
+  } | null;
 }
 
 /**
@@ -33,13 +38,15 @@ export class Steady extends Component<Props> {
     };
     // At the very top nothing is held but what is in use: what is new and worst comes into view there.
     const used = [active, box.querySelector('article.open')].filter((e) => e !== null);
-    const spots = [...used, ...(box.scrollTop > 0 ? articles : [])].filter(isSeen);
+    const read = articles.filter((article) => article.getBoundingClientRect().top >= top);
+    const spots = [...used, ...(box.scrollTop > 0 ? [...read, ...articles] : [])].filter(isSeen);
     return {
       spots: spots.map((element) => ({ element, top: element.getBoundingClientRect().top })),
       focus: active && {
         element: active,
         keep: active.closest<HTMLElement>('[data-keep]')?.dataset['keep'],
         index: articles.findIndex((article) => article.contains(active)),
+        seen: isSeen(active),
       },
     };
   }
@@ -47,11 +54,14 @@ export class Steady extends Component<Props> {
   override componentDidUpdate(_props: Props, _state: unknown, before: Before | null) {
     const box = this.box.current;
     if (!box || !before) return;
-    if (before.focus && !before.focus.element.isConnected && document.activeElement === document.body)
-      heirOf(box, before.focus)?.focus({ preventScroll: true });
+    const { focus } = before;
+    const isLost = focus && !focus.element.isConnected && document.activeElement === document.body;
+    const heir = isLost ? heirOf(box, focus) : null;
+    heir?.focus({ preventScroll: true });
     const spot = before.spots.find(({ element }) => element.isConnected);
     if (spot) box.scrollTop += spot.element.getBoundingClientRect().top - spot.top;
-    if (before.focus && !before.focus.element.isConnected) document.activeElement?.scrollIntoView({ block: 'nearest' });
+    // Who had scrolled away from the focus stays where they read.
+    if (focus?.seen) heir?.scrollIntoView({ block: 'nearest' });
   }
 
   override render() {
