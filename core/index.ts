@@ -8,7 +8,7 @@ export { searchShelf, shelfGroups } from './catalog/search-shelf.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
-export { type ChangeLine, describeChange } from './reports/changes/describe-change.ts';
+export { describeChange } from './reports/changes/describe-change.ts';
 export { compareHookups, type HookupDifference } from './reports/compare-hookups.ts';
 export { writeCsv } from './reports/csv.ts';
 export type * from './reports/report.ts';
