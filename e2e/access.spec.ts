@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, port, stage, tabTo, unit } from './drawing.ts';
+import { openFirstDraft, openScreen, stage, unit } from './drawing.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -58,30 +58,6 @@ async function seriousProblems(page: Page) {
           .join('; ')}`,
     );
 }
-
-test('units are placed and a cable laid by keys alone', async ({ page, address }) => {
-  await openScreen(page, address);
-  const shelf = page.getByRole('complementary', { name: 'Shelf' });
-  for (const [word, row] of [
-    ['paddle', /^Paddle/],
-    ['keyer', /^Keyer/],
-  ] as const) {
-    await tabTo(page, shelf.getByRole('searchbox'));
-    await page.keyboard.press('Control+a');
-    await page.keyboard.type(word);
-    await tabTo(page, shelf.getByRole('button', { name: row }));
-    await page.keyboard.press('Enter');
-  }
-  await tabTo(page, port(page, 'Paddle', ''));
-  await page.keyboard.press('Enter');
-  await tabTo(page, port(page, 'Keyer', 'paddle'));
-  await page.keyboard.press('Enter');
-  await expect(page.getByRole('complementary', { name: 'Details' }).getByRole('heading', { name: 'K1' })).toBeVisible();
-  await page.keyboard.press('3');
-  await expect(page.getByRole('button', { name: 'K1', exact: true })).toHaveAttribute('aria-pressed', 'true');
-  await page.keyboard.press('Delete');
-  await expect(page.getByRole('button', { name: 'K1', exact: true })).toHaveCount(0);
-});
 
 test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {
   await openScreen(page, address);

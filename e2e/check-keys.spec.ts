@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, tabTo } from './drawing.ts';
+import { openFirstDraft, openScreen } from './drawing.ts';
+import { Keys } from './keys.ts';
 
 const findings = (page: Page) => page.getByRole('complementary', { name: 'Findings' });
 const title = (page: Page, name: string) => findings(page).getByRole('button', { name, exact: true }).first();
@@ -22,12 +23,13 @@ const mistakes = [
 ] as const;
 
 test('every mistake of the first draft is found, seen and put right by keys alone', async ({ page, address }) => {
+  const keys = new Keys(page);
   await openScreen(page, address);
   await openFirstDraft(page);
   await page.keyboard.press('2');
   for (const [name, place, fix, says] of mistakes) {
     await expect(title(page, name), name).toBeVisible();
-    await tabTo(page, title(page, name));
+    await keys.tabTo(title(page, name));
     if ((await title(page, name).getAttribute('aria-expanded')) === 'false') await page.keyboard.press('Enter');
     const article = findings(page)
       .getByRole('article')
@@ -38,10 +40,10 @@ test('every mistake of the first draft is found, seen and put right by keys alon
     ).toBeVisible();
     const preview = article.getByRole('region', { name: fix });
     await expect(preview.getByRole('listitem').filter({ hasText: says })).toHaveCount(1);
-    await tabTo(page, preview.getByRole('button', { name: 'Preview' }));
+    await keys.tabTo(preview.getByRole('button', { name: 'Preview' }));
     await page.keyboard.press('Enter');
     await expect(preview.getByRole('status')).toContainText('It removes this finding');
-    await tabTo(page, preview.getByRole('button', { name: 'Do it' }));
+    await keys.tabTo(preview.getByRole('button', { name: 'Do it' }));
     await page.keyboard.press('Enter');
     await expect(preview, name).toHaveCount(0);
     // The focus has not fallen out of the list.

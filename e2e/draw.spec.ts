@@ -29,7 +29,12 @@ test('a station is drawn by hand, its missing mute line reported and laid, saved
   await layCable(page, ['Straight key', ''], ['Changeover by its line', 'line']);
   await layCable(page, ['Changeover by its line', 'key out'], ['CW transmitter', 'key']);
 
-  // This receiver has its minus on the pin: a straight lead would be the first mistake.
+  // This receiver has its minus on the pin: the lead is proposed that way round. A straight one would be a mistake.
+  await port(page, 'Receiver with mute', 'power').click();
+  await page.keyboard.press('Escape');
+  await page.getByRole('main').getByText('D3', { exact: true }).first().click();
+  await expect(page.getByRole('combobox', { name: 'Wiring' })).toHaveValue('swapped');
+  await page.getByRole('combobox', { name: 'Wiring' }).selectOption('straight');
   await stage(page, 'Check').click();
   const reversed = page.getByRole('button', { name: 'Plus and minus are swapped' });
   await reversed.click();

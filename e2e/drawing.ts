@@ -1,4 +1,4 @@
-import { expect, type Locator, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 
 /** The browser's file dialogs can't be driven from outside; without them the screen downloads and asks by an input. */
 export async function openScreen(page: Page, address: string, theme: 'light' | 'dark' = 'light') {
@@ -54,15 +54,6 @@ export async function openFile(page: Page, file: string) {
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   await (await chooser).setFiles(file);
-}
-
-/** Presses Tab until the element has the focus. */
-export async function tabTo(page: Page, element: Locator) {
-  for (let i = 0; i < 200; i++) {
-    if (await element.evaluate((node) => node === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error('Tab does not get there');
 }
 
 /** What the sample is opened by: its row on the empty paper. */

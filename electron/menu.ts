@@ -85,6 +85,10 @@ function editMenu({ actions, platform }: MenuContents, mac: boolean): MenuItemCo
     mac ? command('delete', 'Delete') : { ...command('delete', 'Delete', 'Delete'), registerAccelerator: false },
     command('select-all', 'Select all', 'CmdOrCtrl+A'),
     separator,
+    command('add-note', 'Add note'),
+    command('add-zone', 'Add zone'),
+    command('tidy', 'Tidy up'),
+    separator,
     command('find', 'Find…', 'CmdOrCtrl+F'),
   ];
 }
@@ -98,6 +102,7 @@ function viewMenu({ actions }: MenuContents): MenuItemConstructorOptions[] {
     command('stage-budget', 'Budget', 'CmdOrCtrl+4'),
     separator,
     command('zoom-to-fit', 'Zoom to fit', 'CmdOrCtrl+0'),
+    command('zoom-to-selection', 'Zoom to selection', 'CmdOrCtrl+Shift+0'),
     command('zoom-in', 'Zoom in', 'CmdOrCtrl+='),
     command('zoom-out', 'Zoom out', 'CmdOrCtrl+-'),
     separator,

@@ -28,9 +28,13 @@ const leadWires: readonly Wire[] = [
 ];
 
 /** `lead-awg-14`, `lead-1.5-mm2` */
-const leadId = ({ awg, mm2 }: Wire): string => (awg === undefined ? `lead-${mm2}-mm2` : `lead-awg-${awg}`);
+const leadId = ({ awg, mm2 }: Wire): string => {
+  if (awg === undefined) return `lead-${mm2}-mm2`;
+  return awg > 0 ? `lead-awg-${awg}` : `lead-awg-${1 - awg}-0`;
+};
 
-const leads: readonly ShelfCable[] = leadWires.map((core) => ({
+/** A two-core lead of copper of any size. */
+export const leadOf = (core: Wire): ShelfCable => ({
   id: leadId(core),
   kind: {
     name: `two-core lead, ${wireName(core)}`,
@@ -39,7 +43,9 @@ const leads: readonly ShelfCable[] = leadWires.map((core) => ({
     core,
     source: core.awg === undefined ? 'IEC 60228 class 5, plain' : 'ASTM B258 and NBS Handbook 100',
   },
-}));
+});
+
+const leads: readonly ShelfCable[] = leadWires.map(leadOf);
 
 const coaxes: readonly ShelfCable[] = Object.entries(coaxTypes).map(([id, type]) => {
   const { name, centre, outer, source, ...coax } = type;

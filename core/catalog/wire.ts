@@ -8,6 +8,9 @@ export interface WireLimit {
   readonly source: string;
 }
 
+/** The share of a supply's voltage that may be lost on the way where the station sets no limit: NEC 215.2(A), note. */
+export const usualDrop = 0.05;
+
 /** Ω·mm²/m of annealed copper at 20 °C: the international standard of NBS Handbook 100 and IEC 60028. */
 const resistivity = 1 / 58;
 /** AC 43.13-1B, paragraph 11-66: copper would have no resistance at -234.5 °C. */

@@ -60,8 +60,8 @@ export function kindOf(station: Station, unit: Unit): UnitKind {
 const turnedKinds = new WeakMap<Unit, { from: UnitKind; kind: UnitKind }>();
 
 /** A unit's kind with its ports on the sides where the user put them; undefined where the document has no such kind. */
-export function drawnKind(station: Station, unit: Unit): UnitKind | undefined {
-  const from = station.kinds[unit.kind];
+export function drawnKind(kinds: Station['kinds'], unit: Unit): UnitKind | undefined {
+  const from = kinds[unit.kind];
   const { sides } = unit;
   if (!from || !sides) return from;
   const known = turnedKinds.get(unit);

@@ -99,7 +99,6 @@ export const unitKindSchema = z.strictObject({
 
 export type UnitKind = z.infer<typeof unitKindSchema>;
 export type Port = z.infer<typeof port>;
-export type Side = Port['side'];
 export type PortClass = Port['class'];
 export type Actor = z.infer<typeof actor>;
 export type Feel = z.infer<typeof feels>;

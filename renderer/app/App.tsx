@@ -4,6 +4,7 @@ import { CableSheet } from '../stages/cables/CableSheet.tsx';
 import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
 import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
+import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
@@ -38,6 +39,7 @@ export function App() {
       <Sheet />
       {stage === 'check' && <KeydownStrip />}
       <FindDialog />
+      <JoinDialog />
       <QuestionDialog />
     </div>
   );

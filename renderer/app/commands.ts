@@ -1,7 +1,8 @@
+import { addNote, addZone } from '../canvas/add-mark.ts';
 import { drawingView } from '../canvas/drawing-view.ts';
 import type { ShellCommand } from '../shell/bridge.ts';
 import { redoStep, undoStep } from '../store/document.ts';
-import { chooseTheme, showStage } from '../store/view.ts';
+import { chooseTheme, select, showStage } from '../store/view.ts';
 import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
@@ -11,33 +12,53 @@ import { printSheet, savePdf } from './print-actions.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}`>;
 
-const actions: Record<Named, () => void> = {
-  save: () => void save(),
-  'save-as': () => void save(true),
-  print: () => void printSheet(),
-  'save-pdf': () => void savePdf(),
-  undo: undoStep,
-  redo: redoStep,
-  steps: openSteps,
-  duplicate: duplicateSelection,
-  delete: removeSelection,
-  'select-all': selectAll,
-  find: openFind,
-  'stage-draw': () => showStage('draw'),
-  'stage-check': () => showStage('check'),
-  'stage-cables': () => showStage('cables'),
-  'stage-budget': () => showStage('budget'),
-  'zoom-to-fit': () => drawingView.fit(),
-  'zoom-in': () => drawingView.zoomIn(),
-  'zoom-out': () => drawingView.zoomOut(),
-  'theme-light': () => chooseTheme('light'),
-  'theme-dark': () => chooseTheme('dark'),
-  'theme-system': () => chooseTheme('system'),
-  cautions: showCautions,
+/** Everything that can be done from a menu, by the name under which it is found. */
+const actions: Record<Named, { readonly label: string; readonly act: () => void }> = {
+  save: { label: 'Save', act: () => void save() },
+  'save-as': { label: 'Save as…', act: () => void save(true) },
+  print: { label: 'Print…', act: () => void printSheet() },
+  'save-pdf': { label: 'Save as PDF…', act: () => void savePdf() },
+  undo: { label: 'Undo', act: undoStep },
+  redo: { label: 'Redo', act: redoStep },
+  steps: { label: 'Steps…', act: openSteps },
+  duplicate: { label: 'Duplicate what is selected', act: duplicateSelection },
+  delete: { label: 'Remove what is selected', act: removeSelection },
+  'select-all': { label: 'Select all', act: selectAll },
+  find: { label: 'Find…', act: openFind },
+  'stage-draw': { label: 'Go to Draw', act: () => showStage('draw') },
+  'stage-check': { label: 'Go to Check', act: () => showStage('check') },
+  'stage-cables': { label: 'Go to Cables', act: () => showStage('cables') },
+  'stage-budget': { label: 'Go to Budget', act: () => showStage('budget') },
+  'zoom-to-fit': { label: 'Zoom to fit', act: () => drawingView.fit() },
+  'zoom-to-selection': { label: 'Zoom to what is selected', act: () => drawingView.fitSelection() },
+  'zoom-in': { label: 'Zoom in', act: () => drawingView.zoomIn() },
+  'zoom-out': { label: 'Zoom out', act: () => drawingView.zoomOut() },
+  tidy: { label: 'Tidy up the drawing', act: () => void drawingView.tidy() },
+  'add-note': { label: 'Add a note', act: addNote },
+  'add-zone': { label: 'Add a zone', act: addZone },
+  'theme-light': { label: 'Light theme', act: () => chooseTheme('light') },
+  'theme-dark': { label: 'Dark theme', act: () => chooseTheme('dark') },
+  'theme-system': { label: 'Theme as the system', act: () => chooseTheme('system') },
+  cautions: { label: 'Cautions', act: showCautions },
 };
+
+/** The actions that can be found by their names. */
+export const namedActions = [
+  ...Object.entries(actions)
+    .filter(([command]) => command !== 'find')
+    .map(([, action]) => action),
+  { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+];
+
+/** The details of the station itself, with the keyboard in their first field. */
+function showStation() {
+  showStage('draw');
+  select({});
+  requestAnimationFrame(() => document.querySelector<HTMLElement>('.details input')?.focus());
+}
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
   if (command.startsWith('sample:')) void openSample(command.slice('sample:'.length));
-  else actions[command as Named]?.();
+  else actions[command as Named]?.act();
 }

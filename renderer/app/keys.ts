@@ -1,3 +1,4 @@
+import { drawingView } from '../canvas/drawing-view.ts';
 import { redoStep, undoStep } from '../store/document.ts';
 import { showStage, stages } from '../store/view.ts';
 import { openFile, save } from './document-actions.ts';
@@ -14,6 +15,8 @@ const withControl: Record<string, (shift: boolean) => void> = {
   k: () => openFind(),
   f: () => openFind(),
   d: () => duplicateSelection(),
+  0: (shift) => (shift ? drawingView.fitSelection() : drawingView.fit()),
+  ')': () => drawingView.fitSelection(),
   a: () => selectAll(),
 };
 

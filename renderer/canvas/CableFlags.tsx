@@ -2,8 +2,8 @@ import { Fragment } from 'react';
 import type { Cable } from '../../core/index.ts';
 import { useHookup } from '../store/current.ts';
 import { useResults, useStation, useView } from '../store/use-store.ts';
-import { select } from '../store/view.ts';
 import { SeverityShape } from '../widgets/SeverityShape.tsx';
+import { Flag } from './Flag.tsx';
 import { badgeOf } from './finding-index.ts';
 import { flagSpots, flagWidth } from './flags.ts';
 import { pillSpot } from './pill-spot.ts';
@@ -34,17 +34,15 @@ export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
   const classes = ['flag', away ? 'away' : '', selected ? 'selected' : ''].join(' ');
   return (
     <Fragment>
-      {spots.map((spot) => (
-        // A mouse's way to the cable; the keyboard has the cable list.
-        // biome-ignore lint/a11y/noStaticElementInteractions lint/a11y/useKeyWithClickEvents: see above
-        <span
+      {spots.map((spot, i) => (
+        <Flag
           key={`${spot.x} ${spot.y}`}
+          cable={cable}
+          end={spots.length === 2 && i === 0 ? 'a' : 'b'}
+          otherEnd={(spots.length === 2 && i === 0 ? route.at(-1) : route[0]) ?? spot}
           className={classes}
           style={{ ...at(spot), width }}
-          onClick={() => select({ cables: [cable.id] })}
-        >
-          {cable.number}
-        </span>
+        />
       ))}
       {badge && layer && spots[0] && (
         <span className="cable-badge" style={at({ x: spots[0].x, y: spots[0].y - 15 })}>

@@ -14,22 +14,24 @@ import {
   useReactFlow,
 } from '@xyflow/react';
 import { type DragEvent, useRef } from 'react';
-import { placeUnit } from '../../core/index.ts';
-import { change, currentStation } from '../store/document.ts';
 import { useStation } from '../store/use-store.ts';
-import { select } from '../store/view.ts';
+import { pointAt } from '../store/view.ts';
 import { CableLine } from './CableLine.tsx';
 import { gridPx } from './card-size.ts';
+import { Guides } from './Guides.tsx';
 import { kindMime } from './kind-mime.ts';
 import { LayingHint } from './LayingHint.tsx';
-import { finishLaying, giveUp, startLaying } from './laying.ts';
+import { askPartners, finishLaying, giveUp, layingStore, startLaying } from './laying.ts';
+import { MarkCard } from './MarkCard.tsx';
+import { PaperMap } from './PaperMap.tsx';
+import { PaperTools } from './PaperTools.tsx';
+import { cableAt, placeDropped } from './place-dropped.ts';
 import { UnitCard } from './UnitCard.tsx';
 import { useCanvasItems } from './use-canvas-items.ts';
 import { useFitting } from './use-fitting.ts';
 import { useShownPlaces } from './use-shown-places.ts';
-import { ZoomButtons } from './ZoomButtons.tsx';
 
-const nodeTypes = { unit: UnitCard };
+const nodeTypes = { unit: UnitCard, mark: MarkCard };
 const edgeTypes = { cable: CableLine };
 /** Read out to those who reach a unit by keys. */
 const spoken = {
@@ -56,19 +58,30 @@ function Paper() {
   const { screenToFlowPosition } = useReactFlow();
   const empty = useStation((s) => s.units.length === 0);
 
+  const pointOf = ({ clientX, clientY }: { clientX: number; clientY: number }) =>
+    screenToFlowPosition({ x: clientX, y: clientY });
   const drop = (event: DragEvent) => {
     const kind = event.dataTransfer.getData(kindMime);
     if (!kind) return;
     event.preventDefault();
-    const { x, y } = screenToFlowPosition({ x: event.clientX, y: event.clientY });
-    const onGrid = (value: number) => Math.round(value / gridPx) * gridPx;
-    const before = currentStation();
-    change(placeUnit(before, kind, { x: onGrid(x - 54), y: onGrid(y - 14) }));
-    select({
-      units: currentStation()
-        .units.slice(before.units.length)
-        .map((u) => u.id),
-    });
+    pointAt([]);
+    placeDropped(kind, pointOf(event));
+  };
+  const dragOver = (event: DragEvent) => {
+    if (!event.dataTransfer.types.includes(kindMime)) return;
+    event.preventDefault();
+    // A cable that a unit is held over lights up: it can go in there.
+    const cable = cableAt(pointOf(event));
+    pointAt(cable ? [{ cable }] : []);
+  };
+  /** A cable let go over free paper asks what it should go to. */
+  const endConnection = (event: MouseEvent | TouchEvent, onPort: boolean) => {
+    const { from } = layingStore.getState();
+    if (onPort || !from) return;
+    const at = 'clientX' in event ? event : event.changedTouches[0];
+    const onPaper = event.target instanceof Element && event.target.classList.contains('react-flow__pane');
+    if (at && onPaper) askPartners(from, pointOf(at));
+    else giveUp();
   };
 
   return (
@@ -77,9 +90,8 @@ function Paper() {
       ref={wrapper}
       className={`paper ${empty ? 'empty' : ''}`}
       onDrop={drop}
-      onDragOver={(event) => {
-        if (event.dataTransfer.types.includes(kindMime)) event.preventDefault();
-      }}
+      onDragOver={dragOver}
+      onDragLeave={() => pointAt([])}
     >
       <ReactFlow
         nodes={nodes}
@@ -94,7 +106,7 @@ function Paper() {
         onConnect={({ target, targetHandle, source, sourceHandle }: Connection) =>
           lay(source, sourceHandle, target, targetHandle)
         }
-        onConnectEnd={(_, { toHandle }) => !toHandle && giveUp()}
+        onConnectEnd={(event, { toHandle }) => endConnection(event, toHandle !== null)}
         onMoveStart={moving.byHand}
         onMove={moving.onMove}
         connectionMode={ConnectionMode.Loose}
@@ -113,7 +125,9 @@ function Paper() {
         aria-label="Drawing of the station"
       >
         <Background variant={BackgroundVariant.Dots} gap={gridPx} size={1.6} />
-        <ZoomButtons />
+        <PaperTools />
+        <PaperMap />
+        <Guides />
       </ReactFlow>
       <LayingHint />
     </div>

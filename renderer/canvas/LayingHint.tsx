@@ -1,20 +1,26 @@
 import { useEffect } from 'react';
-import { giveUp, useLaying } from './laying.ts';
+import { askPartners, giveUp, useLaying } from './laying.ts';
 
 /** Says what to do while a cable is being laid, on screen and to screen readers. */
 export function LayingHint() {
-  const laying = useLaying((s) => s.from !== null);
+  const from = useLaying((s) => s.from);
+  const asked = useLaying((s) => s.asked !== null);
   const said = useLaying((s) => s.said);
   const why = useLaying((s) => s.why);
   useEffect(() => {
-    if (!laying) return;
+    if (!from || asked) return;
     const onKey = (event: KeyboardEvent) => event.key === 'Escape' && giveUp();
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
-  }, [laying]);
+  }, [from, asked]);
   return (
-    <p className={laying ? 'laying-hint' : 'sr-only'} role="status">
-      {laying && why ? why : said}
-    </p>
+    <div className={from ? 'laying-hint' : 'sr-only'}>
+      <p role="status">{from && why ? why : said}</p>
+      {from && (
+        <button type="button" onClick={() => askPartners(from)}>
+          List what fits
+        </button>
+      )}
+    </div>
   );
 }

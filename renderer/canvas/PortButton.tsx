@@ -4,7 +4,16 @@ import type { Connector, Port } from '../../core/index.ts';
 import { useView } from '../store/use-store.ts';
 import type { PortSpot } from './card-size.ts';
 import { Face } from './Face.tsx';
-import { explainPort, giveUp, type Judgement, pickPort, useLaying } from './laying.ts';
+import {
+  askPartners,
+  explainPort,
+  giveUp,
+  type Judgement,
+  layingStore,
+  pickPort,
+  proposalTo,
+  useLaying,
+} from './laying.ts';
 
 interface Props {
   unit: string;
@@ -23,7 +32,7 @@ const words = {
   none: 'does not fit',
 };
 
-/** A port: a picture of its connector that a cable is drawn from, or taken by a click or Enter. */
+/** A port: a picture of its connector that a cable is drawn from, taken by a click or Space; Enter lists what it could be joined to. */
 export const PortButton = memo(function PortButton({ unit, unitName, port, connector, spot }: Props) {
   const key = `${unit}.${port.id}`;
   const judged = useLaying((s) => s.judged.get(key));
@@ -31,6 +40,8 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
   const marked = useView((v) => v.hovered.some((p) => 'port' in p && p.unit === unit && p.port === port.id));
   const name = [unitName, port.label, connector.name].filter(Boolean).join(', ');
   const verdict = judged ? verdictText(judged) : '';
+  const explain = () =>
+    judged && explainPort([`${name}. ${verdict}`, proposalTo({ unit, port: port.id })].filter(Boolean).join('. '));
   const state = taken ? 'taken' : (judged?.fit ?? '');
   return (
     <Handle
@@ -44,21 +55,26 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
       aria-label={judged ? `${name}: ${words[judged.fit]}` : name}
       aria-pressed={taken}
       title={judged ? verdict : name}
-      onPointerEnter={() => judged && explainPort(`${name}. ${verdict}`)}
+      onPointerEnter={explain}
       onPointerLeave={() => judged && explainPort('')}
-      onFocus={() => judged && explainPort(`${name}. ${verdict}`)}
+      onFocus={explain}
       onBlur={() => judged && explainPort('')}
       onClick={(event) => {
         // The card below would be selected, too.
         event.stopPropagation();
         pickPort({ unit, port: port.id });
       }}
+      onContextMenu={(event) => {
+        event.preventDefault();
+        askPartners({ unit, port: port.id });
+      }}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' && event.key !== ' ' && event.key !== 'Escape') return;
         event.preventDefault();
         event.stopPropagation();
         if (event.key === 'Escape') giveUp();
-        else pickPort({ unit, port: port.id });
+        else if (layingStore.getState().from || event.key === ' ') pickPort({ unit, port: port.id });
+        else askPartners({ unit, port: port.id });
       }}
     >
       <Face face={connector.face} />

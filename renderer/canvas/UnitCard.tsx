@@ -1,5 +1,6 @@
 import type { NodeProps } from '@xyflow/react';
 import { memo } from 'react';
+import { drawnKind } from '../../core/index.ts';
 import { useHookup, useOverlay } from '../store/current.ts';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import { SeverityShape } from '../widgets/SeverityShape.tsx';
@@ -12,7 +13,7 @@ import { PortButton } from './PortButton.tsx';
 /** One unit on the paper. It takes what it shows from the stores by its id. */
 export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const unit = useStation((s) => s.units.find((u) => u.id === id));
-  const kind = useStation((s) => (unit ? s.kinds[unit.kind] : undefined));
+  const kind = useStation((s) => (unit ? drawnKind(s.kinds, unit) : undefined));
   const connectors = useStation((s) => s.connectors);
   const reading = useOverlay((o) => o?.units[id]);
   const live = useOverlay((o, report) => (kind ? liveLine(id, kind, o, report?.budget.loads ?? []) : ''));
@@ -38,6 +39,7 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
         <span className="unit-name" title={unit.name}>
           {unit.name}
         </span>
+        {unit.locked && <Lock />}
       </div>
       {rating && <p className="unit-figure">{rating}</p>}
       {live && <p className="unit-figure live">{live}</p>}
@@ -53,6 +55,13 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
     </div>
   );
 });
+
+/** A closed padlock. */
+const Lock = () => (
+  <svg className="unit-lock" viewBox="0 0 12 12" width="11" height="11" aria-hidden="true">
+    <path d="M2 5.5h8v5.5h-8zM4 5.5v-2a2 2 0 0 1 4 0v2" />
+  </svg>
+);
 
 function UnitBadge({ id }: { id: string }) {
   const hookup = useHookup().id;

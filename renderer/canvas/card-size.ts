@@ -25,6 +25,12 @@ export interface CardSize {
 
 /** Cards snap to this; ports sit on halves of it, so cables meet them on the routing grid. */
 export const gridPx = 18;
+/** The point of the grid that is nearest. */
+export const onGrid = ({ x, y }: { x: number; y: number }) => ({
+  x: Math.round(x / gridPx) * gridPx,
+  y: Math.round(y / gridPx) * gridPx,
+});
+
 const pitchPx = 27;
 const nameHeadPx = 27;
 const figureLinePx = 18;

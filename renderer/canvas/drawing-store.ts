@@ -1,8 +1,10 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Station } from '../../core/index.ts';
+import { currentStation } from '../store/document.ts';
+import { type Guide, guidesOf, type Pull, pullOf } from './guides.ts';
 import { keptRoutes, type Layout } from './kept-routes.ts';
-import { layoutOf, type Positions } from './layout.ts';
+import { cardsOf, layoutOf, type Positions } from './layout.ts';
 import { routeCables } from './route.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop } from './routing/hops.ts';
@@ -11,16 +13,31 @@ import { findHops, type Hop } from './routing/hops.ts';
 export interface DrawingState {
   /** Units that are being dragged, and where they are now. */
   readonly moved: Positions;
+  /** Notes and zones that are being resized, and their sizes now. */
+  readonly resized: ReadonlyMap<string, Size>;
+  /** What a unit that is being dragged is in line with. */
+  readonly guides: readonly Guide[];
+  /** An end of a cable that is being pulled off its port, and where its other end is. */
+  readonly pulled: Guide | null;
   readonly routes: ReadonlyMap<string, Point[]>;
   readonly hops: ReadonlyMap<string, Hop[]>;
   /** Units and cables that are pointed out for a moment, by id. */
   readonly pulsing: ReadonlySet<string>;
 }
 
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 const nowhere: Positions = new Map();
+const noGuides: readonly Guide[] = [];
 
 export const drawingStore = createStore<DrawingState>(() => ({
   moved: nowhere,
+  resized: new Map(),
+  guides: noGuides,
+  pulled: null,
   routes: new Map(),
   hops: new Map(),
   pulsing: new Set(),
@@ -30,12 +47,41 @@ const { getState, setState } = drawingStore;
 
 export const useDrawing = <T>(pick: (state: DrawingState) => T): T => useStore(drawingStore, pick);
 
-/** Sets units aside while they are dragged. */
+/** Sets units, notes and zones aside while they are dragged. One unit alone snaps to where a cable of its runs straight. */
 export function dragUnits(moves: readonly { id: string; position: Point }[]) {
-  setState({ moved: new Map([...getState().moved, ...moves.map((m) => [m.id, m.position] as const)]) });
+  const [first] = moves;
+  const alone = moves.length === 1 && first ? first : undefined;
+  const moved = new Map([...getState().moved, ...moves.map((m) => [m.id, m.position] as const)]);
+  if (!alone) return setState({ moved, guides: noGuides });
+  const station = currentStation();
+  const pull = pullOf(pullsOf(station, moved, alone.id));
+  moved.set(alone.id, { x: alone.position.x + pull.x, y: alone.position.y + pull.y });
+  const cards = cardsOf(station, moved);
+  const card = cards.find((c) => c.id === alone.id);
+  setState({ moved, guides: card ? guidesOf(card, cards) : noGuides });
 }
 
-export const endDrag = () => setState({ moved: nowhere });
+/** The cables of a unit with where their ends would be. */
+function pullsOf(station: Station, moved: Positions, unit: string): Pull[] {
+  const cables = station.cables.filter(({ a, b }) => (a.unit === unit) !== (b.unit === unit));
+  const ends = new Map(layoutOf({ ...station, cables }, moved).requests.map((r) => [r.id, r]));
+  return cables.flatMap(({ id, a }) => {
+    const request = ends.get(id);
+    if (!request) return [];
+    const [own, other] = a.unit === unit ? [request.a, request.b] : [request.b, request.a];
+    const across = [own, other].map(({ side }) => side === 'left' || side === 'right');
+    return [{ own, other, way: across[0] !== across[1] ? 'bent' : across[0] ? 'across' : 'down' }];
+  });
+}
+
+/** Where a unit, note or zone is that was being dragged; undefined for one that was not. */
+export const draggedTo = (id: string): Point | undefined => getState().moved.get(id);
+
+export const pullCable = (pulled: Guide | null) => setState({ pulled });
+
+export const resizeMark = (id: string, size: Size) => setState({ resized: new Map([[id, size]]) });
+
+export const endDrag = () => setState({ moved: nowhere, resized: new Map(), guides: noGuides });
 
 /** Up to so many cables all are routed anew after an edit: each then has the best lane there is. */
 const fewCables = 50;

@@ -1,7 +1,7 @@
-import type { PortRef, Station, Unit, UnitKind } from '../../core/index.ts';
+import { drawnKind, type PortRef, type Station, type Unit, type UnitKind } from '../../core/index.ts';
+import type { Card } from './arrange.ts';
 import { type CardSize, cardSize } from './card-size.ts';
 import type { RouteRequest } from './route.ts';
-import type { Rect } from './routing/geometry.ts';
 import type { RouteEnd } from './routing/stub.ts';
 
 export type Positions = ReadonlyMap<string, Unit['position']>;
@@ -17,27 +17,31 @@ export function sizeOf(kind: UnitKind, name: string): CardSize {
   return size;
 }
 
-/** All cards and cables as the router wants them; `moved` has units that are being dragged. */
-export function layoutOf(station: Station, moved: Positions): { cards: Rect[]; requests: RouteRequest[] } {
-  const units = new Map(station.units.map((u) => [u.id, u]));
-  const placeOf = (unit: Unit) => moved.get(unit.id) ?? unit.position;
-  const cards = station.units.flatMap((unit) => {
-    const kind = station.kinds[unit.kind];
-    return kind ? [{ ...placeOf(unit), ...boxOf(sizeOf(kind, unit.name)) }] : [];
+const nowhere: Positions = new Map();
+
+/** All cards on the paper; `moved` has units that are being dragged. */
+export const cardsOf = (station: Station, moved: Positions = nowhere): Card[] =>
+  station.units.flatMap((unit) => {
+    const kind = drawnKind(station.kinds, unit);
+    return kind ? [{ id: unit.id, ...(moved.get(unit.id) ?? unit.position), ...boxOf(sizeOf(kind, unit.name)) }] : [];
   });
+
+/** All cards and cables as the router wants them; `moved` has units that are being dragged. */
+export function layoutOf(station: Station, moved: Positions): { cards: Card[]; requests: RouteRequest[] } {
+  const units = new Map(station.units.map((u) => [u.id, u]));
   const endAt = (ref: PortRef): RouteEnd | null => {
     const unit = units.get(ref.unit);
-    const kind = unit && station.kinds[unit.kind];
+    const kind = unit && drawnKind(station.kinds, unit);
     const spot = kind && sizeOf(kind, unit.name).ports.find((p) => p.id === ref.port);
     if (!spot) return null;
-    const corner = placeOf(unit);
+    const corner = moved.get(unit.id) ?? unit.position;
     return { x: corner.x + spot.x, y: corner.y + spot.y, side: spot.side };
   };
   const requests = station.cables.flatMap(({ id, number, a, b }) => {
     const [from, to] = [endAt(a), endAt(b)];
     return from && to ? [{ id, number, a: from, b: to }] : [];
   });
-  return { cards, requests };
+  return { cards: cardsOf(station, moved), requests };
 }
 
 const boxOf = ({ width, height }: CardSize) => ({ width, height });

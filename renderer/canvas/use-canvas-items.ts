@@ -1,11 +1,12 @@
 import type { Edge, EdgeChange, Node, NodeChange } from '@xyflow/react';
 import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
-import type { Unit, UnitKind } from '../../core/index.ts';
+import { type Change, drawnKind, type Unit, type UnitKind } from '../../core/index.ts';
 import { change, documentStore } from '../store/document.ts';
 import { useStation, useView } from '../store/use-store.ts';
 import { select, viewStore } from '../store/view.ts';
-import { dragUnits, endDrag, routeStation, useDrawing } from './drawing-store.ts';
+import { draggedTo, dragUnits, drawingStore, endDrag, resizeMark, routeStation, useDrawing } from './drawing-store.ts';
 import { sizeOf } from './layout.ts';
+import { markChanges, markNode, markOfNode } from './mark-nodes.ts';
 import { toHandles } from './to-handles.ts';
 
 interface Kept {
@@ -20,6 +21,7 @@ interface Kept {
 export function useCanvasItems() {
   const station = useStation();
   const moved = useDrawing((d) => d.moved);
+  const resized = useDrawing((d) => d.resized);
   const selection = useView((v) => v.selection);
   const kept = useRef(new Map<string, Kept>());
   const keptEdges = useRef(new Map<string, Edge>());
@@ -32,7 +34,7 @@ export function useCanvasItems() {
     const next = new Map<string, Kept>();
     const chosen = new Set(selection.units);
     for (const unit of station.units) {
-      const kind = station.kinds[unit.kind];
+      const kind = drawnKind(station.kinds, unit);
       if (!kind) continue;
       const position = moved.get(unit.id) ?? unit.position;
       const selected = chosen.has(unit.id);
@@ -43,6 +45,12 @@ export function useCanvasItems() {
     kept.current = next;
     return [...next.values()].map((k) => k.node);
   }, [station.units, station.kinds, moved, selection.units]);
+
+  const marks = useMemo(
+    () => (station.marks ?? []).map((mark) => markNode(mark, { moved, resized }, selection.marks.includes(mark.id))),
+    [station.marks, moved, resized, selection.marks],
+  );
+  const all = useMemo(() => (marks.length === 0 ? nodes : [...marks, ...nodes]), [marks, nodes]);
 
   const edges = useMemo(() => {
     const next = new Map<string, Edge>();
@@ -67,11 +75,13 @@ export function useCanvasItems() {
   }, [station.cables, selection.cables]);
 
   const onNodesChange = useCallback((changes: NodeChange[]) => {
-    moveUnits(changes);
-    selectItems('units', changes);
+    moveItems(changes);
+    const [ofMarks, ofUnits] = [changes.filter(isOfMark), changes.filter((c) => !isOfMark(c))];
+    selectItems('units', ofUnits);
+    selectItems('marks', ofMarks.map(withMarkId));
   }, []);
   const onEdgesChange = useCallback((changes: EdgeChange[]) => selectItems('cables', changes), []);
-  return { nodes, edges, onNodesChange, onEdgesChange };
+  return { nodes: all, edges, onNodesChange, onEdgesChange };
 }
 
 function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected: boolean): Node {
@@ -88,7 +98,8 @@ function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected
     height,
     measured: { width, height },
     handles: toHandles(size),
-    ariaLabel: `${unit.name}, ${kind.name}`,
+    draggable: !unit.locked,
+    ariaLabel: `${unit.name}, ${kind.name}${unit.locked ? ', locked in place' : ''}`,
   };
 }
 
@@ -101,19 +112,33 @@ const sameEdge = (old: Edge, edge: Edge): boolean =>
   old.targetHandle === edge.targetHandle;
 
 /** While a drag lasts the document stays as it is; its end, or a move by key, is one step. */
-function moveUnits(changes: readonly NodeChange[]) {
+function moveItems(changes: readonly NodeChange[]) {
   const positions = changes.flatMap((c) => (c.type === 'position' && c.position ? [c] : []));
   const asMoves = (some: typeof positions) => some.flatMap(({ id, position }) => (position ? [{ id, position }] : []));
   const live = asMoves(positions.filter((c) => c.dragging));
-  const done = asMoves(positions.filter((c) => !c.dragging));
   if (live.length > 0) dragUnits(live);
-  if (done.length > 0) {
-    change({ type: 'moveUnits', moves: done });
-    endDrag();
+  for (const c of changes) {
+    const id = c.type === 'dimensions' && c.resizing ? markOfNode(c.id) : undefined;
+    if (id !== undefined && c.type === 'dimensions' && c.dimensions) resizeMark(id, c.dimensions);
   }
+  const done = asMoves(positions.filter((c) => !c.dragging && markOfNode(c.id) === undefined));
+  const steps: Change[] = markChanges(changes, drawingStore.getState().resized);
+  if (done.length > 0) {
+    // Where it was shown last: that may have been in line with something.
+    const moves = done.map(({ id, position }) => ({ id, position: draggedTo(id) ?? position }));
+    steps.unshift({ type: 'moveUnits', moves });
+  }
+  const [only] = steps;
+  if (!only) return;
+  change(steps.length === 1 ? only : { type: 'all', name: 'Move', changes: steps });
+  endDrag();
 }
 
-function selectItems(list: 'units' | 'cables', changes: readonly (NodeChange | EdgeChange)[]) {
+const isOfMark = (c: NodeChange): boolean => 'id' in c && markOfNode(c.id) !== undefined;
+
+const withMarkId = (c: NodeChange): NodeChange => ('id' in c ? { ...c, id: markOfNode(c.id) ?? c.id } : c);
+
+function selectItems(list: 'units' | 'cables' | 'marks', changes: readonly (NodeChange | EdgeChange)[]) {
   const picked = changes.flatMap((c) => (c.type === 'select' ? [c] : []));
   if (picked.length === 0) return;
   const { selection } = viewStore.getState();
@@ -122,6 +147,6 @@ function selectItems(list: 'units' | 'cables', changes: readonly (NodeChange | E
     if (selected) chosen.add(id);
     else chosen.delete(id);
   }
-  const known = new Set(documentStore.getState().history.station[list].map((item) => item.id));
+  const known = new Set((documentStore.getState().history.station[list] ?? []).map((item) => item.id));
   select({ ...selection, [list]: [...chosen].filter((id) => known.has(id)) });
 }

@@ -1,11 +1,12 @@
 import { getViewportForBounds, useReactFlow, useStoreApi } from '@xyflow/react';
 import { type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
-import { documentStore } from '../store/document.ts';
+import { change, currentStation, documentStore } from '../store/document.ts';
 import { useDocument } from '../store/use-store.ts';
+import { viewStore } from '../store/view.ts';
 import { drawingView } from './drawing-view.ts';
 import { drawnBounds } from './drawn-bounds.ts';
 import { findFreePlace } from './free-place.ts';
-import { layoutOf } from './layout.ts';
+import { cardsOf } from './layout.ts';
 
 const largestZoom = 1.2;
 /** Free paper around the station. */
@@ -52,16 +53,45 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
 
   useEffect(() => {
     drawingView.fit = () => fitAll(stepMs());
+    drawingView.fitSelection = () => {
+      const { units, cables } = viewStore.getState().selection;
+      const ends = currentStation()
+        .cables.filter((c) => cables.includes(c.id))
+        .flatMap((c) => [c.a.unit, c.b.unit]);
+      const nodes = [...new Set([...units, ...ends])].map((id) => ({ id }));
+      fitted.current = false;
+      if (nodes.length > 0) void flow.fitView({ nodes, padding: 0.2, maxZoom: 1.6, duration: stepMs() });
+    };
+    drawingView.tidy = async () => {
+      const station = currentStation();
+      const { units } = viewStore.getState().selection;
+      // The layout is a large library: it is fetched when it is first wanted.
+      const { tidyChange } = await import('./tidy.ts');
+      const tidied = await tidyChange(station, units.length > 1 ? units : undefined);
+      // What was drawn meanwhile is not overrun.
+      if (currentStation().units !== station.units) return;
+      change(tidied);
+      requestAnimationFrame(() => fitAll(stepMs()));
+    };
+    drawingView.focus = (place) => {
+      const id = 'unit' in place ? CSS.escape(place.unit) : '';
+      const port = 'unit' in place && place.port ? ` [data-handleid="${CSS.escape(place.port)}"]` : '';
+      // A unit that was only just set down is drawn in the next frame.
+      requestAnimationFrame(() =>
+        wrapper.current
+          ?.querySelector<HTMLElement>(`.react-flow__node[data-id="${id}"]${port}`)
+          ?.focus({ preventScroll: true }),
+      );
+    };
     drawingView.zoomIn = () => void flow.zoomIn({ duration: stepMs() });
     drawingView.zoomOut = () => void flow.zoomOut({ duration: stepMs() });
     drawingView.freePlace = (width, height) => {
       const { width: w, height: h } = store.getState();
       const { x, y, zoom } = flow.getViewport();
       const view = { x: -x / zoom, y: -y / zoom, width: w / zoom, height: h / zoom };
-      const { cards } = layoutOf(documentStore.getState().history.station, new Map());
-      return findFreePlace(cards, view, width, height);
+      return findFreePlace(cardsOf(documentStore.getState().history.station), view, width, height);
     };
-  }, [fitAll, flow, store]);
+  }, [fitAll, flow, store, wrapper]);
 
   return useMemo(
     () => ({

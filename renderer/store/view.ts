@@ -8,6 +8,8 @@ export type Theme = 'light' | 'dark' | 'system';
 export interface Selection {
   readonly units: readonly string[];
   readonly cables: readonly string[];
+  /** Notes and zones. */
+  readonly marks: readonly string[];
 }
 
 /** What the window shows of the document; none of it is saved with it. */
@@ -19,6 +21,8 @@ export interface ViewState {
   readonly control: string | null;
   readonly moment: 'receive' | 'sending';
   readonly theme: Theme;
+  /** Whether the small map of the drawing is shown; null lets its size decide. */
+  readonly map: boolean | null;
   /** Places to mark on the drawing while a finding is pointed at; what is kept marked where nothing is. */
   readonly hovered: readonly Place[];
   /** Places that stay marked: what a previewed fix would touch, in what two hook-ups differ. */
@@ -27,7 +31,7 @@ export interface ViewState {
   readonly shown: { readonly places: readonly Place[] } | null;
 }
 
-const nothing: Selection = { units: [], cables: [] };
+const nothing: Selection = { units: [], cables: [], marks: [] };
 
 export const viewStore = createStore<ViewState>(() => ({
   stage: 'draw',
@@ -36,6 +40,7 @@ export const viewStore = createStore<ViewState>(() => ({
   control: null,
   moment: 'receive',
   theme: 'system',
+  map: null,
   hovered: [],
   kept: [],
   shown: null,
@@ -48,6 +53,7 @@ export const select = (selection: Partial<Selection>) => setState({ selection: {
 export const chooseHookup = (hookup: string) => setState({ hookup, control: null });
 export const chooseControl = (control: string) => setState({ control });
 export const chooseMoment = (moment: ViewState['moment']) => setState({ moment });
+export const showMap = (map: boolean) => setState({ map });
 export const pointAt = (places: readonly Place[]) =>
   setState(({ kept }) => ({ hovered: places.length > 0 ? places : kept }));
 
@@ -69,6 +75,7 @@ export function showPlaces(places: readonly Place[]) {
     selection: {
       units: [...new Set(places.flatMap((p) => ('unit' in p ? [p.unit] : [])))],
       cables: [...new Set(places.flatMap((p) => ('cable' in p ? [p.cable] : [])))],
+      marks: [],
     },
     shown: { places },
   });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { createStation, edit, layCable, placeUnit } from '../../core/index.ts';
+import { layCable } from '../../core/catalog/lay.ts';
+import { createStation, edit, placeUnit } from '../../core/index.ts';
 import { copyUnits } from '../../renderer/app/copy-units.ts';
 
 function paddleAndKeyer() {

@@ -52,9 +52,9 @@ test('another document starts without steps and counts as opened', () => {
 
 test('places are selected as the units and cables that they are on', () => {
   showPlaces([{ unit: 'receiver', port: 'mute' }, { unit: 'receiver' }, { cable: 'k4', end: 'a' }]);
-  expect(viewStore.getState().selection).toEqual({ units: ['receiver'], cables: ['k4'] });
+  expect(viewStore.getState().selection).toEqual({ units: ['receiver'], cables: ['k4'], marks: [] });
   select({});
-  expect(viewStore.getState().selection).toEqual({ units: [], cables: [] });
+  expect(viewStore.getState().selection).toEqual({ units: [], cables: [], marks: [] });
 });
 
 test('a step of the list is gone to at once, and those after it wait to be done again', () => {

@@ -1,3 +1,4 @@
+import { usualDrop } from '../../catalog/wire.ts';
 import type { DiodePart, Resistor } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
@@ -7,9 +8,6 @@ import { instantsOfPart, momentWords } from '../instants.ts';
 import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { leastWay, mainFeederOf, passersOf } from '../trace.ts';
-
-/** The limit where the station sets none. */
-const usualDrop = 0.05;
 
 export const voltageDrop = defineRule({
   id: 'power/voltage-drop',

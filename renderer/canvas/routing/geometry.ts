@@ -18,6 +18,15 @@ export const stepOf: Record<Facing, Point> = {
   bottom: { x: 0, y: 1 },
 };
 
+/** The smallest rectangle around some others; null around none. */
+export function boundsOf(rects: readonly Rect[]): Rect | null {
+  if (rects.length === 0) return null;
+  const [x, y] = [Math.min(...rects.map((r) => r.x)), Math.min(...rects.map((r) => r.y))];
+  const right = Math.max(...rects.map((r) => r.x + r.width));
+  const bottom = Math.max(...rects.map((r) => r.y + r.height));
+  return { x, y, width: right - x, height: bottom - y };
+}
+
 /** The corners of a line: points in the middle of a straight run, and doubled points, left out. */
 export function cornersOf(points: readonly Point[]): Point[] {
   const corners: Point[] = [];

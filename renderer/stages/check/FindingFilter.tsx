@@ -2,10 +2,9 @@ import { useId } from 'react';
 import { useStore } from 'zustand';
 import { type Severity, type Station, severities } from '../../../core/index.ts';
 import { useStation, useView } from '../../store/use-store.ts';
-import type { Selection } from '../../store/view.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { filterFindings } from './filter-findings.ts';
-import { findingsView, showAll, showOnly, toggleSeverity } from './findings-view.ts';
+import { findingsView, showAll, showOnly, toggleSeverity, type Wanted } from './findings-view.ts';
 import type { GroupedFindings } from './group-findings.ts';
 
 /** Which findings are shown: by severity, and by what they are about. */
@@ -59,13 +58,13 @@ function AboutChoice({ all }: { all: GroupedFindings }) {
   const station = useStation();
   const selection = useView((v) => v.selection);
   const about = useStore(findingsView, (v) => v.about);
-  const count = (wanted: Selection) => filterFindings(station, all, { hidden: [], about: wanted }).open.length;
+  const count = (wanted: Wanted) => filterFindings(station, all, { hidden: [], about: wanted }).open.length;
   const isSame = JSON.stringify([about?.units, about?.cables]) === JSON.stringify([selection.units, selection.cables]);
   const canTake = selection.units.length + selection.cables.length > 0 && !(about?.by === 'selection' && isSame);
   const value = about === null ? 'all' : about.by === 'name' ? `unit ${about.units[0]}` : 'taken';
   const choose = (choice: string) => {
     if (choice === 'all') showOnly(null);
-    else if (choice === 'selection') showOnly({ ...selection, by: 'selection' });
+    else if (choice === 'selection') showOnly({ units: selection.units, cables: selection.cables, by: 'selection' });
     else if (choice.startsWith('unit ')) showOnly({ units: [choice.slice(5)], cables: [], by: 'name' });
   };
   return (
@@ -87,7 +86,7 @@ function AboutChoice({ all }: { all: GroupedFindings }) {
   );
 }
 
-function namesOf(station: Station, { units, cables }: Selection): string {
+function namesOf(station: Station, { units, cables }: Wanted): string {
   const names = [
     ...station.units.filter((u) => units.includes(u.id)).map((u) => u.name),
     ...station.cables.filter((c) => cables.includes(c.id)).map((c) => c.number),

@@ -1,11 +1,11 @@
 import type { Finding, Place, Severity, Station } from '../../../core/index.ts';
-import type { Selection } from '../../store/view.ts';
+import type { Wanted } from './findings-view.ts';
 import type { Cause, GroupedFindings } from './group-findings.ts';
 
 interface Filter {
   readonly hidden: readonly Severity[];
   /** Units and cables whose findings are wanted; null for all. */
-  readonly about: Selection | null;
+  readonly about: Wanted | null;
 }
 
 /** What a filter leaves of the findings, and how many it hides, what follows from another not counted. */
@@ -29,7 +29,7 @@ export function filterFindings(station: Station, all: GroupedFindings, { hidden,
   return { open, accepted, hiddenCount };
 }
 
-function isAt(station: Station, place: Place, { units, cables }: Selection): boolean {
+function isAt(station: Station, place: Place, { units, cables }: Wanted): boolean {
   if ('unit' in place) return units.includes(place.unit);
   if (cables.includes(place.cable)) return true;
   const cable = place.end && station.cables.find((c) => c.id === place.cable);

@@ -3,8 +3,11 @@ import type { Finding, Severity } from '../../../core/index.ts';
 import { documentStore } from '../../store/document.ts';
 import type { Selection } from '../../store/view.ts';
 
-/** Units and cables whose findings are wanted, and how they were chosen. */
-export interface About extends Selection {
+/** Units and cables whose findings are wanted. */
+export type Wanted = Pick<Selection, 'units' | 'cables'>;
+
+/** The same, and how they were chosen. */
+export interface About extends Wanted {
   readonly by: 'selection' | 'name';
 }
 

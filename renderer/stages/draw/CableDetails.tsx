@@ -1,15 +1,18 @@
-import { type Cable, type CableEnd, cableKinds, classOf, plugOf, portName, type Station } from '../../../core/index.ts';
+import { useState } from 'react';
+import { type Cable, cableKinds, classOf, connectors, type Station } from '../../../core/index.ts';
 import { removeSelection } from '../../app/edit-actions.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
-import { showPlaces } from '../../store/view.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
 import { SelectField } from '../../widgets/SelectField.tsx';
 import { TextField } from '../../widgets/TextField.tsx';
 import { CableCarries } from './CableCarries.tsx';
+import { CableEndDetails } from './CableEndDetails.tsx';
 import { CableFuse } from './CableFuse.tsx';
 import { CableHookups } from './CableHookups.tsx';
 import { CableWiring } from './CableWiring.tsx';
+import { SplitDialog } from './SplitDialog.tsx';
+import { WireField } from './WireField.tsx';
 
 const classNames = { dc: 'Power', rf: 'RF', audio: 'Audio', control: 'Keying', data: 'Data', earth: 'Earth' };
 const statuses = [
@@ -21,6 +24,7 @@ const statuses = [
 /** Everything about one cable. */
 export function CableDetails({ cable }: { cable: Cable }) {
   const station = useStation();
+  const [splitting, setSplitting] = useState(false);
   const set = (fields: Partial<Omit<Cable, 'id'>>) => change({ type: 'updateCable', id: cable.id, set: fields });
   const kind = classOf(station, cable);
   const renumber = (text: string) => {
@@ -40,8 +44,8 @@ export function CableDetails({ cable }: { cable: Cable }) {
         <h2>{cable.number}</h2>
         <span className={`class-pill c-${kind}`}>{classNames[kind]}</span>
       </div>
-      <End station={station} cable={cable} end="a" />
-      <End station={station} cable={cable} end="b" />
+      <CableEndDetails station={station} cable={cable} end="a" />
+      <CableEndDetails station={station} cable={cable} end="b" />
       <TextField label="Number" value={cable.number} onCommit={renumber} />
       <SelectField
         label="Kind"
@@ -49,6 +53,7 @@ export function CableDetails({ cable }: { cable: Cable }) {
         options={kindChoices(station, cable)}
         onChoose={(id) => change(kindChange(cable, id))}
       />
+      <WireField cable={cable} />
       <QuantityField
         label="Length"
         value={cable.lengthM}
@@ -69,41 +74,34 @@ export function CableDetails({ cable }: { cable: Cable }) {
       <CableCarries cable={cable} kind={kind} />
       <TextField label="Note" value={cable.note ?? ''} onCommit={setNote} multiline />
       <p className="details-buttons">
+        <button type="button" className="button" onClick={() => setSplitting(true)}>
+          Put a unit into it
+        </button>
         <button type="button" className="button" onClick={removeSelection}>
           Remove cable
         </button>
       </p>
+      {splitting && <SplitDialog cable={cable} onClose={() => setSplitting(false)} />}
     </>
   );
 }
 
-function End({ station, cable, end }: { station: Station; cable: Cable; end: CableEnd }) {
-  const ref = cable[end];
-  return (
-    <div className="field">
-      <span className="field-name">{end === 'a' ? 'From' : 'To'}</span>
-      <div>
-        <button type="button" className="link" onClick={() => showPlaces([ref, { cable: cable.id }])}>
-          {portName(station, ref)}
-        </button>
-        <p className="soft small">{plugOf(station, cable, end)?.name ?? 'plug not known'}</p>
-      </div>
-    </div>
-  );
-}
-
-/** Kinds of the cable's class; ready-made leads only where the document knows their plugs. */
+/** The kinds of the cable's class; its own where the shelf hasn't got it. */
 function kindChoices(station: Station, cable: Cable) {
   const own = station.cableKinds[cable.kind];
-  const known = (id: string | undefined) => id === undefined || station.connectors[id] !== undefined;
   const choices = cableKinds
-    .filter(({ kind }) => kind.class === own?.class && known(kind.plugs?.a) && known(kind.plugs?.b))
+    .filter(({ kind }) => kind.class === own?.class)
     .map(({ id, kind }) => ({ id, label: kind.name }));
   return choices.some((c) => c.id === cable.kind) || !own ? choices : [{ id: cable.kind, label: own.name }, ...choices];
 }
 
+/** Another kind, with the plugs of its own that the document doesn't know yet. */
 function kindChange(cable: Cable, id: string) {
   const kind = cableKinds.find((c) => c.id === id)?.kind;
-  const carried = kind ? { cableKinds: { [id]: kind } } : {};
+  const plugs = Object.values(kind?.plugs ?? {}).flatMap((plug) => {
+    const connector = connectors[plug];
+    return connector ? [[plug, connector] as const] : [];
+  });
+  const carried = kind ? { cableKinds: { [id]: kind }, connectors: Object.fromEntries(plugs) } : {};
   return { type: 'updateCable' as const, id: cable.id, set: { kind: id }, carried };
 }

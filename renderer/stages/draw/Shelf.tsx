@@ -1,10 +1,7 @@
 import { useState } from 'react';
-import { placeUnit, type ShelfKind, searchShelf, shelfGroups } from '../../../core/index.ts';
-import { drawingView } from '../../canvas/drawing-view.ts';
+import { type ShelfKind, searchShelf, shelfGroups } from '../../../core/index.ts';
 import { kindMime } from '../../canvas/kind-mime.ts';
-import { sizeOf } from '../../canvas/layout.ts';
-import { change, currentStation } from '../../store/document.ts';
-import { select } from '../../store/view.ts';
+import { placeInView } from '../../canvas/place-in-view.ts';
 import './shelf.css';
 
 /** Every kind of unit, to be dragged to the paper or placed by a click. */
@@ -20,6 +17,10 @@ export function Shelf() {
         placeholder="Receiver, 12 V, dummy…"
         value={text}
         onChange={(event) => setText(event.target.value)}
+        onKeyDown={(event) => {
+          const [first] = found;
+          if (event.key === 'Enter' && first && text !== '') placeInView(first);
+        }}
       />
       {shelfGroups.map(({ id, name }) => (
         <Group key={id} name={name} kinds={found.filter((item) => item.kind.group === id)} />
@@ -45,7 +46,8 @@ function Group({ name, kinds }: { name: string; kinds: readonly ShelfKind[] }) {
   );
 }
 
-function Row({ item: { id, kind } }: { item: ShelfKind }) {
+function Row({ item }: { item: ShelfKind }) {
+  const { id, kind } = item;
   return (
     <button
       type="button"
@@ -55,22 +57,11 @@ function Row({ item: { id, kind } }: { item: ShelfKind }) {
         event.dataTransfer.setData(kindMime, id);
         event.dataTransfer.effectAllowed = 'copy';
       }}
-      onClick={() => place(id, kind)}
+      onClick={() => placeInView(item)}
     >
       <i aria-hidden="true" />
       <span>{kind.name}</span>
       <small>{kind.summary}</small>
     </button>
   );
-}
-
-function place(id: string, kind: ShelfKind['kind']) {
-  const { width, height } = sizeOf(kind, kind.name);
-  const before = currentStation();
-  change(placeUnit(before, id, drawingView.freePlace(width, height)));
-  select({
-    units: currentStation()
-      .units.slice(before.units.length)
-      .map((u) => u.id),
-  });
 }

@@ -1,10 +1,11 @@
 import { type Actor, formatMs, type Unit, type UnitKind } from '../../../core/index.ts';
-import { removeSelection } from '../../app/edit-actions.ts';
+import { lockUnits, removeSelection } from '../../app/edit-actions.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { TextField } from '../../widgets/TextField.tsx';
 import { UnitFigures } from './UnitFigures.tsx';
 import { UnitLive } from './UnitLive.tsx';
+import { UnitPorts } from './UnitPorts.tsx';
 import { UnitSettings } from './UnitSettings.tsx';
 
 /** Everything about one unit: name, live values, settings, figures, what switches in it. */
@@ -30,11 +31,15 @@ export function UnitDetails({ unit }: { unit: Unit }) {
       <TextField label="Name" value={unit.name} onCommit={rename} />
       <UnitSettings unit={unit} kind={kind} />
       <UnitLive unit={unit} kind={kind} />
+      <UnitPorts unit={unit} kind={kind} />
       <UnitFigures unit={unit} kind={kind} />
       <Switching kind={kind} />
       <Cautions kind={kind} />
       <TextField label="Note" value={unit.note ?? ''} onCommit={setNote} multiline />
       <p className="details-buttons">
+        <button type="button" className="button" onClick={() => lockUnits([unit.id], !unit.locked)}>
+          {unit.locked ? 'Unlock' : 'Lock in place'}
+        </button>
         <button type="button" className="button" onClick={removeSelection}>
           Remove unit
         </button>

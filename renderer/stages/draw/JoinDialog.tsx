@@ -1,0 +1,83 @@
+import {
+  findNewPartners,
+  findPartners,
+  type NewPartner,
+  type PortRef,
+  portName,
+  proposalWords,
+  type Station,
+  shelf,
+} from '../../../core/index.ts';
+import { onGrid } from '../../canvas/card-size.ts';
+import { drawingView } from '../../canvas/drawing-view.ts';
+import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying.ts';
+import { sizeOf } from '../../canvas/layout.ts';
+import type { Point } from '../../canvas/routing/geometry.ts';
+import { useStation } from '../../store/use-store.ts';
+import { type Choice, ChoiceDialog, hasWords } from '../../widgets/ChoiceDialog.tsx';
+
+/** What a port could be joined to: ports of the drawing, likeliest first, and units of the shelf that could be set down. */
+export function JoinDialog() {
+  const from = useLaying((s) => s.from);
+  const asked = useLaying((s) => s.asked);
+  const moving = useLaying((s) => s.moved !== null);
+  const station = useStation();
+  if (!from || !asked) return null;
+  const choices = (text: string) => {
+    const ports = portChoices(station, from, moving);
+    const units = moving ? [] : unitChoices(station, from, asked.at);
+    const good = ports.filter((c) => !c.dim);
+    const rest = ports.filter((c) => c.dim);
+    const all = asked.at ? [...units, ...good, ...rest] : [...good, ...units, ...rest];
+    return all.filter(({ what, label }) => hasWords(`${what} ${label}`, text)).slice(0, most);
+  };
+  return (
+    <ChoiceDialog
+      key={`${from.unit}.${from.port}`}
+      title={`Join ${portName(station, from)} to`}
+      fieldLabel={`Join ${portName(station, from)} to`}
+      placeholder={`Join ${portName(station, from)} to…`}
+      choicesFor={choices}
+      noneText="Nothing to join it to has these words."
+      onClose={giveUp}
+    />
+  );
+}
+
+const most = 60;
+/** So many of the likeliest say which cable it would be. */
+const proposed = 12;
+
+const words = { mates: 'fits', adapter: 'by an adapter', misfit: 'should not', none: 'does not fit' };
+
+function portChoices(station: Station, from: PortRef, moving: boolean): Choice[] {
+  return findPartners(station, from).map(({ ref, verdict, taken }, i) => {
+    const fits = verdict.fit === 'mates';
+    const proposal = i < proposed && fits && !moving ? proposalWords(station, from, ref) : '';
+    const notes = [taken ? 'has a cable' : '', verdict.why, proposal];
+    return {
+      key: `${ref.unit}.${ref.port}`,
+      what: words[verdict.fit],
+      label: portName(station, ref),
+      note: notes.filter(Boolean).join('; '),
+      dim: !fits,
+      choose: () => finishLaying(ref),
+    };
+  });
+}
+
+const unitChoices = (station: Station, from: PortRef, at: Point | null): Choice[] =>
+  findNewPartners(station, from, shelf).map((partner) => ({
+    key: `new ${partner.kind.id}`,
+    what: 'new unit',
+    label: partner.kind.kind.name,
+    note: partner.port.label ? `at its port ${partner.port.label}` : '',
+    choose: () => finishAtNewUnit(partner, placeFor(partner, at)),
+  }));
+
+/** With its port where the cable was dropped; else a free place in view. */
+function placeFor({ kind: { kind }, port }: NewPartner, at: Point | null): Point {
+  const size = sizeOf(kind, kind.name);
+  const spot = size.ports.find((p) => p.id === port.id);
+  return at && spot ? onGrid({ x: at.x - spot.x, y: at.y - spot.y }) : drawingView.freePlace(size.width, size.height);
+}
