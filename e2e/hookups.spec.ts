@@ -22,7 +22,7 @@ test('two hook-ups are compared: a row for each cable that differs, marked on th
   await expect(page.locator('.cable.marked')).toHaveCount(rows);
   await r4.getByRole('button').hover();
   await expect(page.locator('.cable.marked')).toHaveCount(1);
-  await page.getByRole('button', { name: 'Leave off comparing' }).click();
+  await page.getByRole('button', { name: 'Stop comparing' }).click();
   await page.mouse.move(300, 20);
   await expect(page.locator('.cable.marked')).toHaveCount(0);
 });

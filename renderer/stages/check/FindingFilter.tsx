@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useId, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { type Severity, type Station, severities } from '../../../core/index.ts';
 import { useStation, useView } from '../../store/use-store.ts';
@@ -58,7 +58,10 @@ function AboutChoice({ all }: { all: GroupedFindings }) {
   const station = useStation();
   const selection = useView((v) => v.selection);
   const about = useStore(findingsView, (v) => v.about);
-  const count = (wanted: Wanted) => filterFindings(station, all, { hidden: [], about: wanted }).open.length;
+  const counts = useMemo(() => {
+    const count = (about: Wanted) => filterFindings(station, all, { hidden: [], about }).open.length;
+    return new Map(station.units.map(({ id: unit }) => [unit, count({ units: [unit], cables: [] })]));
+  }, [station, all]);
   const isSame = JSON.stringify([about?.units, about?.cables]) === JSON.stringify([selection.units, selection.cables]);
   const canTake = selection.units.length + selection.cables.length > 0 && !(about?.by === 'selection' && isSame);
   const value = about === null ? 'all' : about.by === 'name' ? `unit ${about.units[0]}` : 'taken';
@@ -77,7 +80,7 @@ function AboutChoice({ all }: { all: GroupedFindings }) {
         <optgroup label="Only one unit">
           {station.units.map((unit) => (
             <option key={unit.id} value={`unit ${unit.id}`}>
-              {unit.name}, {count({ units: [unit.id], cables: [] })}
+              {unit.name}, {counts.get(unit.id)}
             </option>
           ))}
         </optgroup>

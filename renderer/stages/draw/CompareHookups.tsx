@@ -11,7 +11,7 @@ export function CompareHookups({ hookups }: { hookups: readonly Hookup[] }) {
   return (
     <>
       <button type="button" className="link small" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {open ? 'Leave off comparing' : 'Compare two hook-ups'}
+        {open ? 'Stop comparing' : 'Compare two hook-ups'}
       </button>
       {open && <Comparison hookups={hookups} />}
     </>
