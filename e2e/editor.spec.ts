@@ -98,7 +98,7 @@ test('an end is moved, a plug changed and an adapter fitted in a cable’s detai
   await expect(list).toHaveCount(0);
   await expect(details(page).getByRole('button', { name: 'Changeover · mute', exact: true })).toBeVisible();
   await details(page)
-    .getByRole('combobox', { name: 'Plug here' })
+    .getByRole('combobox', { name: 'Plug, to' })
     .selectOption({ label: '3.5 mm mono plug, by an adapter' });
   await details(page).getByRole('button', { name: 'fit it' }).click();
   await expect(details(page).getByText(/^Adapter fitted/)).toBeVisible();
