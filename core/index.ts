@@ -13,6 +13,7 @@ export { placeUnit } from './catalog/place.ts';
 export { searchShelf, shelfGroups } from './catalog/search-shelf.ts';
 export { splitCable, throughPorts } from './catalog/split-cable.ts';
 export { wireName } from './catalog/wire.ts';
+export { quantityBounds } from './quantity/bounds.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';

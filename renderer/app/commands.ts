@@ -7,6 +7,7 @@ import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
+import { showKeys } from './keys-help.ts';
 import { openSteps } from './open-steps.ts';
 import { printSheet, savePdf } from './print-actions.ts';
 
@@ -48,6 +49,7 @@ export const namedActions = [
     .filter(([command]) => command !== 'find')
     .map(([, action]) => action),
   { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+  { label: 'Keys and gestures', act: showKeys },
 ];
 
 /** The details of the station itself, with the keyboard in their first field. */

@@ -10,10 +10,12 @@ interface Props {
   /** Something short after the field: a tag, a button. */
   after?: React.ReactNode;
   figures?: boolean;
+  /** Shown while the field is edited: what it takes. */
+  hint?: string;
 }
 
 /** A line of text that becomes one step when it is left; Escape puts the old text back. */
-export function TextField({ label, value, onCommit, multiline = false, after, figures = false }: Props) {
+export function TextField({ label, value, onCommit, multiline = false, after, figures = false, hint = '' }: Props) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
@@ -30,7 +32,7 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
     // With nothing typed, undo is the document's.
     'data-settled': typed === null,
     'aria-invalid': problem !== '',
-    'aria-describedby': problem ? `${id}-problem` : undefined,
+    'aria-describedby': problem ? `${id}-problem` : hint ? `${id}-hint` : undefined,
     onBlur: commit,
     onKeyDown: (event: React.KeyboardEvent) => {
       if (event.key === 'Enter' && (!multiline || event.ctrlKey)) commit();
@@ -57,6 +59,11 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
         )}
         {after}
       </div>
+      {hint && !problem && (
+        <p className="field-hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
       {problem && (
         <p className="field-problem" id={`${id}-problem`} role="alert">
           {problem}

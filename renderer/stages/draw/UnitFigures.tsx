@@ -70,7 +70,8 @@ function Figure({ unit, figure, confirmed }: FigureProps) {
       label={label}
       value={value}
       kind={kind === 'share' || kind === 'plain' ? 'number' : kind}
-      {...(kind === 'share' && { format: formatPercent })}
+      {...(kind === 'share' && { format: formatPercent, least: 0, most: 1 })}
+      {...(kind === 'plain' && { least: 0 })}
       onCommit={(n) => set({ ...unit.overrides, [key]: n })}
       after={tag}
     />
