@@ -5,6 +5,7 @@ import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
 import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
+import { KindEditor } from '../stages/kinds/KindEditor.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
@@ -38,6 +39,7 @@ export function App() {
       <Sheet />
       {stage === 'check' && <KeydownStrip />}
       <FindDialog />
+      <KindEditor />
       <QuestionDialog />
     </div>
   );

@@ -8,6 +8,8 @@ import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
 import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
 import './tokens.css';
 import './base.css';
+import { loadOwnKinds } from '../store/own-kinds.ts';
+import { loadRecent } from '../store/recent-kinds.ts';
 import { runSurveys, type SurveyWorker } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
 import { listenToClipboard } from './clipboard.ts';
@@ -20,6 +22,8 @@ import { followTheme } from './theme.ts';
 import '../print/print.css';
 
 followTheme();
+loadOwnKinds();
+loadRecent();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();

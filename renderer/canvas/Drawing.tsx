@@ -14,10 +14,8 @@ import {
   useReactFlow,
 } from '@xyflow/react';
 import { type DragEvent, useRef } from 'react';
-import { placeUnit } from '../../core/index.ts';
-import { change, currentStation } from '../store/document.ts';
+import { placeKind } from '../store/place-kind.ts';
 import { useStation } from '../store/use-store.ts';
-import { select } from '../store/view.ts';
 import { CableLine } from './CableLine.tsx';
 import { gridPx } from './card-size.ts';
 import { kindMime } from './kind-mime.ts';
@@ -62,13 +60,7 @@ function Paper() {
     event.preventDefault();
     const { x, y } = screenToFlowPosition({ x: event.clientX, y: event.clientY });
     const onGrid = (value: number) => Math.round(value / gridPx) * gridPx;
-    const before = currentStation();
-    change(placeUnit(before, kind, { x: onGrid(x - 54), y: onGrid(y - 14) }));
-    select({
-      units: currentStation()
-        .units.slice(before.units.length)
-        .map((u) => u.id),
-    });
+    placeKind(kind, { x: onGrid(x - 54), y: onGrid(y - 14) });
   };
 
   return (

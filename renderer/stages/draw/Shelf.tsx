@@ -1,16 +1,22 @@
 import { useState } from 'react';
-import { placeUnit, type ShelfKind, searchShelf, shelfGroups } from '../../../core/index.ts';
-import { drawingView } from '../../canvas/drawing-view.ts';
-import { kindMime } from '../../canvas/kind-mime.ts';
-import { sizeOf } from '../../canvas/layout.ts';
-import { change, currentStation } from '../../store/document.ts';
-import { select } from '../../store/view.ts';
+import { useStore } from 'zustand';
+import { type ShelfKind, searchKinds, searchShelf, shelfGroups } from '../../../core/index.ts';
+import { ownKindsStore } from '../../store/own-kinds.ts';
+import { openBlank } from '../kinds/kind-editor.ts';
+import { importKind } from '../kinds/kind-files.ts';
+import { OwnKinds } from './OwnKinds.tsx';
+import { RecentKinds } from './RecentKinds.tsx';
+import { ShelfRow } from './ShelfRow.tsx';
 import './shelf.css';
 
-/** Every kind of unit, to be dragged to the paper or placed by a click. */
+/** Every kind of unit, to be dragged to the paper or placed by a click; the user's own ones first. */
 export function Shelf() {
   const [text, setText] = useState('');
   const found = searchShelf(text);
+  const own = searchKinds(
+    useStore(ownKindsStore, (s) => s.kinds),
+    text,
+  );
   return (
     <aside className="shelf" aria-label="Shelf">
       <input
@@ -21,10 +27,22 @@ export function Shelf() {
         value={text}
         onChange={(event) => setText(event.target.value)}
       />
+      {text.trim() === '' && <RecentKinds />}
+      <OwnKinds kinds={own} />
       {shelfGroups.map(({ id, name }) => (
         <Group key={id} name={name} kinds={found.filter((item) => item.kind.group === id)} />
       ))}
-      {found.length === 0 && <p className="soft small shelf-none">Nothing on the shelf has these words.</p>}
+      {found.length + own.length === 0 && (
+        <p className="soft small shelf-none">Nothing on the shelf has these words.</p>
+      )}
+      <p className="shelf-make">
+        <button type="button" className="link small" onClick={openBlank}>
+          Make a kind
+        </button>
+        <button type="button" className="link small" onClick={() => void importKind()}>
+          Import a kind
+        </button>
+      </p>
     </aside>
   );
 }
@@ -37,40 +55,10 @@ function Group({ name, kinds }: { name: string; kinds: readonly ShelfKind[] }) {
       <ul>
         {kinds.map((item) => (
           <li key={item.id}>
-            <Row item={item} />
+            <ShelfRow item={item} />
           </li>
         ))}
       </ul>
     </section>
   );
-}
-
-function Row({ item: { id, kind } }: { item: ShelfKind }) {
-  return (
-    <button
-      type="button"
-      className={`shelf-row g-${kind.group}`}
-      draggable
-      onDragStart={(event) => {
-        event.dataTransfer.setData(kindMime, id);
-        event.dataTransfer.effectAllowed = 'copy';
-      }}
-      onClick={() => place(id, kind)}
-    >
-      <i aria-hidden="true" />
-      <span>{kind.name}</span>
-      <small>{kind.summary}</small>
-    </button>
-  );
-}
-
-function place(id: string, kind: ShelfKind['kind']) {
-  const { width, height } = sizeOf(kind, kind.name);
-  const before = currentStation();
-  change(placeUnit(before, id, drawingView.freePlace(width, height)));
-  select({
-    units: currentStation()
-      .units.slice(before.units.length)
-      .map((u) => u.id),
-  });
 }
