@@ -13,11 +13,11 @@ import { type UnitKind, unitKindSchema } from './unit-kind.ts';
  */
 export function checkKind(kind: unknown, connectors: Readonly<Record<string, Connector>>): Problem[] {
   const parsed = unitKindSchema.safeParse(kind);
-  if (!parsed.success) return shorten(problemsOfSchema(parsed.error, kind));
+  if (!parsed.success) return shorten(withNames(problemsOfSchema(parsed.error, kind), kind));
   const problems: Problem[] = [];
   const report: Report = (path, message) => problems.push({ place: placeOf(path), message });
   const whole = parsed.data;
-  if (whole.name.trim() === '') report(['name'], 'A unit kind needs a name.');
+  if (whole.name.trim() === '') problems.push(unnamed);
   if (whole.source.trim() === '') report(['source'], 'It has to say where its figures are from.');
   checkKindReferences(whole, connectors, report);
   checkPorts(whole, connectors, report);
@@ -27,6 +27,19 @@ export function checkKind(kind: unknown, connectors: Readonly<Record<string, Con
   checkFigures(whole, report);
   return shorten(problems);
 }
+
+/** What a kind that has only been begun lacks, in words of its own. */
+function withNames(problems: Problem[], kind: unknown): Problem[] {
+  const { name, ports } = (kind ?? {}) as { name?: unknown; ports?: unknown };
+  const isUnnamed = typeof name === 'string' && name.trim() === '';
+  const isBare = Array.isArray(ports) && ports.length === 0;
+  return [
+    ...(isUnnamed ? [unnamed] : []),
+    ...problems.map((p) => (isBare && p.place === 'ports' ? { ...p, message: 'A unit kind needs a port.' } : p)),
+  ];
+}
+
+const unnamed: Problem = { place: 'name', message: 'A unit kind needs a name.' };
 
 function checkIds(kind: UnitKind, report: Report) {
   reportTwins(kind.elements, 'elements', report);

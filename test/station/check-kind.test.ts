@@ -24,7 +24,13 @@ const cases: [name: string, kind: unknown, place: string, words: RegExp][] = [
   ['nothing', null, 'file', /object/],
   ['no name', broken('keyer', (k) => Object.assign(k, { name: ' ' })), 'name', /needs a name/],
   ['no source', broken('keyer', (k) => Object.assign(k, { source: '' })), 'source', /where its figures are from/],
-  ['no ports', broken('earth-bar', (k) => Object.assign(k, { ports: [] })), 'ports', /not be empty/],
+  ['no ports', broken('earth-bar', (k) => Object.assign(k, { ports: [] })), 'ports', /needs a port/],
+  [
+    'neither a name nor ports, both told: the name',
+    broken('earth-bar', (k) => Object.assign(k, { name: '', ports: [] })),
+    'name',
+    /needs a name/,
+  ],
   [
     'a field that nobody knows',
     broken('keyer', (k) => Object.assign(k, { colour: 'red' })),

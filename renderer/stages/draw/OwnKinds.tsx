@@ -1,16 +1,23 @@
 import { useStore } from 'zustand';
 import { forgetUnreadable, type OwnKind, ownKindsStore } from '../../store/own-kinds.ts';
-import { openOwn } from '../kinds/kind-editor.ts';
-import { exportKind, removeKind, saveUnreadable } from '../kinds/kind-files.ts';
+import { openBlank, openOwn } from '../kinds/kind-editor.ts';
+import { exportKind, importKind, removeKind, saveUnreadable } from '../kinds/kind-files.ts';
 import { ShelfRow } from './ShelfRow.tsx';
 
 /** The user's own kinds on the shelf, and what to do with them. */
 export function OwnKinds({ kinds }: { kinds: readonly OwnKind[] }) {
   const { unreadable, problem } = useStore(ownKindsStore);
-  if (kinds.length === 0 && !unreadable && !problem) return null;
   return (
     <section>
-      <h2>Your own</h2>
+      <div className="shelf-make">
+        <h2>Your own</h2>
+        <button type="button" className="link small" onClick={openBlank} title="Make a unit kind">
+          Make
+        </button>
+        <button type="button" className="link small" onClick={() => void importKind()} title="Import a unit kind">
+          Import
+        </button>
+      </div>
       {problem && (
         <p className="shelf-problem" role="alert">
           {problem}

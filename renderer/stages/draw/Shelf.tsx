@@ -2,8 +2,6 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import { type ShelfKind, searchKinds, searchShelf, shelfGroups } from '../../../core/index.ts';
 import { ownKindsStore } from '../../store/own-kinds.ts';
-import { openBlank } from '../kinds/kind-editor.ts';
-import { importKind } from '../kinds/kind-files.ts';
 import { OwnKinds } from './OwnKinds.tsx';
 import { RecentKinds } from './RecentKinds.tsx';
 import { ShelfRow } from './ShelfRow.tsx';
@@ -35,14 +33,6 @@ export function Shelf() {
       {found.length + own.length === 0 && (
         <p className="soft small shelf-none">Nothing on the shelf has these words.</p>
       )}
-      <p className="shelf-make">
-        <button type="button" className="link small" onClick={openBlank}>
-          Make a kind
-        </button>
-        <button type="button" className="link small" onClick={() => void importKind()}>
-          Import a kind
-        </button>
-      </p>
     </aside>
   );
 }

@@ -4,8 +4,9 @@ import { SelectField } from '../../widgets/SelectField.tsx';
 import { TextField } from '../../widgets/TextField.tsx';
 import { FeelForm } from './FeelForm.tsx';
 import { FlagField } from './FlagField.tsx';
-import { useEditing, withoutUndefined } from './kind-editor.ts';
+import { withoutUndefined } from './kind-editor.ts';
 import { removed, replaced } from './lists.ts';
+import { PositionsForm } from './PositionsForm.tsx';
 
 interface Props {
   actor: Actor;
@@ -27,7 +28,6 @@ const held = [
 
 /** One thing that switches: what it feels, how fast, what its being on means. */
 export function ActorForm({ actor, onChange }: Props) {
-  const { settings = [] } = useEditing().kind;
   const set = (fields: Partial<Record<keyof Actor, unknown>>) =>
     void onChange(withoutUndefined({ ...actor, ...fields }) as Actor);
   const feels = [actor.feels].flat();
@@ -35,11 +35,6 @@ export function ActorForm({ actor, onChange }: Props) {
   const setHang = (field: string, value: number) => {
     const hang = Object.entries({ ...actor.hang, [field]: value }).filter(([, v]) => v !== 0);
     set({ hang: hang.length > 0 ? Object.fromEntries(hang) : undefined });
-  };
-  const setWhen = (id: string, position: string) => {
-    const rest = Object.entries(actor.when?.settings ?? {}).filter(([other]) => other !== id);
-    const next = position === '' ? rest : [...rest, [id, position] as const];
-    set({ when: next.length > 0 ? { settings: Object.fromEntries(next) } : undefined });
   };
   return (
     <>
@@ -101,15 +96,7 @@ export function ActorForm({ actor, onChange }: Props) {
         options={means}
         onChoose={(id) => set({ does: id === '' ? undefined : id })}
       />
-      {settings.map((setting) => (
-        <SelectField
-          key={setting.id}
-          label={setting.label || setting.id}
-          value={actor.when?.settings[setting.id] ?? ''}
-          options={[{ id: '', label: 'any position' }, ...setting.options]}
-          onChoose={(position) => setWhen(setting.id, position)}
-        />
-      ))}
+      <PositionsForm value={actor.when?.settings} onChange={(settings) => set({ when: settings && { settings } })} />
       <FlagField
         label="Works without power"
         value={actor.unpowered === true}
