@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
+import { seriousProblems } from './serious-problems.ts';
+import { tabTo } from './tab-to.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -14,19 +14,6 @@ for (const theme of ['light', 'dark'] as const) {
       expect(await seriousProblems(page), name).toEqual([]);
     }
   });
-}
-
-async function seriousProblems(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-    .map(
-      (v) =>
-        `${v.id}: ${v.nodes
-          .map((n) => n.target.join(' '))
-          .slice(0, 5)
-          .join('; ')}`,
-    );
 }
 
 test('units are placed and a cable laid by keys alone', async ({ page, address }) => {
@@ -52,15 +39,6 @@ test('units are placed and a cable laid by keys alone', async ({ page, address }
   await page.keyboard.press('Delete');
   await expect(page.getByRole('button', { name: 'K1', exact: true })).toHaveCount(0);
 });
-
-/** Presses Tab until the element has the focus. */
-async function tabTo(page: Page, element: Locator) {
-  for (let i = 0; i < 150; i++) {
-    if (await element.evaluate((node) => node === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error('Tab does not get there');
-}
 
 test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {
   await openScreen(page, address);

@@ -11,10 +11,15 @@ export function OwnKinds({ kinds }: { kinds: readonly OwnKind[] }) {
     <section>
       <div className="shelf-make">
         <h2>Your own</h2>
-        <button type="button" className="link small" onClick={openBlank} title="Make a unit kind">
-          Make
+        <button type="button" className="link small" onClick={openBlank}>
+          Make a kind
         </button>
-        <button type="button" className="link small" onClick={() => void importKind()} title="Import a unit kind">
+        <button
+          type="button"
+          className="link small"
+          onClick={() => void importKind()}
+          title="Import a kind from its file"
+        >
           Import
         </button>
       </div>

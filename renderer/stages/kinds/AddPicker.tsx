@@ -21,7 +21,7 @@ export function AddPicker({ label, options, onAdd }: Props) {
           </option>
         ))}
       </select>
-      <button type="button" className="button" onClick={() => onAdd(value)}>
+      <button type="button" className="button" aria-label={label} onClick={() => onAdd(value)}>
         Add
       </button>
     </div>

@@ -14,7 +14,7 @@ export function PlaceSection() {
   );
   const contacts = contactChoices(editing).filter(({ id }) => /^[\w-]+\.[\w-]+$/.test(id));
   return (
-    <details className="kind-row">
+    <details className="kind-row" id="kind-isolated">
       <summary>
         <span className="kind-row-title">Where it is, and its case</span>
       </summary>

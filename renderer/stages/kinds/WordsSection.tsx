@@ -17,7 +17,7 @@ export function WordsSection() {
   const { kind } = useEditing();
   const set = (fields: Partial<UnitKind>) => void setKindFields(fields);
   return (
-    <section aria-labelledby="kind-words" className="kind-words">
+    <section aria-labelledby="kind-words" id="kind-name">
       <h3 id="kind-words">Name and words</h3>
       <TextField label="Name" value={kind.name} live onCommit={(name) => set({ name })} />
       <SelectField

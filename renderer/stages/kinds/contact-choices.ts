@@ -6,7 +6,7 @@ interface Choice {
 }
 
 /** Every contact that something inside may be joined to: those of the ports, the case, joints inside the box. */
-export function contactChoices({ kind, connectors }: WholeKind, present = ''): readonly Choice[] {
+export function contactChoices({ kind, connectors }: WholeKind, present?: string): readonly Choice[] {
   const ofPorts = kind.ports.flatMap((port) =>
     (connectors[port.connector]?.contacts ?? []).map((contact) => ({
       id: `${port.id}.${contact.id}`,
@@ -27,7 +27,7 @@ export function contactChoices({ kind, connectors }: WholeKind, present = ''): r
 }
 
 /** The ports, for what runs from port to port. */
-export const portChoices = ({ ports }: UnitKind, present = ''): readonly Choice[] =>
+export const portChoices = ({ ports }: UnitKind, present?: string): readonly Choice[] =>
   withPresent(
     ports.map((port) => ({ id: port.id, label: portTitle(port) })),
     present,
@@ -36,8 +36,8 @@ export const portChoices = ({ ports }: UnitKind, present = ''): readonly Choice[
 export const portTitle = (port: UnitKind['ports'][number]): string => port.label || `port ${port.id}`;
 
 /** What is chosen but is not there any more stays in the list, so that it can be seen. */
-export const withPresent = (choices: readonly Choice[], present: string): readonly Choice[] =>
-  choices.some((choice) => choice.id === present)
+export const withPresent = (choices: readonly Choice[], present: string | undefined): readonly Choice[] =>
+  present === undefined || choices.some((choice) => choice.id === present)
     ? choices
     : [{ id: present, label: present === '' ? 'choose…' : `${present}: not there` }, ...choices];
 
