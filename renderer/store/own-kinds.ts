@@ -14,20 +14,12 @@ interface OwnKindsState {
   readonly problem: string | null;
 }
 
-const key = 'stationwright.kinds';
+export const ownKindsKey = 'stationwright.kinds';
 const unreadableKey = 'stationwright.kinds.unreadable';
 
 export const ownKindsStore = createStore<OwnKindsState>(() => ({ kinds: [], unreadable: null, problem: null }));
 
 const { getState, setState } = ownKindsStore;
-
-/** Takes the kinds out of the browser's store, and again when another window changes them. */
-export function loadOwnKinds() {
-  read();
-  window.addEventListener('storage', (event) => {
-    if (event.key === key) read();
-  });
-}
 
 /** Puts a kind on the shelf, or in place of the one with its id. */
 export function keepKind(own: OwnKind) {
@@ -61,8 +53,9 @@ export function forgetUnreadable() {
   setState({ unreadable: null });
 }
 
-function read() {
-  const text = localStorage.getItem(key);
+/** Takes the kinds out of the browser's store. What can't be read is kept as text, and the rest is there. */
+export function loadOwnKinds() {
+  const text = localStorage.getItem(ownKindsKey);
   const { kinds, whole } = parse(text ?? '[]');
   if (!whole && text !== null) localStorage.setItem(unreadableKey, text);
   setState({ kinds, unreadable: localStorage.getItem(unreadableKey), problem: null });
@@ -86,7 +79,7 @@ function parse(text: string): { kinds: OwnKind[]; whole: boolean } {
 function write(kinds: readonly OwnKind[]) {
   const rows = kinds.map(({ id, ...whole }) => ({ id, file: JSON.parse(writeKind(whole)) }));
   try {
-    localStorage.setItem(key, JSON.stringify(rows));
+    localStorage.setItem(ownKindsKey, JSON.stringify(rows));
     setState({ kinds, problem: null });
   } catch {
     setState({

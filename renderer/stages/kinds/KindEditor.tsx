@@ -33,6 +33,13 @@ function Open() {
     const typing = event.target instanceof HTMLElement && event.target.dataset['settled'] === 'false';
     if (!typing) void leave();
   };
+  const finish = () => {
+    // A field that could not take what stands in it, or text that was not taken yet: nothing of it may get lost.
+    const open = dialog.current?.querySelector<HTMLElement>('[aria-invalid="true"], textarea[data-settled="false"]');
+    if (!open) return void takeIntoUse(editing);
+    open.focus();
+    open.scrollIntoView({ block: 'nearest' });
+  };
   return (
     <dialog
       ref={dialog}
@@ -69,12 +76,7 @@ function Open() {
         <button type="button" className="button" onClick={() => void leave()}>
           Cancel
         </button>
-        <button
-          type="button"
-          className="button main"
-          disabled={problems.length > 0}
-          onClick={() => void takeIntoUse(editing)}
-        >
+        <button type="button" className="button main" disabled={problems.length > 0} onClick={finish}>
           Use it
         </button>
       </footer>

@@ -29,9 +29,16 @@ export function TextSection() {
           rows={14}
           spellCheck={false}
           aria-label="The kind as the text of its file"
+          aria-invalid={problems.length > 0}
+          data-settled={typed === null}
           value={typed ?? writeKind({ kind, connectors })}
           onChange={(event) => setTyped(event.target.value)}
         />
+        {typed !== null && problems.length === 0 && (
+          <p className="soft small" role="status">
+            The form does not have this yet.
+          </p>
+        )}
         {problems.length > 0 && (
           <ul className="dialog-problems" aria-label="Problems of the text">
             {problems.map((problem) => (

@@ -1,4 +1,4 @@
-import { type Change, changeKind, type Station } from '../../../core/index.ts';
+import { type Change, changeKind, type Station, type UnitKind, writeKind } from '../../../core/index.ts';
 import { ask, tell } from '../../app/questions.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
 import { sizeOf } from '../../canvas/layout.ts';
@@ -21,7 +21,9 @@ export async function takeIntoUse(editing: Editing) {
   const unit = editing.unit !== null && station.units.find((u) => u.id === editing.unit);
   const becomes: Change[] = unit ? [{ type: 'updateUnit', id: unit.id, set: { kind: id, overrides: undefined } }] : [];
   const isDrawn = unit || station.units.some((u) => u.kind === id);
-  const decision = isDrawn ? await decide(station, own, becomes) : 'none';
+  const drawn = station.kinds[id];
+  const isOther = drawn !== undefined && !isSame(drawn, editing.before);
+  const decision = isDrawn ? await decide(station, own, becomes, isOther) : 'none';
   if (decision === 'stay') return;
   keepKind(own);
   closeEditor();
@@ -31,8 +33,16 @@ export async function takeIntoUse(editing: Editing) {
   placeKind(id, drawingView.freePlace(width, height));
 }
 
+const isSame = (a: UnitKind, b: UnitKind): boolean =>
+  writeKind({ kind: a, connectors: {} }) === writeKind({ kind: b, connectors: {} });
+
 /** The change of the drawing, `none` to leave it as it is, or `stay` to go on in the editor. */
-async function decide(station: Station, own: OwnKind, becomes: Change[]): Promise<Change | 'none' | 'stay'> {
+async function decide(
+  station: Station,
+  own: OwnKind,
+  becomes: Change[],
+  isOther: boolean,
+): Promise<Change | 'none' | 'stay'> {
   const made = changeKind(station, own.id, own, becomes);
   if (!made) {
     await tell(
@@ -42,15 +52,16 @@ async function decide(station: Station, own: OwnKind, becomes: Change[]): Promis
     return 'none';
   }
   const { lost, rewired } = made;
-  if (lost.length === 0 && rewired.length === 0) return made.change;
+  if (lost.length === 0 && rewired.length === 0 && !isOther) return made.change;
   const names = (cables: typeof lost) => cables.map((c) => c.number).join(', ');
   const lines = [
+    ...(isOther ? ['The units of it on the drawing are described otherwise than on the shelf.'] : []),
     ...(lost.length > 0 ? [`${names(lost)}: the port is gone, and the cable goes with it.`] : []),
     ...(rewired.length > 0 ? [`${names(rewired)}: wired as usual again, as the contacts are other ones.`] : []),
   ];
   const choice = await ask({
     title: 'Change the units on the drawing too?',
-    text: 'That changes cables. It is one step that can be undone.',
+    text: 'It is one step that can be undone.',
     lines,
     choices: [
       { id: 'stay', label: 'Cancel' },
