@@ -5,6 +5,7 @@ import { CardPreview } from '../../canvas/CardPreview.tsx';
 import { ActorsSection } from './ActorsSection.tsx';
 import { ElementsSection } from './ElementsSection.tsx';
 import './kinds.css';
+import './kind-rows.css';
 import { closeEditor, type Editing, editorStore, useEditing } from './kind-editor.ts';
 import { PlaceSection } from './PlaceSection.tsx';
 import { PortsSection } from './PortsSection.tsx';
