@@ -67,6 +67,18 @@ test('a kind is made from one of the shelf, used, kept, exported, removed and im
   await expect(refusal).toContainText('kind.elements[0].plus');
   await refusal.getByRole('button', { name: 'Close' }).click();
   await importFile(page, file);
+  await expect(shelf(page).getByRole('button', { name: /^Blue transmitter/ })).toHaveCount(1);
+
+  // Dropped on the window it is the same, and there is one of that name by now.
+  const dropped = await page.evaluateHandle((content) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([content], 'blue.unit.json', { type: 'application/json' }));
+    return transfer;
+  }, text);
+  await page.getByRole('main').dispatchEvent('drop', { dataTransfer: dropped });
+  const twin = page.getByRole('dialog', { name: 'There is a kind called “Blue transmitter” already' });
+  await twin.getByRole('button', { name: 'Replace' }).click();
+  await expect(shelf(page).getByRole('button', { name: /^Blue transmitter/ })).toHaveCount(1);
   await shelf(page)
     .getByRole('button', { name: /^Blue transmitter/ })
     .dragTo(page.getByRole('main'), { targetPosition: { x: 80, y: 90 } });

@@ -8,7 +8,12 @@ import { setKindFields, useEditing } from './kind-editor.ts';
 import { moved, removed, replaced } from './lists.ts';
 import { openRow } from './open-row.ts';
 
-const types = (Object.keys(elementFields) as UnitElement['type'][]).map((id) => ({ id, label: elementTitles[id] }));
+/** What most boxes have comes first. */
+const common: readonly string[] = ['load', 'supply', 'battery', 'conductor', 'contactPair', 'pullUp', 'rfSource'];
+const rank = (type: string) => (common.includes(type) ? common.indexOf(type) : common.length);
+const types = (Object.keys(elementFields) as UnitElement['type'][])
+  .sort((a, b) => rank(a) - rank(b))
+  .map((id) => ({ id, label: elementTitles[id] }));
 const lawUnits = { current: 'A', power: 'W', resistance: 'ohm' } as const;
 
 /** What is inside: between which contacts, with which figures, and when. */
