@@ -1,7 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { openFirstDraft, openScreen, stage, unit } from './drawing.ts';
+import { seriousProblems } from './serious-problems.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -44,19 +43,6 @@ for (const theme of ['light', 'dark'] as const) {
     await expect(page.getByText('They have the same cables and settings.')).toBeVisible();
     expect(await seriousProblems(page), 'Hook-ups').toEqual([]);
   });
-}
-
-async function seriousProblems(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-    .map(
-      (v) =>
-        `${v.id}: ${v.nodes
-          .map((n) => n.target.join(' '))
-          .slice(0, 5)
-          .join('; ')}`,
-    );
 }
 
 test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {

@@ -58,9 +58,12 @@ function showStation() {
   select({});
   requestAnimationFrame(() => document.querySelector<HTMLElement>('.details input')?.focus());
 }
+/** What a dialog in front of the drawing keeps from it. */
+const ofDrawing: ReadonlySet<ShellCommand> = new Set(['undo', 'redo', 'duplicate', 'delete', 'select-all']);
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
+  if (ofDrawing.has(command) && document.querySelector('dialog[open]')) return;
   if (command.startsWith('sample:')) void openSample(command.slice('sample:'.length));
   else actions[command as Named]?.act();
 }

@@ -15,12 +15,14 @@ import { listenToClipboard } from './clipboard.ts';
 import { acceptDroppedFiles } from './drop-files.ts';
 import { followBrowser, followShell } from './follow-shell.ts';
 import { keepDraft } from './keep-draft.ts';
+import { keepKinds } from './keep-kinds.ts';
 import { listenToKeys } from './keys.ts';
 import { followTheme } from './theme.ts';
 // Last, as it takes away what the others show.
 import '../print/print.css';
 
 followTheme();
+keepKinds();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();

@@ -12,10 +12,21 @@ interface Props {
   figures?: boolean;
   /** Shown while the field is edited: what it takes. */
   hint?: string;
+  /** Taken with every letter, where something beside it shows what it does. */
+  live?: boolean;
 }
 
 /** A line of text that becomes one step when it is left; Escape puts the old text back. */
-export function TextField({ label, value, onCommit, multiline = false, after, figures = false, hint = '' }: Props) {
+export function TextField({
+  label,
+  value,
+  onCommit,
+  multiline = false,
+  after,
+  figures = false,
+  hint = '',
+  live = false,
+}: Props) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
@@ -24,6 +35,10 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
     const sentence = typed === value ? undefined : onCommit(typed);
     setProblem(sentence ?? '');
     if (!sentence) setTyped(null);
+  };
+  const type = (text: string) => {
+    setTyped(text);
+    if (live) setProblem(onCommit(text) ?? '');
   };
   const shared = {
     id,
@@ -47,15 +62,9 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
       <label htmlFor={id}>{label}</label>
       <div className="field-line">
         {multiline ? (
-          <textarea {...shared} rows={3} onChange={(e) => setTyped(e.target.value)} />
+          <textarea {...shared} rows={3} onChange={(e) => type(e.target.value)} />
         ) : (
-          <input
-            {...shared}
-            type="text"
-            autoComplete="off"
-            spellCheck={false}
-            onChange={(e) => setTyped(e.target.value)}
-          />
+          <input {...shared} type="text" autoComplete="off" spellCheck={false} onChange={(e) => type(e.target.value)} />
         )}
         {after}
       </div>
