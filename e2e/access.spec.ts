@@ -1,7 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { openFirstDraft, openScreen, stage, unit } from './drawing.ts';
+import { seriousProblems } from './serious-problems.ts';
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -14,19 +13,36 @@ for (const theme of ['light', 'dark'] as const) {
       expect(await seriousProblems(page), name).toEqual([]);
     }
   });
-}
 
-async function seriousProblems(page: Page) {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-    .map(
-      (v) =>
-        `${v.id}: ${v.nodes
-          .map((n) => n.target.join(' '))
-          .slice(0, 5)
-          .join('; ')}`,
-    );
+  test(`nor in a fix previewed, findings filtered, the steps, and hook-ups compared, ${theme}`, async ({
+    page,
+    address,
+  }) => {
+    await openScreen(page, address, theme);
+    await openFirstDraft(page);
+    await stage(page, 'Check').click();
+    await page.getByRole('button', { name: 'Plus and minus are swapped' }).click();
+    await page.getByRole('button', { name: 'Preview' }).click();
+    await expect(page.getByText('It removes this finding')).toBeVisible();
+    await page.getByRole('button', { name: 'Accept it with a reason' }).click();
+    await page.getByRole('button', { name: /note$/ }).click();
+    await expect(page.getByText('hidden by the filter')).toBeVisible();
+    expect(await seriousProblems(page), 'Check').toEqual([]);
+    await page.getByRole('button', { name: 'Do it' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Steps', exact: true }).click();
+    await expect(page.getByRole('dialog', { name: 'Steps' }).getByText('undone')).toBeVisible();
+    expect(await seriousProblems(page), 'Steps').toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByRole('combobox', { name: 'About' }).selectOption('everything');
+    await stage(page, 'Draw').click();
+    await page.getByRole('main').click({ position: { x: 12, y: 12 } });
+    await page.getByRole('button', { name: 'Add a hook-up' }).click();
+    await page.getByRole('button', { name: 'Copy hook-up On the air' }).click();
+    await page.getByRole('button', { name: 'Compare two hook-ups' }).click();
+    await expect(page.getByText('They have the same cables and settings.')).toBeVisible();
+    expect(await seriousProblems(page), 'Hook-ups').toEqual([]);
+  });
 }
 
 test('a unit is selected and moved by keys, one step each', async ({ page, address }) => {

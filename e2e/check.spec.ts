@@ -73,10 +73,12 @@ test('each mistake with a fix is put right by a click, and nothing above a note 
       .filter({ has: page.getByRole('button', { name: title }) })
       .first();
     await article.getByRole('button', { name: title }).click();
-    await article.getByRole('button', { name: fix }).click();
-    await expect(article.getByRole('button', { name: fix })).toHaveCount(0);
+    const preview = article.getByRole('region', { name: fix });
+    await preview.getByRole('button', { name: 'Do it' }).click();
+    await expect(preview).toHaveCount(0);
   }
   await expect(findings).not.toContainText(/[1-9]\d* (danger|fault|doubt)/);
+  await expect(page.getByRole('button', { name: /go to Check/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(findings).toContainText('An adapter is needed');
 });

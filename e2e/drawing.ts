@@ -55,3 +55,9 @@ export async function openFile(page: Page, file: string) {
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   await (await chooser).setFiles(file);
 }
+
+/** What the sample is opened by: its row on the empty paper. */
+export async function openSample(page: Page, row: string, title: string) {
+  await page.getByRole('button', { name: row }).click();
+  await expect(page.getByRole('heading', { name: title, exact: true })).toBeVisible();
+}

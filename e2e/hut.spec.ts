@@ -1,10 +1,9 @@
-import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { readStation, type Station } from '../core/index.ts';
 import { expect, test } from './browser.ts';
 import { openScreen, port, stage, unit } from './drawing.ts';
 import { Gestures } from './gestures.ts';
 import { Keys } from './keys.ts';
+import { saved } from './saved.ts';
 
 /** The units of the hut: their row on the shelf, and the name that they get. */
 const units: [RegExp, string][] = [
@@ -189,13 +188,4 @@ async function expectHut(page: Page, file: string) {
   }
   await expect(unit(page, 'CW transmitter')).toBeVisible();
   await expect(port(page, 'Receiver with mute', 'mute')).toBeVisible();
-}
-
-async function saved(page: Page, file: string): Promise<Station> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
-  await (await download).saveAs(file);
-  const read = readStation(await readFile(file, 'utf8'));
-  if (!('station' in read)) throw new Error(JSON.stringify(read.problems));
-  return read.station;
 }

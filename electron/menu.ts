@@ -75,6 +75,7 @@ function editMenu({ actions, platform }: MenuContents, mac: boolean): MenuItemCo
   return [
     command('undo', 'Undo', 'CmdOrCtrl+Z'),
     command('redo', 'Redo', platform === 'win32' ? 'CmdOrCtrl+Y' : 'CmdOrCtrl+Shift+Z'),
+    command('steps', 'Steps…', 'CmdOrCtrl+J'),
     separator,
     { role: 'cut' },
     { role: 'copy' },

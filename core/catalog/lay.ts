@@ -1,5 +1,6 @@
 import type { CableKind } from '../station/cable-kind.ts';
 import { type Change, edit } from '../station/edit.ts';
+import { firstFree } from '../station/first-free.ts';
 import { kindOf, portOf } from '../station/parts.ts';
 import { plugOf } from '../station/references.ts';
 import type { Cable, CableEnd, PortRef, Station, Unit } from '../station/schema.ts';
@@ -7,7 +8,7 @@ import type { PortClass } from '../station/unit-kind.ts';
 import { cableKinds, type ShelfCable } from './cable-kinds.ts';
 import { connectors as catalogue } from './connectors.ts';
 import { fitOf } from './fit.ts';
-import { connectorsById, firstFree } from './place.ts';
+import { connectorsById } from './place.ts';
 import { mostAmps, plusContact } from './port-use.ts';
 import { usualDrop, wireLimitAmps, wireOhmsPerM } from './wire.ts';
 import { wiringOf } from './wiring.ts';

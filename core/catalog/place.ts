@@ -1,16 +1,22 @@
 import type { Connector } from '../station/connector.ts';
 import type { Change } from '../station/edit.ts';
+import { firstFree } from '../station/first-free.ts';
+import type { WholeKind } from '../station/kind-file.ts';
 import type { Station, Unit } from '../station/schema.ts';
+import type { UnitKind } from '../station/unit-kind.ts';
+import { writeSorted } from '../station/write.ts';
 import { connectors } from './connectors.ts';
 import { shelf } from './kinds/index.ts';
 
 /**
  * The change that puts a unit of the shelf on the drawing, with a name and an id that are still free: `Keyer`, then
- * `Keyer 2`. The document gets the kind and its connectors. Throws for a kind that the shelf does not have.
+ * `Keyer 2`. The document gets the kind and its connectors. `own` is a kind that is not on the shelf; where the document
+ * has another one by its id, it goes in beside that. Throws for a kind that neither shelf nor document have.
  */
-export function placeUnit(station: Station, kindId: string, position: Unit['position']): Change {
-  const kind = shelf.find((item) => item.id === kindId)?.kind ?? station.kinds[kindId];
-  if (!kind) throw new Error(`no unit kind ${kindId}`);
+export function placeUnit(station: Station, wanted: string, position: Unit['position'], own?: WholeKind): Change {
+  const kind = own?.kind ?? shelf.find((item) => item.id === wanted)?.kind ?? station.kinds[wanted];
+  if (!kind) throw new Error(`no unit kind ${wanted}`);
+  const kindId = own ? idInDocument(station, wanted, own.kind) : wanted;
   const base = kind.name.split(',')[0] ?? kind.name;
   const number = firstFree(
     (n) =>
@@ -18,18 +24,24 @@ export function placeUnit(station: Station, kindId: string, position: Unit['posi
       station.units.some((u) => u.id === numbered(kindId, '-', n)),
   );
   const unit: Unit = { id: numbered(kindId, '-', number), kind: kindId, name: numbered(base, ' ', number), position };
-  const carried = { kinds: { [kindId]: kind }, connectors: connectorsById(kind.ports.map((p) => p.connector)) };
-  return { type: 'addUnits', units: [unit], carried };
+  const connectors = { ...own?.connectors, ...connectorsById(kind.ports.map((p) => p.connector)) };
+  return { type: 'addUnits', units: [unit], carried: { kinds: { [kindId]: kind }, connectors } };
+}
+
+/** The id under which the document has, or would get, this very kind. */
+function idInDocument(station: Station, wanted: string, kind: UnitKind): string {
+  const isOther = (id: string) => {
+    const present = station.kinds[id];
+    return present !== undefined && writeSorted(present) !== writeSorted(kind);
+  };
+  return numbered(
+    wanted,
+    '-',
+    firstFree((n) => isOther(numbered(wanted, '-', n))),
+  );
 }
 
 const numbered = (base: string, between: string, n: number): string => (n === 1 ? base : `${base}${between}${n}`);
-
-/** The first whole number from 1 that is not taken. */
-export function firstFree(isTaken: (n: number) => boolean): number {
-  let n = 1;
-  while (isTaken(n)) n++;
-  return n;
-}
 
 /** The catalogue's connectors with these ids, for a document to carry. */
 export const connectorsById = (ids: readonly string[]): Record<string, Connector> =>

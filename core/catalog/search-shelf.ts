@@ -1,3 +1,5 @@
+import type { WholeKind } from '../station/kind-file.ts';
+import { remember } from '../station/remember.ts';
 import { type UnitGroup, unitGroups } from '../station/unit-kind.ts';
 import { connectors } from './connectors.ts';
 import { type ShelfKind, shelf } from './kinds/index.ts';
@@ -8,7 +10,8 @@ export interface ShelfGroup {
   readonly kinds: readonly ShelfKind[];
 }
 
-const groupNames: Record<UnitGroup, string> = {
+/** The headings of the shelf. */
+export const groupNames: Record<UnitGroup, string> = {
   power: 'Power',
   sending: 'Sending',
   listening: 'Listening',
@@ -37,17 +40,22 @@ const plain = (text: string): string =>
 
 /**
  * Kinds that have every word of the text at the start of one of theirs: in the name, summary, trade words, heading or
- * connectors. Those with it in their name come first; all of them for an empty text.
+ * connectors. Those with it in their name come first; all of them for an empty text. Kinds of the user's own bring
+ * their connectors along.
  */
-export function searchShelf(text: string): readonly ShelfKind[] {
+export function searchKinds<T extends ShelfKind & Partial<WholeKind>>(kinds: readonly T[], text: string): readonly T[] {
   const words = plain(text).split(' ').filter(Boolean);
   const has = (place: string) => words.every((word) => ` ${place}`.includes(` ${word}`));
-  const found = index.filter((entry) => has(entry.all));
-  return [...found.filter((entry) => has(entry.name)), ...found.filter((entry) => !has(entry.name))].map((e) => e.item);
+  const found = kinds.filter((item) => has(wordsOf(item).all));
+  const isCalledSo = (item: T) => has(wordsOf(item).name);
+  return [...found.filter(isCalledSo), ...found.filter((item) => !isCalledSo(item))];
 }
 
-const index = shelf.map((item) => {
-  const { name, summary, words = [], group, ports } = item.kind;
-  const plugs = ports.map((port) => connectors[port.connector]?.name ?? '');
-  return { item, name: plain(name), all: plain([name, summary, ...words, groupNames[group], ...plugs].join(' ')) };
+/** The same for the whole shelf. */
+export const searchShelf = (text: string): readonly ShelfKind[] => searchKinds(shelf, text);
+
+const wordsOf = remember(({ kind, connectors: own }: ShelfKind & Partial<WholeKind>) => {
+  const { name, summary, words = [], group, ports } = kind;
+  const plugs = ports.map((port) => (own ?? connectors)[port.connector]?.name ?? '');
+  return { name: plain(name), all: plain([name, summary, ...words, groupNames[group], ...plugs].join(' ')) };
 });

@@ -40,3 +40,11 @@ export function redo(history: History): History {
   if (!step) return history;
   return { station: step.after, past: [...history.past, { name: step.name, before: history.station }], future };
 }
+
+/** The history with this many of its steps done: 0 is where it began. The same history where it is there already. */
+export function goTo(history: History, done: number): History {
+  let there = history;
+  while (there.past.length > Math.max(0, done)) there = undo(there);
+  while (there.past.length < done && there.future.length > 0) there = redo(there);
+  return there;
+}

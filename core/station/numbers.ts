@@ -1,20 +1,21 @@
 import { z } from 'zod';
+import { quantityBounds } from '../quantity/bounds.ts';
+import type { QuantityKind } from '../quantity/parse.ts';
 
 // Compiled parsers need `eval`, which the page policy of the desktop app forbids.
 z.config({ jitless: true });
 
-// Bounds keep a slip of the finger (or a damaged file) from becoming a result; they are wider than any station.
-const upTo = (most: number) => z.number().min(0).max(most);
+const within = (kind: QuantityKind) => z.number().min(quantityBounds[kind].least).max(quantityBounds[kind].most);
 
-export const volts = z.number().min(-100_000).max(100_000);
-export const amps = upTo(100_000);
-export const ohms = upTo(1e12);
-export const watts = upTo(1e6);
-export const dbm = z.number().min(-250).max(120);
-export const decibels = z.number().min(-200).max(300);
-export const milliseconds = upTo(600_000);
-export const metres = upTo(10_000);
-export const hertz = upTo(1e12);
+export const volts = within('V');
+export const amps = within('A');
+export const ohms = within('ohm');
+export const watts = within('W');
+export const dbm = within('dBm');
+export const decibels = within('dB');
+export const milliseconds = within('ms');
+export const metres = within('m');
+export const hertz = within('Hz');
 export const share = z.number().min(0).max(1);
 
 export const id = z

@@ -10,7 +10,9 @@ export function findBrokenReferences(station: Station): Problem[] {
   const problems: Problem[] = [];
   const report = (path: readonly PropertyKey[], message: string) => problems.push({ place: placeOf(path), message });
   for (const list of ['units', 'cables', 'hookups', 'marks'] as const) reportTwins(station[list] ?? [], list, report);
-  for (const [name, kind] of Object.entries(station.kinds)) checkKind(station, name, kind, report);
+  for (const [name, kind] of Object.entries(station.kinds)) {
+    checkKindReferences(kind, station.connectors, (path, message) => report(['kinds', name, ...path], message));
+  }
   station.units.forEach((unit, i) => {
     if (!station.kinds[unit.kind]) report(['units', i, 'kind'], `The document has no unit kind “${unit.kind}”.`);
   });
@@ -34,9 +36,10 @@ export function findBrokenReferences(station: Station): Problem[] {
   return problems;
 }
 
-type Report = (path: readonly PropertyKey[], message: string) => void;
+export type Report = (path: readonly PropertyKey[], message: string) => void;
 
-function reportTwins(items: readonly { id: string }[], list: string, report: Report) {
+/** Reports every id that an earlier item of the list has already. */
+export function reportTwins(items: readonly { id: string }[], list: string, report: Report) {
   const first = new Map<string, number>();
   items.forEach((item, i) => {
     const twin = first.get(item.id);
@@ -45,31 +48,37 @@ function reportTwins(items: readonly { id: string }[], list: string, report: Rep
   });
 }
 
-function checkKind(station: Station, name: string, kind: UnitKind, report: Report) {
-  reportTwins(kind.ports, `kinds.${name}.ports`, report);
+/**
+ * The names in a unit kind that point at nothing and the ids given twice: ports, connectors, contacts. The paths begin
+ * at the kind.
+ */
+export function checkKindReferences(
+  kind: UnitKind,
+  connectors: Readonly<Record<string, Connector>>,
+  report: Report,
+): void {
+  reportTwins(kind.ports, 'ports', report);
   kind.ports.forEach((port, i) => {
-    if (!station.connectors[port.connector]) {
-      report(['kinds', name, 'ports', i, 'connector'], `The document has no connector “${port.connector}”.`);
-    }
+    if (!connectors[port.connector]) report(['ports', i, 'connector'], `There is no connector “${port.connector}”.`);
   });
-  const contacts = new Set(
-    kind.ports.flatMap((p) => (station.connectors[p.connector]?.contacts ?? []).map((c) => `${p.id}.${c.id}`)),
-  );
+  const contacts = contactsOf(kind, connectors);
   kind.elements.forEach((element, i) => {
     for (const [field, ref] of contactRefsOf(element)) {
-      if (ref !== 'chassis' && !ref.startsWith('@') && !contacts.has(ref)) {
-        report(['kinds', name, 'elements', i, field], `The kind has no contact “${ref}”.`);
-      }
+      if (ref !== 'chassis' && !ref.startsWith('@') && !contacts.has(ref))
+        report(['elements', i, field], `The kind has no contact “${ref}”.`);
     }
     const heard = element.type === 'audioSource' ? element.follows?.load : undefined;
     if (heard !== undefined && !kind.elements.some((e) => e.type === 'audioLoad' && e.id === heard))
-      report(['kinds', name, 'elements', i, 'follows', 'load'], `The kind has no audio input “${heard}”.`);
+      report(['elements', i, 'follows', 'load'], `The kind has no audio input “${heard}”.`);
     for (const [field, port] of portRefsOf(element)) {
-      if (!kind.ports.some((p) => p.id === port))
-        report(['kinds', name, 'elements', i, field], `The kind has no port “${port}”.`);
+      if (!kind.ports.some((p) => p.id === port)) report(['elements', i, field], `The kind has no port “${port}”.`);
     }
   });
 }
+
+/** `port.contact` of every contact that a kind's ports have. */
+export const contactsOf = (kind: UnitKind, connectors: Readonly<Record<string, Connector>>): ReadonlySet<string> =>
+  new Set(kind.ports.flatMap((p) => (connectors[p.connector]?.contacts ?? []).map((c) => `${p.id}.${c.id}`)));
 
 /** The fields of an element that name contacts. */
 function contactRefsOf(element: UnitElement): [string, string][] {

@@ -7,14 +7,14 @@ export const contactRef = z
   .regex(/^(chassis|@[\w-]+|[\w-]+\.[\w-]+)$/, 'a contact is written port.contact, @joint or chassis');
 
 /** When an element is in force: actors of the unit that must be on or off, power, settings. All must hold. */
-const condition = z.strictObject({
+export const conditionSchema = z.strictObject({
   on: z.array(id).optional(),
   off: z.array(id).optional(),
   powered: z.boolean().optional(),
   settings: z.record(id, z.string()).optional(),
 });
 
-const base = { id, when: condition.optional() };
+const base = { id, when: conditionSchema.optional() };
 
 const conductor = z.strictObject({
   ...base,
@@ -57,7 +57,7 @@ const load = z.strictObject({
   /** Amperes, watts or ohms, by the law. */
   amount: z.number().min(0).max(1e9),
   /** Other amounts while a condition holds; the first that holds counts. */
-  states: z.array(z.strictObject({ when: condition, amount: z.number().min(0).max(1e9) })).optional(),
+  states: z.array(z.strictObject({ when: conditionSchema, amount: z.number().min(0).max(1e9) })).optional(),
   minV: volts,
   maxV: volts,
   absMinV: volts.optional(),
@@ -294,5 +294,5 @@ export const elementSchema = z.discriminatedUnion('type', [
 
 export type UnitElement = z.infer<typeof elementSchema>;
 export type ElementOf<T extends UnitElement['type']> = Extract<UnitElement, { type: T }>;
-export type Condition = z.infer<typeof condition>;
+export type Condition = z.infer<typeof conditionSchema>;
 export type FuseFamily = NonNullable<ElementOf<'conductor'>['fuseFamily']>;

@@ -98,6 +98,9 @@ export const unitKindSchema = z.strictObject({
 });
 
 export type UnitKind = z.infer<typeof unitKindSchema>;
+
+/** Whether a kind's figures are the shelf's, not those of one very unit. */
+export const hasTypicalFigures = (kind: UnitKind): boolean => /^typical/i.test(kind.source);
 export type Port = z.infer<typeof port>;
 export type PortClass = Port['class'];
 export type Actor = z.infer<typeof actor>;

@@ -37,9 +37,10 @@ const rank = new Map(order.map((key, i) => [key, i]));
 const rankOf = (key: string) => rank.get(key) ?? order.length;
 
 /** The text of a station file: two-space indent, stable key order, a newline at the end. */
-export function writeStation(station: Station): string {
-  return `${JSON.stringify(sorted(station), null, 2)}\n`;
-}
+export const writeStation = (station: Station): string => writeSorted(station);
+
+/** A value as the text of a file, in the same way. */
+export const writeSorted = (value: object): string => `${JSON.stringify(sorted(value), null, 2)}\n`;
 
 function sorted(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(sorted);

@@ -6,6 +6,7 @@ import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
+import { KindEditor } from '../stages/kinds/KindEditor.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
@@ -40,6 +41,7 @@ export function App() {
       {stage === 'check' && <KeydownStrip />}
       <FindDialog />
       <JoinDialog />
+      <KindEditor />
       <QuestionDialog />
     </div>
   );

@@ -1,5 +1,6 @@
 import './beginning.css';
 import { openFile, openSample } from './document-actions.ts';
+import { showKeys } from './keys-help.ts';
 import { offeredSamples } from './samples.ts';
 
 /** What an empty sheet says: how to begin, and two stations to look at first. */
@@ -9,9 +10,18 @@ export function Beginning() {
       <h2 id="beginning-title">Draw your station</h2>
       <ol>
         <li>Take units from the shelf: click one, or drag it to the paper.</li>
-        <li>Drag from port to port to lay a cable. Ports that fit light up.</li>
+        <li>
+          Drag from port to port to lay a cable: ports that fit light up. Let it go over free paper to set down what
+          belongs there.
+        </li>
         <li>Look at Check: what would go wrong, and why.</li>
       </ol>
+      <p className="soft small">
+        By keys alone: Ctrl K finds and sets down units, Enter on a port lists what it could be joined to.{' '}
+        <button type="button" className="link" onClick={showKeys}>
+          All keys and gestures
+        </button>
+      </p>
       <h3>Or look at one first</h3>
       <div className="beginning-samples">
         {offeredSamples.map(({ id, title }) => (

@@ -1,11 +1,13 @@
 import { hookupsOf } from '../../core/index.ts';
 import { keydownsOf, useHookup, useKeydown } from '../store/current.ts';
-import { isEdited, redoStep, undoStep } from '../store/document.ts';
+import { isEdited } from '../store/document.ts';
 import { useDocument, useResults, useStation, useView } from '../store/use-store.ts';
 import { chooseControl, chooseHookup, chooseMoment, chooseTheme, type Theme } from '../store/view.ts';
 import { newStation, openFile, save } from './document-actions.ts';
 import { openFind } from './find-store.ts';
+import { OpenFindings } from './OpenFindings.tsx';
 import { Picker } from './Picker.tsx';
+import { Steps } from './Steps.tsx';
 import './title-bar.css';
 
 const themes = [
@@ -25,6 +27,7 @@ export function TitleBar() {
       </div>
       <LookedAt />
       <span className="grow" />
+      <OpenFindings />
       <Steps />
       <div className="top-buttons">
         <button type="button" onClick={() => void newStation()}>
@@ -80,26 +83,6 @@ function LookedAt() {
         ))}
       </fieldset>
     </>
-  );
-}
-
-function Steps() {
-  const undoName = useDocument((d) => d.history.past.at(-1)?.name);
-  const redoName = useDocument((d) => d.history.future[0]?.name);
-  return (
-    <div className="top-buttons">
-      <button type="button" disabled={!undoName} onClick={undoStep} title={undoName && `Undo: ${undoName} (Ctrl Z)`}>
-        Undo
-      </button>
-      <button
-        type="button"
-        disabled={!redoName}
-        onClick={redoStep}
-        title={redoName && `Redo: ${redoName} (Ctrl Shift Z)`}
-      >
-        Redo
-      </button>
-    </div>
   );
 }
 

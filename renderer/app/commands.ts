@@ -7,6 +7,8 @@ import { showCautions } from './cautions.ts';
 import { openSample, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
+import { showKeys } from './keys-help.ts';
+import { openSteps } from './open-steps.ts';
 import { printSheet, savePdf } from './print-actions.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}`>;
@@ -19,6 +21,7 @@ const actions: Record<Named, { readonly label: string; readonly act: () => void 
   'save-pdf': { label: 'Save as PDF…', act: () => void savePdf() },
   undo: { label: 'Undo', act: undoStep },
   redo: { label: 'Redo', act: redoStep },
+  steps: { label: 'Steps…', act: openSteps },
   duplicate: { label: 'Duplicate what is selected', act: duplicateSelection },
   delete: { label: 'Remove what is selected', act: removeSelection },
   'select-all': { label: 'Select all', act: selectAll },
@@ -46,6 +49,7 @@ export const namedActions = [
     .filter(([command]) => command !== 'find')
     .map(([, action]) => action),
   { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+  { label: 'Keys and gestures', act: showKeys },
 ];
 
 /** The details of the station itself, with the keyboard in their first field. */
@@ -54,9 +58,12 @@ function showStation() {
   select({});
   requestAnimationFrame(() => document.querySelector<HTMLElement>('.details input')?.focus());
 }
+/** What a dialog in front of the drawing keeps from it. */
+const ofDrawing: ReadonlySet<ShellCommand> = new Set(['undo', 'redo', 'duplicate', 'delete', 'select-all']);
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
+  if (ofDrawing.has(command) && document.querySelector('dialog[open]')) return;
   if (command.startsWith('sample:')) void openSample(command.slice('sample:'.length));
   else actions[command as Named]?.act();
 }

@@ -1,6 +1,7 @@
-import { type Place, portName, type Station, type SurveyReport, shelf } from '../../core/index.ts';
+import { type Place, portName, type Station, type SurveyReport } from '../../core/index.ts';
 import { drawingView } from '../canvas/drawing-view.ts';
 import { placeInView } from '../canvas/place-in-view.ts';
+import { allKinds } from '../store/place-kind.ts';
 import { showPlaces } from '../store/view.ts';
 import { type Choice, hasWords } from '../widgets/ChoiceDialog.tsx';
 import { namedActions } from './commands.ts';
@@ -42,7 +43,7 @@ function allChoices(station: Station, report: SurveyReport | null): Choice[] {
       }),
   );
   const actions = namedActions.map(({ label, act }): Choice => ({ key: label, what: 'action', label, choose: act }));
-  const kinds = shelf.map(
+  const kinds = allKinds().map(
     (item): Choice => ({
       key: `new ${item.id}`,
       what: 'new unit',

@@ -4,10 +4,12 @@ import { showStage, stages } from '../store/view.ts';
 import { openFile, save } from './document-actions.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
 import { openFind } from './find-store.ts';
+import { openSteps } from './open-steps.ts';
 
 const withControl: Record<string, (shift: boolean) => void> = {
   z: (shift) => (shift ? redoStep() : undoStep()),
   y: () => redoStep(),
+  j: () => openSteps(),
   s: (shift) => void save(shift),
   o: () => void openFile(),
   k: () => openFind(),

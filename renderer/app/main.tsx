@@ -8,24 +8,25 @@ import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
 import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
 import './tokens.css';
 import './base.css';
-import { runSurveys, type SurveyWorker } from '../worker/survey-runner.ts';
+import { openWorker } from '../worker/open-worker.ts';
+import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
 import { listenToClipboard } from './clipboard.ts';
 import { acceptDroppedFiles } from './drop-files.ts';
 import { followBrowser, followShell } from './follow-shell.ts';
 import { keepDraft } from './keep-draft.ts';
+import { keepKinds } from './keep-kinds.ts';
 import { listenToKeys } from './keys.ts';
 import { followTheme } from './theme.ts';
 // Last, as it takes away what the others show.
 import '../print/print.css';
 
 followTheme();
+keepKinds();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
-runSurveys(
-  () => new Worker(new URL('../worker/survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker,
-);
+runSurveys(openWorker);
 if (window.stationwright) void followShell(window.stationwright);
 else {
   followBrowser();

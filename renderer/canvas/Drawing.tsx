@@ -9,13 +9,14 @@ import {
   type Connection,
   ConnectionLineType,
   ConnectionMode,
+  type Node,
   ReactFlow,
   ReactFlowProvider,
   useReactFlow,
 } from '@xyflow/react';
 import { type DragEvent, useCallback, useRef } from 'react';
 import { useStation } from '../store/use-store.ts';
-import { pointAt } from '../store/view.ts';
+import { pointAt, select, viewStore } from '../store/view.ts';
 import { CableLine } from './CableLine.tsx';
 import { gridPx } from './card-size.ts';
 import { Guides } from './Guides.tsx';
@@ -23,6 +24,7 @@ import { kindMime } from './kind-mime.ts';
 import { LayingHint } from './LayingHint.tsx';
 import { askPartners, finishLaying, giveUp, layingStore, startLaying } from './laying.ts';
 import { MarkCard } from './MarkCard.tsx';
+import { markOfNode } from './mark-nodes.ts';
 import { PaperMap } from './PaperMap.tsx';
 import { PaperTools } from './PaperTools.tsx';
 import { cableAt, placeDropped } from './place-dropped.ts';
@@ -39,6 +41,8 @@ const spoken = {
     'Enter selects the unit, arrow keys move it once it is selected, Delete removes it. Tab goes on to its ports.',
   'node.a11yDescription.ariaLiveMessage': ({ x, y }: { x: number; y: number }) => `Moved to ${x} across, ${y} down.`,
 };
+/** Held while clicking, these add to the selection; Shift on free paper draws a frame around what is meant. */
+const addKeys = ['Shift', 'Control', 'Meta'];
 const snap: [number, number] = [gridPx, gridPx];
 
 /** The station on its paper; the only place that knows how it is drawn. */
@@ -115,6 +119,8 @@ function Paper() {
         connectionRadius={18}
         edgesFocusable={false}
         deleteKeyCode={null}
+        multiSelectionKeyCode={addKeys}
+        onNodeClick={selectAlone}
         snapToGrid
         snapGrid={snap}
         minZoom={0.1}
@@ -132,6 +138,14 @@ function Paper() {
       <LayingHint />
     </div>
   );
+}
+
+/** The library keeps several selected where one of them is clicked; people mean the one. */
+function selectAlone({ shiftKey, ctrlKey, metaKey }: React.MouseEvent, { id }: Node) {
+  const { units, cables, marks } = viewStore.getState().selection;
+  if (shiftKey || ctrlKey || metaKey || units.length + cables.length + marks.length < 2) return;
+  const mark = markOfNode(id);
+  select(mark === undefined ? { units: [id] } : { marks: [mark] });
 }
 
 /** The library names the ends by where the drag began only in strict mode; the start is known here. */

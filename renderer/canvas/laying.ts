@@ -11,13 +11,13 @@ import {
   moveCableEnd,
   type NewPartner,
   type PortRef,
-  placeUnit,
   portName,
   proposalWords,
   type Station,
 } from '../../core/index.ts';
 import { currentHookup } from '../store/current.ts';
 import { change, currentStation } from '../store/document.ts';
+import { placing } from '../store/place-kind.ts';
 import { select, viewStore } from '../store/view.ts';
 import type { Point } from './routing/geometry.ts';
 
@@ -96,7 +96,7 @@ export function finishAtNewUnit({ kind, port }: NewPartner, position: Point) {
   const { from } = getState();
   if (!from) return;
   const before = currentStation();
-  const placed = placeUnit(before, kind.id, position);
+  const placed = placing(before, kind.id, position);
   const withUnit = edit(before, placed);
   const unit = withUnit.units.at(-1);
   if (!unit) return;

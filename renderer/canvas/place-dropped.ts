@@ -1,6 +1,6 @@
-import { classOf, placeUnit, splitCable, throughPorts } from '../../core/index.ts';
-import { change, currentStation } from '../store/document.ts';
-import { select } from '../store/view.ts';
+import { splitCable } from '../../core/index.ts';
+import { currentStation } from '../store/document.ts';
+import { placeBy, placing } from '../store/place-kind.ts';
 import { onGrid } from './card-size.ts';
 import { drawingStore } from './drawing-store.ts';
 import type { Point } from './routing/geometry.ts';
@@ -28,15 +28,8 @@ const apart = (value: number, one: number, other: number): number =>
 export function placeDropped(kindId: string, point: Point) {
   const before = currentStation();
   const position = onGrid({ x: point.x - 54, y: point.y - 14 });
-  const placed = placeUnit(before, kindId, position);
+  const placed = placing(before, kindId, position);
   const cableId = cableAt(point);
   const cable = before.cables.find((c) => c.id === cableId);
-  const kind = placed.type === 'addUnits' ? placed.carried?.kinds?.[kindId] : undefined;
-  const goesThrough = cable && kind && throughPorts(kind, classOf(before, cable)) !== null;
-  change((goesThrough && splitCable(before, cable.id, placed)) || placed);
-  select({
-    units: currentStation()
-      .units.slice(before.units.length)
-      .map((u) => u.id),
-  });
+  placeBy((cable && splitCable(before, cable.id, placed)) || placed);
 }

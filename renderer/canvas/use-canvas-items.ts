@@ -98,7 +98,9 @@ function nodeOf(unit: Unit, kind: UnitKind, position: Unit['position'], selected
     height,
     measured: { width, height },
     handles: toHandles(size),
+    // A locked card holds still, and so does the paper under it.
     draggable: !unit.locked,
+    ...(unit.locked && { className: 'nopan' }),
     ariaLabel: `${unit.name}, ${kind.name}${unit.locked ? ', locked in place' : ''}`,
   };
 }

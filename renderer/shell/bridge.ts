@@ -112,6 +112,7 @@ export type ShellCommand =
   | 'save-pdf'
   | 'undo'
   | 'redo'
+  | 'steps'
   | 'duplicate'
   | 'delete'
   | 'select-all'

@@ -57,7 +57,8 @@ function cancelledOr(error: unknown, sentence: string) {
   return { error: `${sentence}: ${error instanceof Error ? error.message : String(error)}` };
 }
 
-function openByInput(): Promise<OpenedDocument | null> {
+/** Asks for a file by the way that every browser has. */
+export function openByInput(): Promise<OpenedDocument | null> {
   return new Promise((resolve) => {
     const input = document.createElement('input');
     input.type = 'file';
@@ -72,7 +73,8 @@ function openByInput(): Promise<OpenedDocument | null> {
   });
 }
 
-function download(text: string, name: string) {
+/** Hands a text over as a download. */
+export function download(text: string, name: string) {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
   link.download = name;

@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla';
 import {
   type Change,
   createStation,
+  goTo,
   type History,
   recordChange,
   redo,
@@ -48,6 +49,9 @@ export function change(what: Change) {
 export const undoStep = () => setState({ history: undo(getState().history) });
 
 export const redoStep = () => setState({ history: redo(getState().history) });
+
+/** Undoes or redoes until this many steps are done; 0 is the document as it was opened. */
+export const goToStep = (done: number) => setState({ history: goTo(getState().history, done) });
 
 /** Shows another document in place of this one; without a station, an empty one. */
 export function openDocument(station: Station = createStation(), file: DocumentFile | null = null) {

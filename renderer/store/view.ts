@@ -23,8 +23,10 @@ export interface ViewState {
   readonly theme: Theme;
   /** Whether the small map of the drawing is shown; null lets its size decide. */
   readonly map: boolean | null;
-  /** Places to mark on the drawing while a finding is pointed at. */
+  /** Places to mark on the drawing while a finding is pointed at; what is kept marked where nothing is. */
   readonly hovered: readonly Place[];
+  /** Places that stay marked: what a previewed fix would touch, in what two hook-ups differ. */
+  readonly kept: readonly Place[];
   /** A wish to see places: the drawing centres on them. A new object each time, so the same wish can be made twice. */
   readonly shown: { readonly places: readonly Place[] } | null;
 }
@@ -40,6 +42,7 @@ export const viewStore = createStore<ViewState>(() => ({
   theme: 'system',
   map: null,
   hovered: [],
+  kept: [],
   shown: null,
 }));
 
@@ -51,13 +54,20 @@ export const chooseHookup = (hookup: string) => setState({ hookup, control: null
 export const chooseControl = (control: string) => setState({ control });
 export const chooseMoment = (moment: ViewState['moment']) => setState({ moment });
 export const showMap = (map: boolean) => setState({ map });
-export const pointAt = (hovered: readonly Place[]) => setState({ hovered });
+export const pointAt = (places: readonly Place[]) =>
+  setState(({ kept }) => ({ hovered: places.length > 0 ? places : kept }));
+
+/** Marks places until others, or none, are kept marked. */
+export const keepMarked = (kept: readonly Place[]) => setState({ kept, hovered: kept });
 
 /** What a new document starts with. */
 export const resetView = () =>
-  setState({ selection: nothing, hookup: null, control: null, moment: 'receive', hovered: [], shown: null });
+  setState({ selection: nothing, hookup: null, control: null, moment: 'receive', hovered: [], kept: [], shown: null });
 
 export const chooseTheme = (theme: Theme) => setState({ theme });
+
+/** Asks the drawing to bring places into view; what is selected stays selected. */
+export const lookAt = (places: readonly Place[]) => setState({ shown: { places } });
 
 /** Selects places and asks the drawing to bring them into view. */
 export function showPlaces(places: readonly Place[]) {

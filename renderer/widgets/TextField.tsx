@@ -10,10 +10,23 @@ interface Props {
   /** Something short after the field: a tag, a button. */
   after?: React.ReactNode;
   figures?: boolean;
+  /** Shown while the field is edited: what it takes. */
+  hint?: string;
+  /** Taken with every letter, where something beside it shows what it does. */
+  live?: boolean;
 }
 
 /** A line of text that becomes one step when it is left; Escape puts the old text back. */
-export function TextField({ label, value, onCommit, multiline = false, after, figures = false }: Props) {
+export function TextField({
+  label,
+  value,
+  onCommit,
+  multiline = false,
+  after,
+  figures = false,
+  hint = '',
+  live = false,
+}: Props) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
@@ -23,6 +36,10 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
     setProblem(sentence ?? '');
     if (!sentence) setTyped(null);
   };
+  const type = (text: string) => {
+    setTyped(text);
+    if (live) setProblem(onCommit(text) ?? '');
+  };
   const shared = {
     id,
     value: typed ?? value,
@@ -30,7 +47,7 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
     // With nothing typed, undo is the document's.
     'data-settled': typed === null,
     'aria-invalid': problem !== '',
-    'aria-describedby': problem ? `${id}-problem` : undefined,
+    'aria-describedby': problem ? `${id}-problem` : hint ? `${id}-hint` : undefined,
     onBlur: commit,
     onKeyDown: (event: React.KeyboardEvent) => {
       if (event.key === 'Enter' && (!multiline || event.ctrlKey)) commit();
@@ -45,18 +62,17 @@ export function TextField({ label, value, onCommit, multiline = false, after, fi
       <label htmlFor={id}>{label}</label>
       <div className="field-line">
         {multiline ? (
-          <textarea {...shared} rows={3} onChange={(e) => setTyped(e.target.value)} />
+          <textarea {...shared} rows={3} onChange={(e) => type(e.target.value)} />
         ) : (
-          <input
-            {...shared}
-            type="text"
-            autoComplete="off"
-            spellCheck={false}
-            onChange={(e) => setTyped(e.target.value)}
-          />
+          <input {...shared} type="text" autoComplete="off" spellCheck={false} onChange={(e) => type(e.target.value)} />
         )}
         {after}
       </div>
+      {hint && !problem && (
+        <p className="field-hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
       {problem && (
         <p className="field-problem" id={`${id}-problem`} role="alert">
           {problem}

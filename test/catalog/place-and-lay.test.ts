@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { proposalWords } from '../../core/catalog/cable-words.ts';
+import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { layCable } from '../../core/catalog/lay.ts';
 import { layInHookup } from '../../core/catalog/lay-in-hookup.ts';
@@ -35,6 +36,20 @@ describe('placing a unit', () => {
     const { units } = place(createStation(), 'keyer', 'keyer', 'dummy-load-5w', 'dummy-load-100w');
     expect(units.map((u) => u.id)).toEqual(['keyer', 'keyer-2', 'dummy-load-5w', 'dummy-load-100w-2']);
     expect(units.map((u) => u.name)).toEqual(['Keyer', 'Keyer 2', 'Dummy load', 'Dummy load 2']);
+  });
+
+  it('takes a kind of one’s own with its connectors, beside another one of that id', () => {
+    const own = { kind: { ...shelf[0]!.kind, name: 'My supply, 12 V' }, connectors };
+    const first = edit(createStation(), placeUnit(createStation(), 'own-supply', { x: 0, y: 0 }, own));
+    expect(first.units[0]).toMatchObject({ id: 'own-supply', kind: 'own-supply', name: 'My supply' });
+    expect(problems(first)).toEqual([]);
+    const again = edit(first, placeUnit(first, 'own-supply', { x: 0, y: 0 }, structuredClone(own)));
+    expect(again.units[1]).toMatchObject({ kind: 'own-supply', name: 'My supply 2' });
+    const newer = { ...own, kind: { ...own.kind, summary: 'mended' } };
+    const both = edit(again, placeUnit(again, 'own-supply', { x: 0, y: 0 }, newer));
+    expect(both.units[2]).toMatchObject({ kind: 'own-supply-2', name: 'My supply 3' });
+    expect(both.kinds['own-supply']).toEqual(own.kind);
+    expect(both.kinds['own-supply-2']).toEqual(newer.kind);
   });
 
   it('does not know kinds that are not on the shelf', () => {

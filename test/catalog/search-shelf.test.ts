@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { searchShelf, shelfGroups } from '../../core/catalog/search-shelf.ts';
+import { searchKinds, searchShelf, shelfGroups } from '../../core/catalog/search-shelf.ts';
 
 const ids = (text: string) => searchShelf(text).map((item) => item.id);
 
@@ -39,5 +40,22 @@ describe('searching the shelf', () => {
   it('has every kind under one heading, and no empty heading', () => {
     expect(shelfGroups.flatMap((group) => group.kinds)).toHaveLength(shelf.length);
     expect(shelfGroups.every((group) => group.kinds.length > 0)).toBe(true);
+  });
+});
+
+describe('searching kinds of one’s own', () => {
+  const connector = { ...connectors['bnc-jack']!, name: 'bayonet of my own' };
+  const kind = { ...shelf[0]!.kind, name: 'Box, grey', words: ['junk sale'] };
+  const ports = kind.ports.map((port) => ({ ...port, connector: 'mine' }));
+  const own = [{ id: 'own-box', kind: { ...kind, ports }, connectors: { mine: connector } }];
+  it.each([
+    ['', 1],
+    ['grey', 1],
+    ['junk', 1],
+    ['bayonet', 1],
+    ['power bayonet', 1],
+    ['green', 0],
+  ])('“%s” finds %d', (text, count) => {
+    expect(searchKinds(own, text)).toHaveLength(count);
   });
 });

@@ -11,6 +11,7 @@ const commands = Object.keys({
   'save-pdf': 1,
   undo: 1,
   redo: 1,
+  steps: 1,
   duplicate: 1,
   delete: 1,
   'select-all': 1,

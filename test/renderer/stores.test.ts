@@ -5,13 +5,14 @@ import {
   change,
   currentStation,
   documentStore,
+  goToStep,
   isEdited,
   markSaved,
   openDocument,
   redoStep,
   undoStep,
 } from '../../renderer/store/document.ts';
-import { select, showPlaces, viewStore } from '../../renderer/store/view.ts';
+import { keepMarked, pointAt, resetView, select, showPlaces, viewStore } from '../../renderer/store/view.ts';
 
 beforeEach(() => openDocument(createStation('Test')));
 
@@ -54,6 +55,34 @@ test('places are selected as the units and cables that they are on', () => {
   expect(viewStore.getState().selection).toEqual({ units: ['receiver'], cables: ['k4'], marks: [] });
   select({});
   expect(viewStore.getState().selection).toEqual({ units: [], cables: [], marks: [] });
+});
+
+test('a step of the list is gone to at once, and those after it wait to be done again', () => {
+  for (const title of ['a', 'b', 'c']) change({ type: 'describe', set: { title } });
+  goToStep(1);
+  expect(currentStation().title).toBe('a');
+  goToStep(3);
+  expect(currentStation().title).toBe('c');
+  goToStep(0);
+  expect(currentStation().title).toBe('Test');
+  expect(isEdited(documentStore.getState())).toBe(false);
+  expect(documentStore.getState().history.future).toHaveLength(3);
+});
+
+test('what is pointed at is marked for as long, then again what is kept marked', () => {
+  const marked = () => viewStore.getState().hovered;
+  keepMarked([{ cable: 'r1' }]);
+  expect(marked()).toEqual([{ cable: 'r1' }]);
+  pointAt([{ unit: 'receiver' }]);
+  expect(marked()).toEqual([{ unit: 'receiver' }]);
+  pointAt([]);
+  expect(marked()).toEqual([{ cable: 'r1' }]);
+  keepMarked([]);
+  expect(marked()).toEqual([]);
+  keepMarked([{ cable: 'r1' }]);
+  resetView();
+  pointAt([]);
+  expect(marked()).toEqual([]);
 });
 
 test('a hook-up that is gone gives way to the first there is', () => {

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { layCable } from '../../core/catalog/lay.ts';
 import { placeUnit } from '../../core/catalog/place.ts';
+import { describeChange } from '../../core/reports/changes/describe-change.ts';
 import { type Change, changeName, edit } from '../../core/station/edit.ts';
-import { recordChange, redo, startHistory, undo } from '../../core/station/history.ts';
+import { goTo, recordChange, redo, startHistory, undo } from '../../core/station/history.ts';
 import { readStation } from '../../core/station/read.ts';
 import type { Station } from '../../core/station/schema.ts';
 import { writeStation } from '../../core/station/write.ts';
@@ -132,9 +133,38 @@ describe('laws of editing', () => {
       { numRuns: 60 },
     );
   });
+  it('a change says in words what it does where it does something, and nothing where it does nothing', () => {
+    fc.assert(
+      fc.property(fc.array(changes, { minLength: 1, maxLength: 25 }), (made) => {
+        let station = hut;
+        for (const make of made) {
+          const change = make(station);
+          const after = edit(station, change);
+          const lines = describeChange(station, change);
+          expect(lines.length > 0).toBe(writeStation(after) !== writeStation(station));
+          expect(lines.map((line) => line.words).join('\n')).not.toMatch(/undefined|NaN/);
+          station = after;
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
   it('undo and redo at the ends do nothing', () => {
     const history = startHistory(hut);
     expect(undo(history)).toBe(history);
     expect(redo(history)).toBe(history);
+  });
+  it('going to a step is undoing or redoing as often as it takes, and no further than there are steps', () => {
+    const titles = ['a', 'b', 'c', 'd'];
+    const end = titles.reduce((h, title) => recordChange(h, { type: 'describe', set: { title } }), startHistory(hut));
+    expect(goTo(end, 4)).toBe(end);
+    for (const [done, title] of [hut.title, ...titles].entries()) {
+      const there = goTo(end, done);
+      expect(there.station.title).toBe(title);
+      expect([there.past.length, there.future.length]).toEqual([done, titles.length - done]);
+      expect(goTo(there, 4)).toEqual(end);
+    }
+    expect(goTo(end, -3)).toEqual(goTo(end, 0));
+    expect(goTo(goTo(end, 1), 9)).toEqual(end);
   });
 });

@@ -1,10 +1,9 @@
-import type { Trial } from '../../keydown/key-down.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { dummyLoadHookup } from '../fixes/hookups.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
 import { regionsOf } from '../regions.ts';
-import { defineRule, fixed } from '../rule.ts';
+import { defineRule, fixed, type TriedHookup } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({
   id: 'drawing/no-dummy-load-hookup',
@@ -18,9 +17,10 @@ export const noDummyLoadHookup = defineRule({
   messages: { none: 'No hook-up tests {transmitter} on a dummy load.' },
   check({ station, hookups }, report) {
     const tested = new Set<string>();
-    const sends = new Map<string, { antenna: string; watts: number; trial: Trial }>();
+    const sends = new Map<string, { antenna: string; watts: number; tried: TriedHookup }>();
     const transmitters = new Set<string>();
-    for (const { trial } of hookups) {
+    for (const tried of hookups) {
+      const { trial } = tried;
       for (const { number, sources, loads } of regionsOf(trial)) {
         for (const source of sources) transmitters.add(source.unit);
         for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
@@ -28,7 +28,7 @@ export const noDummyLoadHookup = defineRule({
           const antenna = loads.find((l) => l.spec.role === 'antenna' && field.selected.has(l.port));
           const source = trial.circuit.rf.sources[field.source];
           if (antenna && source)
-            sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), trial });
+            sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), tried });
           if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
         }
       }
@@ -41,7 +41,7 @@ export const noDummyLoadHookup = defineRule({
         severity: 'note',
         at: [{ unit }],
         values: { transmitter: unitName(station, unit) },
-        ...fixed(way && dummyLoadHookup(station, way.trial.circuit, way.antenna, way.watts)),
+        ...fixed(way && dummyLoadHookup(station, way.tried, way.antenna, way.watts)),
       });
     }
   },

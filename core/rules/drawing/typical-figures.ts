@@ -1,3 +1,5 @@
+import { kindOf } from '../../station/parts.ts';
+import { hasTypicalFigures } from '../../station/unit-kind.ts';
 import { defineRule } from '../rule.ts';
 
 export const typicalFigures = defineRule({
@@ -14,7 +16,7 @@ export const typicalFigures = defineRule({
     several: '{count} units still carry the shelf’s typical figures: {units}.',
   },
   check({ station }, report) {
-    const typical = station.units.filter((u) => !u.confirmed && !u.overrides);
+    const typical = station.units.filter((u) => !u.confirmed && !u.overrides && hasTypicalFigures(kindOf(station, u)));
     const [first, ...others] = typical.map((u) => ({ unit: u.id }));
     if (!first) return;
     const values = { count: typical.length, units: typical.map((u) => u.name).join(', ') };

@@ -1,12 +1,12 @@
 import { layCable } from '../../catalog/lay.ts';
 import { placeUnit } from '../../catalog/place.ts';
-import type { Circuit } from '../../circuit/circuit.ts';
-import { edit } from '../../station/edit.ts';
+import { type Change, edit } from '../../station/edit.ts';
+import { firstFree } from '../../station/first-free.ts';
 import { cablesAt, findUnit, hookupsOf, kindOf } from '../../station/parts.ts';
-import type { Cable, PortRef, Station } from '../../station/schema.ts';
+import type { Cable, Hookup, PortRef, Station } from '../../station/schema.ts';
 import type { UnitElement } from '../../station/unit-kind.ts';
 import { portOfRef } from '../look.ts';
-import type { Report } from '../rule.ts';
+import type { Report, TriedHookup } from '../rule.ts';
 
 type Fix = NonNullable<Report['fix']>;
 
@@ -32,32 +32,27 @@ const isContactOf = (element: UnitElement, over: ReadonlySet<string>): boolean =
 /** The largest dummy load of the shelf stands this for good. */
 const mostWatts = 200;
 
-/** Two hook-ups instead of none: as it is, and with a dummy load in place of the antenna. */
+/**
+ * A further hook-up like the one that sends to the antenna, with a dummy load in the antenna's place; a station without
+ * any hook-up gets one for the antenna as well.
+ */
 export function dummyLoadHookup(
   station: Station,
-  circuit: Circuit,
+  { hookup, trial }: TriedHookup,
   antennaUnit: string,
   watts: number,
 ): Fix | undefined {
-  if (station.hookups.length > 0 || watts > mostWatts) return undefined;
+  if (watts > mostWatts) return undefined;
   const line = station.cables.filter((c) => c.a.unit === antennaUnit || c.b.unit === antennaUnit);
   const [cable] = line;
   const antenna = findUnit(station, antennaUnit);
-  if (line.length !== 1 || !cable || !antenna || circuit.rf.ports.length === 0) return undefined;
+  if (line.length !== 1 || !cable || !antenna || trial.circuit.rf.ports.length === 0) return undefined;
   const from = cable.a.unit === antennaUnit ? cable.b : cable.a;
   const kind = watts <= 5 ? 'dummy-load-5w' : watts <= 100 ? 'dummy-load-100w' : 'dummy-load-1500w';
   const place = placeUnit(station, kind, { x: antenna.position.x, y: antenna.position.y + 160 });
   const id = place.type === 'addUnits' ? (place.units[0]?.id ?? '') : '';
-  const [air, load] = [
-    { id: 'air', name: 'On the air' },
-    { id: 'dummy-load', name: 'On the dummy load' },
-  ];
-  const changes = [
-    place,
-    { type: 'addHookup', hookup: load } as const,
-    { type: 'addHookup', hookup: air } as const,
-    { type: 'updateCable', id: cable.id, set: { hookups: [air.id] } as Partial<Omit<Cable, 'id'>> } as const,
-  ];
+  const load = loadHookup(station, hookup);
+  const changes = [place, ...hookupChanges(station, hookup, load, cable)];
   const placed = changes.reduce(edit, station);
   const [port] = kindOf(placed, placed.units.at(-1) ?? antenna).ports;
   if (!port) return undefined;
@@ -66,4 +61,31 @@ export function dummyLoadHookup(
     name: 'Add a hook-up on a dummy load',
     change: { type: 'all', name: 'Add a dummy load', changes: [...changes, lay] },
   };
+}
+
+function loadHookup({ hookups }: Station, { settings }: Hookup): Hookup {
+  const numbered = (text: string, between: string, n: number) => (n === 1 ? text : `${text}${between}${n}`);
+  const [idOf, nameOf] = [
+    (n: number) => numbered('dummy-load', '-', n),
+    (n: number) => numbered('On the dummy load', ' ', n),
+  ];
+  return {
+    id: idOf(firstFree((n) => hookups.some((h) => h.id === idOf(n)))),
+    name: nameOf(firstFree((n) => hookups.some((h) => h.name === nameOf(n)))),
+    ...(settings && { settings }),
+  };
+}
+
+/** The load's hook-up has the cables of the other one, but for the antenna's. */
+function hookupChanges({ hookups, cables }: Station, like: Hookup, load: Hookup, antennaCable: Cable): Change[] {
+  const air = { id: 'air', name: 'On the air' };
+  const others = hookups.length > 0 ? hookups : [air];
+  const listed = cables.filter((c) => c !== antennaCable && c.hookups?.includes(like.id));
+  const setHookups = (id: string, list: string[]): Change => ({ type: 'updateCable', id, set: { hookups: list } });
+  return [
+    { type: 'addHookup', hookup: load },
+    ...(hookups.length > 0 ? [] : [{ type: 'addHookup', hookup: air } as const]),
+    setHookups(antennaCable.id, antennaCable.hookups ?? others.map((h) => h.id)),
+    ...listed.map((c) => setHookups(c.id, [...(c.hookups ?? []), load.id])),
+  ];
 }

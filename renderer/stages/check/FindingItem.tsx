@@ -1,29 +1,35 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { useStore } from 'zustand';
 import type { Finding } from '../../../core/index.ts';
-import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { pointAt } from '../../store/view.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { AcceptForm } from './AcceptForm.tsx';
+import { FixPreview } from './FixPreview.tsx';
+import { findingsView, unfold } from './findings-view.ts';
 import { placeName } from './place-name.ts';
 import { showFinding } from './show-finding.ts';
 
 interface Props {
   finding: Finding;
   consequences?: readonly Finding[];
-  /** The finding whose reason and advice are shown. */
-  unfolded: string | null;
-  onUnfold: (id: string) => void;
+  /** The newest report no longer has it; it stays while its reason is being typed. */
+  gone?: boolean;
 }
 
 /** One finding: its sentence always, its reason and advice once it is chosen, and what follows from it under a fold. */
-export function FindingItem({ finding, consequences = [], unfolded, onUnfold }: Props) {
-  const [follows, setFollows] = useState(false);
-  const open = unfolded === finding.id;
+export function FindingItem({ finding, consequences = [], gone = false }: Props) {
+  const [wanted, setFollows] = useState(false);
+  const open = useStore(findingsView, (v) => v.unfolded === finding.id);
+  // One that came to follow from another while it was looked at stays in view.
+  const holds = useStore(findingsView, (v) => consequences.some((c) => c.id === v.unfolded && c.id in v.typed));
+  const follows = wanted || holds;
   const show = () => {
-    showFinding(finding);
-    if (!open) onUnfold(finding.id);
+    if (!open) showFinding(finding);
+    unfold(open ? null : finding.id);
   };
+  // Nothing says that the pointer has left what is no longer there.
+  useEffect(() => () => pointAt([]), []);
   const count = consequences.length;
   return (
     <article
@@ -37,6 +43,7 @@ export function FindingItem({ finding, consequences = [], unfolded, onUnfold }: 
           <button
             type="button"
             aria-expanded={open}
+            data-keep={`title ${finding.id}`}
             onClick={show}
             onFocus={() => pointAt(finding.at)}
             onBlur={() => pointAt([])}
@@ -46,7 +53,8 @@ export function FindingItem({ finding, consequences = [], unfolded, onUnfold }: 
         </h3>
         <p>{finding.message}</p>
         <Places finding={finding} />
-        {open && <Reasons finding={finding} />}
+        {gone && <p className="soft">It is no longer found: there is nothing to accept.</p>}
+        {open && <Reasons finding={finding} gone={gone} />}
         {count > 0 && (
           <button type="button" className="link small" aria-expanded={follows} onClick={() => setFollows(!follows)}>
             {follows
@@ -58,7 +66,7 @@ export function FindingItem({ finding, consequences = [], unfolded, onUnfold }: 
           <ol className="consequences">
             {consequences.map((c) => (
               <li key={c.id}>
-                <FindingItem finding={c} unfolded={unfolded} onUnfold={onUnfold} />
+                <FindingItem finding={c} />
               </li>
             ))}
           </ol>
@@ -85,7 +93,7 @@ function Places({ finding }: { finding: Finding }) {
   );
 }
 
-function Reasons({ finding }: { finding: Finding }) {
+function Reasons({ finding, gone }: { finding: Finding; gone: boolean }) {
   const station = useStation();
   const names = finding.hookups.map((id) => station.hookups.find((h) => h.id === id)?.name).filter(Boolean);
   const { fix } = finding;
@@ -98,12 +106,8 @@ function Reasons({ finding }: { finding: Finding }) {
       {names.length > 0 && names.length < station.hookups.length && (
         <p className="soft">In hook-up {names.join(', ')}.</p>
       )}
-      {fix && (
-        <button type="button" className="button" onClick={() => change(fix.change)}>
-          {fix.name}
-        </button>
-      )}
-      <AcceptForm finding={finding} />
+      {fix && !gone && <FixPreview finding={finding} fix={fix} />}
+      <AcceptForm finding={finding} gone={gone} />
     </div>
   );
 }

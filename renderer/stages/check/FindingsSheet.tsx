@@ -1,62 +1,59 @@
-import { useMemo, useState } from 'react';
-import { type Severity, severities } from '../../../core/index.ts';
+import { useEffect, useMemo, useRef } from 'react';
+import { useStore } from 'zustand';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useResults, useStation } from '../../store/use-store.ts';
-import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { AcceptedList } from './AcceptedList.tsx';
+import { FindingFilter } from './FindingFilter.tsx';
 import { FindingItem } from './FindingItem.tsx';
 import './findings.css';
+import { filterFindings } from './filter-findings.ts';
+import { findingsView } from './findings-view.ts';
 import { groupFindings } from './group-findings.ts';
+import { keepTyped } from './keep-typed.ts';
+import { Steady } from './Steady.tsx';
 
 /** What is wrong, worst first, each with its reason and its place. */
 export function FindingsSheet() {
   const report = useResults((r) => r.report);
   const problem = useResults((r) => r.problem);
-  const empty = useStation((s) => s.units.length === 0);
+  const station = useStation();
+  const { hidden, about, typed } = useStore(findingsView);
   const grouped = useMemo(() => groupFindings(report?.findings ?? []), [report]);
-  const [unfolded, setUnfolded] = useState<string | null>(null);
+  const { open, accepted, hiddenCount } = useMemo(
+    () => filterFindings(station, grouped, { hidden, about }),
+    [station, grouped, hidden, about],
+  );
+  const found = useMemo(() => new Set(report?.findings.map((f) => f.id)), [report]);
+  const order = useRef<readonly string[]>([]);
+  const listed = keepTyped(open, typed, order.current, found);
+  useEffect(() => {
+    order.current = listed.map((c) => c.finding.id);
+  });
   return (
-    <aside className="sheet findings" aria-label="Findings">
+    <Steady label="Findings" className="findings">
       <div className="sheet-head">
-        <h2>Findings</h2>
-        <Counts counts={grouped.counts} />
+        <h2 tabIndex={-1}>Findings</h2>
+        {report && <FindingFilter all={grouped} hiddenCount={hiddenCount} />}
       </div>
       <PrintFrame title="Findings">
         {!report && !problem && <p className="soft">Computing…</p>}
-        {report && grouped.open.length === 0 && (
-          <p className="findings-none">
-            {empty ? 'Nothing is drawn yet.' : 'Nothing is wrong as far as this can be computed.'}
-          </p>
+        {report && listed.length === 0 && (
+          <p className="findings-none">{noneWords(station.units.length === 0, hiddenCount)}</p>
         )}
         <ol>
-          {grouped.open.map(({ finding, consequences }) => (
+          {listed.map(({ finding, consequences, gone }) => (
             <li key={finding.id}>
-              <FindingItem
-                finding={finding}
-                consequences={consequences}
-                unfolded={unfolded}
-                onUnfold={(id) => setUnfolded(unfolded === id ? null : id)}
-              />
+              <FindingItem finding={finding} consequences={consequences} gone={gone} />
             </li>
           ))}
         </ol>
-        <AcceptedList findings={grouped.accepted} />
+        <AcceptedList findings={accepted} />
       </PrintFrame>
-    </aside>
+    </Steady>
   );
 }
 
-function Counts({ counts }: { counts: Readonly<Record<Severity, number>> }) {
-  return (
-    <ul className="counts" aria-label="Open findings by severity">
-      {severities.map((severity) => (
-        <li key={severity} className={counts[severity] === 0 ? 'zero' : ''}>
-          <span aria-hidden="true">
-            <SeverityShape severity={severity} size={12} />
-          </span>
-          <b>{counts[severity]}</b> {severity}
-        </li>
-      ))}
-    </ul>
-  );
+function noneWords(empty: boolean, hiddenCount: number): string {
+  if (hiddenCount > 0) return 'No open finding fits the filter.';
+  return empty ? 'Nothing is drawn yet.' : 'Nothing is wrong as far as this can be computed.';
 }

@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../../../core/index.ts';
 
 /** A cause with all that follows from it, in the report's order. */
-interface Cause {
+export interface Cause {
   readonly finding: Finding;
   readonly consequences: readonly Finding[];
 }

@@ -47,7 +47,7 @@ export function CableEndDetails({ station, cable, end }: Props) {
         </div>
       </div>
       <SelectField
-        label={`Plug ${end === 'a' ? 'there' : 'here'}`}
+        label={end === 'a' ? 'Plug, from' : 'Plug, to'}
         value={plugOf(station, cable, end)?.id ?? ''}
         options={plugChoices(station, cable, end)}
         onChoose={setPlug}

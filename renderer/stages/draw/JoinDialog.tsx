@@ -6,13 +6,13 @@ import {
   portName,
   proposalWords,
   type Station,
-  shelf,
 } from '../../../core/index.ts';
 import { onGrid } from '../../canvas/card-size.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
 import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying.ts';
 import { sizeOf } from '../../canvas/layout.ts';
 import type { Point } from '../../canvas/routing/geometry.ts';
+import { allKinds } from '../../store/place-kind.ts';
 import { useStation } from '../../store/use-store.ts';
 import { type Choice, ChoiceDialog, hasWords } from '../../widgets/ChoiceDialog.tsx';
 
@@ -67,7 +67,7 @@ function portChoices(station: Station, from: PortRef, moving: boolean): Choice[]
 }
 
 const unitChoices = (station: Station, from: PortRef, at: Point | null): Choice[] =>
-  findNewPartners(station, from, shelf).map((partner) => ({
+  findNewPartners(station, from, allKinds()).map((partner) => ({
     key: `new ${partner.kind.id}`,
     what: 'new unit',
     label: partner.kind.kind.name,

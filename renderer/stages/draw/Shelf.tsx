@@ -1,13 +1,21 @@
 import { useState } from 'react';
-import { type ShelfKind, searchShelf, shelfGroups } from '../../../core/index.ts';
-import { kindMime } from '../../canvas/kind-mime.ts';
+import { useStore } from 'zustand';
+import { type ShelfKind, searchKinds, searchShelf, shelfGroups } from '../../../core/index.ts';
 import { placeInView } from '../../canvas/place-in-view.ts';
+import { ownKindsStore } from '../../store/own-kinds.ts';
+import { OwnKinds } from './OwnKinds.tsx';
+import { RecentKinds } from './RecentKinds.tsx';
+import { ShelfRow } from './ShelfRow.tsx';
 import './shelf.css';
 
-/** Every kind of unit, to be dragged to the paper or placed by a click. */
+/** Every kind of unit, to be dragged to the paper or placed by a click; the user's own ones first. */
 export function Shelf() {
   const [text, setText] = useState('');
   const found = searchShelf(text);
+  const own = searchKinds(
+    useStore(ownKindsStore, (s) => s.kinds),
+    text,
+  );
   return (
     <aside className="shelf" aria-label="Shelf">
       <input
@@ -18,14 +26,18 @@ export function Shelf() {
         value={text}
         onChange={(event) => setText(event.target.value)}
         onKeyDown={(event) => {
-          const [first] = found;
+          const [first] = [...own, ...found];
           if (event.key === 'Enter' && first && text !== '') placeInView(first);
         }}
       />
+      {text.trim() === '' && <RecentKinds />}
+      <OwnKinds kinds={own} />
       {shelfGroups.map(({ id, name }) => (
         <Group key={id} name={name} kinds={found.filter((item) => item.kind.group === id)} />
       ))}
-      {found.length === 0 && <p className="soft small shelf-none">Nothing on the shelf has these words.</p>}
+      {found.length + own.length === 0 && (
+        <p className="soft small shelf-none">Nothing on the shelf has these words.</p>
+      )}
     </aside>
   );
 }
@@ -38,30 +50,10 @@ function Group({ name, kinds }: { name: string; kinds: readonly ShelfKind[] }) {
       <ul>
         {kinds.map((item) => (
           <li key={item.id}>
-            <Row item={item} />
+            <ShelfRow item={item} />
           </li>
         ))}
       </ul>
     </section>
-  );
-}
-
-function Row({ item }: { item: ShelfKind }) {
-  const { id, kind } = item;
-  return (
-    <button
-      type="button"
-      className={`shelf-row g-${kind.group}`}
-      draggable
-      onDragStart={(event) => {
-        event.dataTransfer.setData(kindMime, id);
-        event.dataTransfer.effectAllowed = 'copy';
-      }}
-      onClick={() => placeInView(item)}
-    >
-      <i aria-hidden="true" />
-      <span>{kind.name}</span>
-      <small>{kind.summary}</small>
-    </button>
   );
 }

@@ -1,5 +1,6 @@
 import { formatHertz, type Plan, type Station } from '../../../core/index.ts';
 import { showCautions } from '../../app/cautions.ts';
+import { showKeys } from '../../app/keys-help.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
@@ -39,6 +40,9 @@ export function StationDetails() {
       <p className="details-buttons">
         <button type="button" className="link small" onClick={showCautions}>
           Cautions
+        </button>
+        <button type="button" className="link small" onClick={showKeys}>
+          Keys and gestures
         </button>
       </p>
     </>

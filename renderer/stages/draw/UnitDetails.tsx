@@ -1,8 +1,9 @@
 import { type Actor, formatMs, type Unit, type UnitKind } from '../../../core/index.ts';
 import { lockUnits, removeSelection } from '../../app/edit-actions.ts';
-import { change } from '../../store/document.ts';
+import { change, currentStation } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { TextField } from '../../widgets/TextField.tsx';
+import { openFromUnit } from '../kinds/kind-editor.ts';
 import { UnitFigures } from './UnitFigures.tsx';
 import { UnitLive } from './UnitLive.tsx';
 import { UnitPorts } from './UnitPorts.tsx';
@@ -39,6 +40,9 @@ export function UnitDetails({ unit }: { unit: Unit }) {
       <p className="details-buttons">
         <button type="button" className="button" onClick={() => lockUnits([unit.id], !unit.locked)}>
           {unit.locked ? 'Unlock' : 'Lock in place'}
+        </button>
+        <button type="button" className="button" onClick={() => openFromUnit(currentStation(), unit)}>
+          Make this a kind
         </button>
         <button type="button" className="button" onClick={removeSelection}>
           Remove unit

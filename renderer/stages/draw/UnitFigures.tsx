@@ -1,4 +1,4 @@
-import { formatPercent, kindOf, type Unit, type UnitKind } from '../../../core/index.ts';
+import { formatPercent, hasTypicalFigures, kindOf, type Unit, type UnitKind } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
@@ -11,27 +11,32 @@ export function UnitFigures({ unit, kind }: { unit: Unit; kind: UnitKind }) {
     .map((element) => ({ element, figures: figuresOf(own, element) }))
     .filter((e) => e.figures.length > 0);
   if (shownElements.length === 0) return null;
+  const typical = hasTypicalFigures(kind);
   const confirmed = unit.confirmed === true;
   const confirm = () => change({ type: 'updateUnit', id: unit.id, set: { confirmed: confirmed ? undefined : true } });
   return (
     <section>
       <h3>Figures</h3>
       <p className="soft small">
-        {confirmed
-          ? 'You have said that these are your unit’s figures.'
-          : 'Typical figures are the shelf’s. Enter what your unit’s manual says.'}
+        {!typical
+          ? `The figures of this kind are from here: ${kind.source}.`
+          : confirmed
+            ? 'You have said that these are your unit’s figures.'
+            : 'Typical figures are the shelf’s. Enter what your unit’s manual says.'}
       </p>
       {shownElements.map(({ element, figures }) => (
         <fieldset key={element.id} className="figures">
           <legend>{elementTitle(kind, element)}</legend>
           {figures.map((figure) => (
-            <Figure key={figure.key} unit={unit} figure={figure} confirmed={confirmed} />
+            <Figure key={figure.key} unit={unit} figure={figure} confirmed={confirmed || !typical} />
           ))}
         </fieldset>
       ))}
-      <button type="button" className="button" onClick={confirm}>
-        {confirmed ? 'Mark as typical again' : 'These are my unit’s figures'}
-      </button>
+      {typical && (
+        <button type="button" className="button" onClick={confirm}>
+          {confirmed ? 'Mark as typical again' : 'These are my unit’s figures'}
+        </button>
+      )}
     </section>
   );
 }
@@ -70,7 +75,8 @@ function Figure({ unit, figure, confirmed }: FigureProps) {
       label={label}
       value={value}
       kind={kind === 'share' || kind === 'plain' ? 'number' : kind}
-      {...(kind === 'share' && { format: formatPercent })}
+      {...(kind === 'share' && { format: formatPercent, least: 0, most: 1 })}
+      {...(kind === 'plain' && { least: 0 })}
       onCommit={(n) => set({ ...unit.overrides, [key]: n })}
       after={tag}
     />

@@ -14,7 +14,8 @@ type FigureKind = Exclude<QuantityKind, 'number'> | 'plain' | 'share';
 
 type Field = readonly [field: string, label: string, kind: FigureKind];
 
-const fields: Record<UnitElement['type'], readonly Field[]> = {
+/** By type, the figures that are asked for, in their order. */
+export const figureFields: Record<UnitElement['type'], readonly Field[]> = {
   conductor: [
     ['fuseAmps', 'Fuse', 'A'],
     ['ohms', 'Resistance', 'ohm'],
@@ -111,7 +112,7 @@ const drawKinds = { current: 'A', power: 'W', resistance: 'ohm' } as const;
 /** The figures of an element in the order in which they are asked for; only those that it has. */
 export function figuresOf(kind: UnitKind, element: UnitElement): ElementFigure[] {
   const values = element as unknown as Record<string, unknown>;
-  const own = fields[element.type].flatMap(([field, label, quantity]): ElementFigure[] => {
+  const own = figureFields[element.type].flatMap(([field, label, quantity]): ElementFigure[] => {
     const value = values[field];
     return typeof value === 'number' ? [{ key: `${element.id}.${field}`, label, kind: quantity, value }] : [];
   });
@@ -128,7 +129,8 @@ export function figuresOf(kind: UnitKind, element: UnitElement): ElementFigure[]
 const lower = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
-const titles: Record<UnitElement['type'], string> = {
+/** What a unit's parts are called. */
+export const elementTitles: Record<UnitElement['type'], string> = {
   conductor: 'Inside connection',
   supply: 'Gives power',
   battery: 'Battery',
@@ -148,7 +150,7 @@ const titles: Record<UnitElement['type'], string> = {
 
 /** `RF path, antenna – receiver`: what an element is and at which ports. */
 export function elementTitle(kind: UnitKind, element: UnitElement): string {
-  const title = element.type === 'conductor' && element.fuseAmps !== undefined ? 'Fuse' : titles[element.type];
+  const title = element.type === 'conductor' && element.fuseAmps !== undefined ? 'Fuse' : elementTitles[element.type];
   const labels = [...new Set(portsOf(element).map((id) => labelOf(kind, id)))].filter(Boolean);
   return labels.length > 0 ? `${title}, ${labels.join(' – ')}` : title;
 }

@@ -57,6 +57,38 @@ testRule(noDummyLoadHookup, {
       values: { transmitter: 'tx' },
     },
     {
+      name: 'two hook-ups, each with its antenna and its key',
+      station: drawStation({
+        units: { ...units, other: 'straight-key', long: 'wire-antenna' },
+        cables: [
+          'supply.out > tx.power',
+          ['key.out > tx.key', { hookups: ['air'] }],
+          ['other.out > tx.key', { hookups: ['long'] }],
+          ['tx.antenna > wire.feed', { hookups: ['air'] }],
+          ['tx.antenna > long.feed', { hookups: ['long'] }],
+        ],
+        hookups: [
+          { id: 'air', name: 'On air' },
+          { id: 'long', name: 'On the long wire' },
+        ],
+      }),
+      message: 'none',
+      severity: 'note',
+      at: { unit: 'tx' },
+      hookups: ['air', 'long'],
+    },
+    {
+      name: 'one hook-up with its name',
+      station: drawStation({
+        units,
+        cables: [...feeds, 'tx.antenna > wire.feed'],
+        hookups: [{ id: 'air', name: 'On the dummy load' }],
+      }),
+      message: 'none',
+      severity: 'note',
+      at: { unit: 'tx' },
+    },
+    {
       name: 'a load on the side of the switch that no hook-up selects',
       station: drawStation({
         units: {

@@ -1,9 +1,18 @@
 import { typicalFigures } from '../../../core/rules/drawing/typical-figures.ts';
+import type { Station } from '../../../core/station/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 
+/** A key of a kind whose figures are from here. */
+function withSource(source: string): Station {
+  const station = drawStation({ units: { key: 'straight-key' } });
+  const kinds = Object.entries(station.kinds).map(([id, kind]) => [id, { ...kind, source }]);
+  return { ...station, kinds: Object.fromEntries(kinds) };
+}
+
 testRule(typicalFigures, {
   silent: [
+    { name: 'a kind of one’s own', station: withSource('own figures') },
     { name: 'nothing drawn', station: drawStation({ units: {} }) },
     {
       name: 'one confirmed, one with its own figures',
@@ -16,6 +25,14 @@ testRule(typicalFigures, {
     },
   ],
   reported: [
+    {
+      name: 'typical with a remark',
+      station: withSource('Typical figures; resistance from memory'),
+      message: 'one',
+      severity: 'note',
+      at: { unit: 'key' },
+      values: { units: 'key', count: 1 },
+    },
     {
       name: 'one of three',
       station: drawStation({

@@ -2,11 +2,17 @@ import { reversedPolarity } from '../../../core/rules/power/reversed-polarity.ts
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 
-// The receiver's barrel is centre minus; the usual lead is centre plus.
+// The receiver's barrel is centre minus; the usual ready-made lead is centre plus.
 const swapped = {
   wiring: [
     { a: 'plus', b: 'shell' },
     { a: 'minus', b: 'centre' },
+  ],
+};
+const straight = {
+  wiring: [
+    { a: 'plus', b: 'centre' },
+    { a: 'minus', b: 'shell' },
   ],
 };
 const units = { supply: 'bench-supply', receiver: 'receiver-with-mute' };
@@ -29,7 +35,7 @@ testRule(reversedPolarity, {
   reported: [
     {
       name: 'a centre-minus receiver on the usual lead',
-      station: drawStation({ units, cables: ['supply.out > receiver.power'] }),
+      station: drawStation({ units, cables: [['supply.out > receiver.power', straight]] }),
       message: 'reversed',
       severity: 'danger',
       at: { unit: 'receiver', port: 'power' },

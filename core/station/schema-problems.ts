@@ -1,0 +1,61 @@
+import type { z } from 'zod';
+import { type Problem, placeOf } from './problem.ts';
+
+/** Beyond this many the rest is counted, not listed. */
+const listed = 200;
+
+/** What a schema found wrong with a value read from a file, in sentences, each with its place. */
+export const problemsOfSchema = (error: z.ZodError, document: unknown): Problem[] =>
+  error.issues.flatMap((issue) => problemsOfIssue(issue, document));
+
+function problemsOfIssue(issue: z.core.$ZodIssue, document: unknown): Problem[] {
+  const place = placeOf(issue.path);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
+  }
+  if (issue.code === 'invalid_key') return [{ place, message: issue.issues[0]?.message ?? 'This name does not fit.' }];
+  return [{ place, message: wordsFor(issue, valueAt(document, issue.path)) }];
+}
+
+const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], document);
+
+function wordsFor(issue: z.core.$ZodIssue, value: unknown): string {
+  switch (issue.code) {
+    case 'too_small':
+      return issue.origin === 'number' ? `It has to be at least ${issue.minimum}.` : 'It must not be empty.';
+    case 'too_big':
+      return issue.origin === 'number'
+        ? `It has to be at most ${issue.maximum}.`
+        : `It is too long: at most ${issue.maximum}.`;
+    case 'invalid_type':
+      if (value === undefined) return `It is missing: ${article(issue.expected)} belongs here.`;
+      return value === Number.POSITIVE_INFINITY
+        ? 'It is too large for a number.'
+        : `It has to be ${article(issue.expected)}.`;
+    case 'invalid_value':
+      return `It has to be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
+    case 'invalid_union':
+      return 'It is none of the kinds that are known here.';
+    default:
+      return `${issue.message.charAt(0).toUpperCase()}${issue.message.slice(1)}.`;
+  }
+}
+
+const typeWords: Record<string, string> = {
+  string: 'a text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object',
+  record: 'an object',
+};
+
+const article = (type: string): string => typeWords[type] ?? `a ${type}`;
+
+/** The first of many problems, and how many more there are. */
+export function shorten(problems: Problem[]): Problem[] {
+  if (problems.length <= listed) return problems;
+  return [...problems.slice(0, listed), { place: 'file', message: `and ${problems.length - listed} more problems.` }];
+}
