@@ -5,7 +5,7 @@ import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
 import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
-import { Shelf } from '../stages/draw/Shelf.tsx';
+import { Shelf } from '../stages/draw/shelf/Shelf.tsx';
 import { KindEditor } from '../stages/kinds/KindEditor.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';

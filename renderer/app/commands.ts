@@ -1,5 +1,5 @@
-import { addNote, addZone } from '../canvas/add-mark.ts';
 import { drawingView } from '../canvas/drawing-view.ts';
+import { addNote, addZone } from '../canvas/paper/add-mark.ts';
 import type { ShellCommand } from '../shell/bridge.ts';
 import { redoStep, undoStep } from '../store/document.ts';
 import { chooseTheme, select, showStage } from '../store/view.ts';

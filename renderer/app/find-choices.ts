@@ -1,6 +1,6 @@
 import { type Place, portName, type Station, type SurveyReport } from '../../core/index.ts';
 import { drawingView } from '../canvas/drawing-view.ts';
-import { placeInView } from '../canvas/place-in-view.ts';
+import { placeInView } from '../canvas/laying/place-in-view.ts';
 import { allKinds } from '../store/place-kind.ts';
 import { showPlaces } from '../store/view.ts';
 import { type Choice, hasWords } from '../widgets/ChoiceDialog.tsx';

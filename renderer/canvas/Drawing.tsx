@@ -1,8 +1,8 @@
 import '@xyflow/react/dist/base.css';
 import './drawing.css';
-import './cards.css';
-import './ports.css';
-import './cables.css';
+import './cards/cards.css';
+import './cards/ports.css';
+import './cables/cables.css';
 import {
   Background,
   BackgroundVariant,
@@ -17,18 +17,18 @@ import {
 import { type DragEvent, useCallback, useRef } from 'react';
 import { useStation } from '../store/use-store.ts';
 import { pointAt, select, viewStore } from '../store/view.ts';
-import { CableLine } from './CableLine.tsx';
-import { gridPx } from './card-size.ts';
-import { Guides } from './Guides.tsx';
-import { kindMime } from './kind-mime.ts';
-import { LayingHint } from './LayingHint.tsx';
-import { askPartners, finishLaying, giveUp, layingStore, startLaying } from './laying.ts';
-import { MarkCard } from './MarkCard.tsx';
-import { markOfNode } from './mark-nodes.ts';
-import { PaperMap } from './PaperMap.tsx';
-import { PaperTools } from './PaperTools.tsx';
-import { cableAt, placeDropped } from './place-dropped.ts';
-import { UnitCard } from './UnitCard.tsx';
+import { CableLine } from './cables/CableLine.tsx';
+import { gridPx } from './cards/card-size.ts';
+import { UnitCard } from './cards/UnitCard.tsx';
+import { kindMime } from './laying/kind-mime.ts';
+import { LayingHint } from './laying/LayingHint.tsx';
+import { askPartners, finishLaying, giveUp, layingStore, startLaying } from './laying/laying.ts';
+import { cableAt, placeDropped } from './laying/place-dropped.ts';
+import { Guides } from './paper/Guides.tsx';
+import { MarkCard } from './paper/MarkCard.tsx';
+import { markOfNode } from './paper/mark-nodes.ts';
+import { PaperMap } from './paper/PaperMap.tsx';
+import { PaperTools } from './paper/PaperTools.tsx';
 import { useCanvasItems } from './use-canvas-items.ts';
 import { useFitting } from './use-fitting.ts';
 import { useShownPlaces } from './use-shown-places.ts';

@@ -2,12 +2,12 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Station } from '../../core/index.ts';
 import { currentStation } from '../store/document.ts';
-import { type Guide, guidesOf, type Pull, pullOf } from './guides.ts';
-import { keptRoutes, type Layout } from './kept-routes.ts';
 import { cardsOf, layoutOf, type Positions } from './layout.ts';
-import { routeCables } from './route.ts';
+import { type Guide, guidesOf, type Pull, pullOf } from './paper/guides.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
+import { keptRoutes, type Layout } from './routing/kept-routes.ts';
+import { routeCables } from './routing/route.ts';
 import { simpleWay } from './routing/simple-way.ts';
 
 /** What the drawing works out or does for the moment; nothing of it is in the document. */

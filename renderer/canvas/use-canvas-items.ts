@@ -4,10 +4,10 @@ import { type Change, drawnKind, type Unit, type UnitKind } from '../../core/ind
 import { change, documentStore } from '../store/document.ts';
 import { useStation, useView } from '../store/use-store.ts';
 import { select, viewStore } from '../store/view.ts';
+import { toHandles } from './cards/to-handles.ts';
 import { draggedTo, dragUnits, drawingStore, endDrag, resizeMark, routeStation, useDrawing } from './drawing-store.ts';
 import { sizeOf } from './layout.ts';
-import { markChanges, markNode, markOfNode } from './mark-nodes.ts';
-import { toHandles } from './to-handles.ts';
+import { markChanges, markNode, markOfNode } from './paper/mark-nodes.ts';
 
 interface Kept {
   unit: Unit;

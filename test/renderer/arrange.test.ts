@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alignCards, type Card, spaceCards } from '../../renderer/canvas/arrange.ts';
+import { alignCards, type Card, spaceCards } from '../../renderer/canvas/paper/arrange.ts';
 
 const card = (id: string, x: number, y: number, width = 90, height = 54): Card => ({ id, x, y, width, height });
 const placed = (cards: readonly Card[], moves: readonly { id: string; position: { x: number; y: number } }[]) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkKind, connectors, type ElementField, elementFields, shelf, type UnitElement } from '../../core/index.ts';
-import { blankElement } from '../../renderer/stages/kinds/blank-element.ts';
-import { blankValue } from '../../renderer/stages/kinds/blank-value.ts';
+import { blankElement } from '../../renderer/stages/kinds/fields/blank-element.ts';
+import { blankValue } from '../../renderer/stages/kinds/fields/blank-value.ts';
 
 const kind = { ...shelf.find((item) => item.id === 'automatic-tuner')!.kind, elements: [] };
 const types = Object.keys(elementFields) as UnitElement['type'][];

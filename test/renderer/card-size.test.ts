@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { shelf } from '../../core/index.ts';
-import { cardSize } from '../../renderer/canvas/card-size.ts';
-import { figureLines } from '../../renderer/canvas/figures.ts';
-import { textWidth } from '../../renderer/canvas/text-width.ts';
+import { cardSize } from '../../renderer/canvas/cards/card-size.ts';
+import { figureLines } from '../../renderer/canvas/cards/figures.ts';
+import { textWidth } from '../../renderer/canvas/cards/text-width.ts';
 
 const sizes = shelf.map(({ id, kind }) => ({ id, kind, size: cardSize(kind, kind.name) }));
 

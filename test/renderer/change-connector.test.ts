@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkKind, connectors, shelf, type UnitKind } from '../../core/index.ts';
-import { changeConnector } from '../../renderer/stages/kinds/change-connector.ts';
+import { changeConnector } from '../../renderer/stages/kinds/fields/change-connector.ts';
 
 const kindOf = (id: string): UnitKind => structuredClone(shelf.find((item) => item.id === id)!.kind);
 

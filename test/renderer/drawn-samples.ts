@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { readStation, type Station } from '../../core/index.ts';
-import { flagHeight, flagSpots, flagWidth } from '../../renderer/canvas/flags.ts';
+import { flagHeight, flagSpots, flagWidth } from '../../renderer/canvas/cables/flags.ts';
 import { layoutOf } from '../../renderer/canvas/layout.ts';
-import { type RouteRequest, routeCables } from '../../renderer/canvas/route.ts';
 import type { Point, Rect } from '../../renderer/canvas/routing/geometry.ts';
+import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route.ts';
 
 /** A station as it is drawn. */
 export interface Drawn {

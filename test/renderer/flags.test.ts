@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { flagSpots, flagWidth } from '../../renderer/canvas/flags.ts';
-import { pillSpot } from '../../renderer/canvas/pill-spot.ts';
+import { flagSpots, flagWidth } from '../../renderer/canvas/cables/flags.ts';
+import { pillSpot } from '../../renderer/canvas/cables/pill-spot.ts';
 
 const line = (length: number) => [
   { x: 0, y: 0 },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { guidesOf, pullOf } from '../../renderer/canvas/guides.ts';
+import { guidesOf, pullOf } from '../../renderer/canvas/paper/guides.ts';
 
 describe('snapping to a straight cable', () => {
   const across = (own: number, other: number) =>

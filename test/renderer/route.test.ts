@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { type RouteRequest, routeCables } from '../../renderer/canvas/route.ts';
 import type { Point, Rect } from '../../renderer/canvas/routing/geometry.ts';
+import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route.ts';
 
 const left: Rect = { x: 0, y: 0, width: 108, height: 180 };
 const right: Rect = { x: 324, y: 0, width: 108, height: 180 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Card } from '../../renderer/canvas/arrange.ts';
-import { settle } from '../../renderer/canvas/settle.ts';
+import type { Card } from '../../renderer/canvas/paper/arrange.ts';
+import { settle } from '../../renderer/canvas/paper/settle.ts';
 
 const card = (id: string, x: number, y: number): Card => ({ id, x, y, width: 90, height: 54 });
 const at = (id: string, x: number, y: number) => ({ id, position: { x, y } });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { createStation } from '../../core/index.ts';
-import type { Card } from '../../renderer/canvas/arrange.ts';
-import { unitsInZones, zoneAround } from '../../renderer/canvas/zones.ts';
+import type { Card } from '../../renderer/canvas/paper/arrange.ts';
+import { unitsInZones, zoneAround } from '../../renderer/canvas/paper/zones.ts';
 
 const card = (id: string, x: number, y: number): Card => ({ id, x, y, width: 100, height: 50 });
 const zone = (id: string, x: number, width: number) =>

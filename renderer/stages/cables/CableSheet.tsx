@@ -4,7 +4,7 @@ import { printSheet } from '../../app/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useResults, useStation, useView } from '../../store/use-store.ts';
 import { showPlaces } from '../../store/view.ts';
-import { CableDetails } from '../draw/CableDetails.tsx';
+import { CableDetails } from '../draw/cable/CableDetails.tsx';
 import '../draw/details.css';
 import '../tables.css';
 

@@ -1,10 +1,10 @@
 import { useStation, useView } from '../../store/use-store.ts';
-import { CableDetails } from './CableDetails.tsx';
+import { CableDetails } from './cable/CableDetails.tsx';
 import './details.css';
 import { MarkDetails } from './MarkDetails.tsx';
 import { SeveralDetails } from './SeveralDetails.tsx';
-import { StationDetails } from './StationDetails.tsx';
-import { UnitDetails } from './UnitDetails.tsx';
+import { StationDetails } from './station/StationDetails.tsx';
+import { UnitDetails } from './unit/UnitDetails.tsx';
 
 /** What is selected, with everything that can be said about it; the station itself where nothing is. */
 export function DetailsSheet() {

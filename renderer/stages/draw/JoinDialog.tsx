@@ -7,9 +7,9 @@ import {
   proposalWords,
   type Station,
 } from '../../../core/index.ts';
-import { onGrid } from '../../canvas/card-size.ts';
+import { onGrid } from '../../canvas/cards/card-size.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
-import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying.ts';
+import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying/laying.ts';
 import { sizeOf } from '../../canvas/layout.ts';
 import type { Point } from '../../canvas/routing/geometry.ts';
 import { allKinds } from '../../store/place-kind.ts';

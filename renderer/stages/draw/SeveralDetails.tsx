@@ -1,6 +1,6 @@
 import { duplicateSelection, lockUnits, removeSelection } from '../../app/edit-actions.ts';
-import { type Alignment, alignCards, alignments, type Move, spaceCards } from '../../canvas/arrange.ts';
 import { cardsOf } from '../../canvas/layout.ts';
+import { type Alignment, alignCards, alignments, type Move, spaceCards } from '../../canvas/paper/arrange.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { type Selection, select } from '../../store/view.ts';

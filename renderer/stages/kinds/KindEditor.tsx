@@ -1,20 +1,20 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { ask } from '../../app/questions.ts';
-import { CardPreview } from '../../canvas/CardPreview.tsx';
-import { ActorsSection } from './ActorsSection.tsx';
-import { ElementsSection } from './ElementsSection.tsx';
+import { CardPreview } from '../../canvas/cards/CardPreview.tsx';
+import { ActorsSection } from './sections/ActorsSection.tsx';
+import { ElementsSection } from './sections/ElementsSection.tsx';
 import './kinds.css';
 import './kind-rows.css';
 import { closeEditor, type Editing, editorStore, useEditing } from './kind-editor.ts';
-import { PlaceSection } from './PlaceSection.tsx';
-import { PortsSection } from './PortsSection.tsx';
 import { ProblemList } from './ProblemList.tsx';
-import { SettingsSection } from './SettingsSection.tsx';
 import { StartFrom } from './StartFrom.tsx';
-import { TextSection } from './TextSection.tsx';
+import { PlaceSection } from './sections/PlaceSection.tsx';
+import { PortsSection } from './sections/PortsSection.tsx';
+import { SettingsSection } from './sections/SettingsSection.tsx';
+import { TextSection } from './sections/TextSection.tsx';
+import { WordsSection } from './sections/WordsSection.tsx';
 import { takeIntoUse } from './take-into-use.ts';
-import { WordsSection } from './WordsSection.tsx';
 
 /** Makes or changes a unit kind, with its card beside the form. */
 export function KindEditor() {

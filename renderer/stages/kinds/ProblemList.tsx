@@ -1,7 +1,7 @@
 import type { UnitKind } from '../../../core/index.ts';
-import { elementTitle } from '../draw/element-figures.ts';
+import { elementTitle } from '../draw/unit/element-figures.ts';
+import { openRow } from './fields/open-row.ts';
 import { useEditing } from './kind-editor.ts';
-import { openRow } from './open-row.ts';
 
 /** What keeps the kind from being used; a click goes to the place. */
 export function ProblemList() {

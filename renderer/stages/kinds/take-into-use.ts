@@ -1,6 +1,6 @@
 import { type Change, changeKind, type Station, type UnitKind, writeKind } from '../../../core/index.ts';
 import { ask, tell } from '../../app/questions.ts';
-import { placeInView } from '../../canvas/place-in-view.ts';
+import { placeInView } from '../../canvas/laying/place-in-view.ts';
 import { change, currentStation } from '../../store/document.ts';
 import { freeKindId, keepKind, type OwnKind } from '../../store/own-kinds.ts';
 import { closeEditor, type Editing } from './kind-editor.ts';

@@ -1,0 +1,48 @@
+import type { Point, Rect } from './geometry.ts';
+import type { RouteRequest } from './route.ts';
+
+/** All cards and cables of a drawing, as the router gets them. */
+export interface Layout {
+  readonly cards: readonly Rect[];
+  readonly requests: readonly RouteRequest[];
+}
+
+/** Nearer than this to a card, a route has to give way. */
+const clearPx = 8;
+
+/**
+ * The routes that may stay when a drawing changes: of cables whose ends are where they were, and that no new or moved
+ * card lies on. All of them, and no more, where nothing changed.
+ */
+export function keptRoutes(
+  before: Layout,
+  after: Layout,
+  routes: ReadonlyMap<string, Point[]>,
+): ReadonlyMap<string, Point[]> {
+  const oldCards = new Set(before.cards.map(textOf));
+  const newCards = after.cards.filter((card) => !oldCards.has(textOf(card)));
+  const oldRequests = new Map(before.requests.map((r) => [r.id, requestText(r)]));
+  const kept = new Map<string, Point[]>();
+  for (const request of after.requests) {
+    const route = routes.get(request.id);
+    if (!route || oldRequests.get(request.id) !== requestText(request)) continue;
+    if (!newCards.some((card) => crosses(route, card))) kept.set(request.id, route);
+  }
+  return kept;
+}
+
+const textOf = ({ x, y, width, height }: Rect): string => `${x} ${y} ${width} ${height}`;
+
+const requestText = ({ number, a, b }: RouteRequest): string => [number, a.x, a.y, a.side, b.x, b.y, b.side].join(' ');
+
+const crosses = (route: readonly Point[], card: Rect): boolean =>
+  route.some((q, i) => {
+    const p = route[i - 1];
+    return (
+      p !== undefined &&
+      Math.max(p.x, q.x) > card.x - clearPx &&
+      Math.min(p.x, q.x) < card.x + card.width + clearPx &&
+      Math.max(p.y, q.y) > card.y - clearPx &&
+      Math.min(p.y, q.y) < card.y + card.height + clearPx
+    );
+  });
