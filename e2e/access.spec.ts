@@ -1,5 +1,5 @@
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, stage, unit } from './drawing.ts';
+import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
 import { seriousProblems } from './serious-problems.ts';
 
 for (const theme of ['light', 'dark'] as const) {
@@ -42,6 +42,37 @@ for (const theme of ['light', 'dark'] as const) {
     await page.getByRole('button', { name: 'Compare two hook-ups' }).click();
     await expect(page.getByText('They have the same cables and settings.')).toBeVisible();
     expect(await seriousProblems(page), 'Hook-ups').toEqual([]);
+  });
+}
+
+for (const theme of ['light', 'dark'] as const) {
+  test(`nor in the editor’s lists, notes, zones and details, ${theme}`, async ({ page, address }) => {
+    await openScreen(page, address, theme);
+    await openFirstDraft(page);
+    await page.keyboard.press('Control+k');
+    expect(await seriousProblems(page), 'Find').toEqual([]);
+    await page.keyboard.press('Escape');
+    await port(page, 'Changeover', 'mute').press('Enter');
+    await expect(page.getByRole('dialog', { name: /^Join/ })).toBeVisible();
+    expect(await seriousProblems(page), 'Join').toEqual([]);
+    await page.keyboard.press('Escape');
+    await port(page, 'Changeover', 'mute').click();
+    expect(await seriousProblems(page), 'a cable being laid').toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Control+a');
+    await page.getByRole('button', { name: 'Zone', exact: true }).click();
+    await page.getByRole('button', { name: 'Map', exact: true }).click();
+    expect(await seriousProblems(page), 'a zone, and the map').toEqual([]);
+    await page.keyboard.press('Control+a');
+    expect(await seriousProblems(page), 'several selected').toEqual([]);
+    await page.getByRole('main').getByText('R2', { exact: true }).first().click();
+    await page.getByRole('button', { name: 'Put a unit into it' }).click();
+    expect(await seriousProblems(page), 'a unit to put in').toEqual([]);
+    await page.keyboard.press('Escape');
+    expect(await seriousProblems(page), 'a cable’s details').toEqual([]);
+    await unit(page, 'Receiver').click({ position: { x: 20, y: 8 } });
+    await page.getByText('Ports and their sides').click();
+    expect(await seriousProblems(page), 'a unit’s details').toEqual([]);
   });
 }
 
