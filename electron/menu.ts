@@ -49,6 +49,7 @@ function fileMenu({ samples, recent, actions }: MenuContents, mac: boolean): Men
     command('save', 'Save', 'CmdOrCtrl+S'),
     command('save-as', 'Save as…', 'CmdOrCtrl+Shift+S'),
     separator,
+    command('station-book', 'Station book…', 'CmdOrCtrl+B'),
     command('print', 'Print…', 'CmdOrCtrl+P'),
     command('save-pdf', 'Save as PDF…', 'CmdOrCtrl+Shift+P'),
     separator,

@@ -1,4 +1,6 @@
 import { Drawing } from '../canvas/Drawing.tsx';
+import { Book } from '../print/book/Book.tsx';
+import { PaperDialog } from '../print/PaperDialog.tsx';
 import { BudgetSheet } from '../stages/budget/BudgetSheet.tsx';
 import { CableSheet } from '../stages/cables/CableSheet.tsx';
 import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
@@ -42,6 +44,8 @@ export function App() {
       <FindDialog />
       <JoinDialog />
       <KindEditor />
+      <PaperDialog />
+      <Book />
       <QuestionDialog />
     </div>
   );

@@ -1,4 +1,5 @@
 import { hookupsOf } from '../../core/index.ts';
+import { askPaper } from '../print/book/book-store.ts';
 import { keydownsOf, useHookup, useKeydown } from '../store/current.ts';
 import { isEdited } from '../store/document.ts';
 import { useDocument, useResults, useStation, useView } from '../store/use-store.ts';
@@ -38,6 +39,9 @@ export function TitleBar() {
         </button>
         <button type="button" onClick={() => void save()} title="Save (Ctrl S)">
           Save
+        </button>
+        <button type="button" onClick={askPaper} title="Put the station on paper (Ctrl B)">
+          Book
         </button>
         <button type="button" onClick={openFind} title="Find a unit, port, cable or finding (Ctrl K)">
           Find

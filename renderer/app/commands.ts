@@ -1,5 +1,6 @@
 import { drawingView } from '../canvas/drawing-view.ts';
 import { addNote, addZone } from '../canvas/paper/add-mark.ts';
+import { askPaper } from '../print/book/book-store.ts';
 import type { ShellCommand } from '../shell/bridge.ts';
 import { redoStep, undoStep } from '../store/document.ts';
 import { chooseTheme, select, showStage } from '../store/view.ts';
@@ -17,8 +18,9 @@ type Named = Exclude<ShellCommand, `sample:${string}`>;
 const actions: Record<Named, { readonly label: string; readonly act: () => void }> = {
   save: { label: 'Save', act: () => void save() },
   'save-as': { label: 'Save as…', act: () => void save(true) },
-  print: { label: 'Print…', act: () => void printSheet() },
-  'save-pdf': { label: 'Save as PDF…', act: () => void savePdf() },
+  print: { label: 'Print this sheet…', act: () => void printSheet() },
+  'station-book': { label: 'Station book…', act: askPaper },
+  'save-pdf': { label: 'Save this sheet as PDF…', act: () => void savePdf() },
   undo: { label: 'Undo', act: undoStep },
   redo: { label: 'Redo', act: redoStep },
   steps: { label: 'Steps…', act: openSteps },

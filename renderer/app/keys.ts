@@ -1,4 +1,5 @@
 import { drawingView } from '../canvas/drawing-view.ts';
+import { askPaper } from '../print/book/book-store.ts';
 import { redoStep, undoStep } from '../store/document.ts';
 import { showStage, stages } from '../store/view.ts';
 import { openFile, save } from './document-actions.ts';
@@ -13,6 +14,7 @@ const withControl: Record<string, (shift: boolean) => void> = {
   s: (shift) => void save(shift),
   o: () => void openFile(),
   k: () => openFind(),
+  b: () => askPaper(),
   f: () => openFind(),
   d: () => duplicateSelection(),
   0: (shift) => (shift ? drawingView.fitSelection() : drawingView.fit()),

@@ -109,6 +109,7 @@ export type ShellCommand =
   | 'save'
   | 'save-as'
   | 'print'
+  | 'station-book'
   | 'save-pdf'
   | 'undo'
   | 'redo'

@@ -73,10 +73,10 @@ export function openByInput(): Promise<OpenedDocument | null> {
   });
 }
 
-/** Hands a text over as a download. */
-export function download(text: string, name: string) {
+/** Hands a text, or the bytes of a picture, over as a download. */
+export function download(content: string | Uint8Array<ArrayBuffer>, name: string) {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.href = URL.createObjectURL(new Blob([content]));
   link.download = name;
   link.click();
   // Not at once: the browser reads it after this turn.

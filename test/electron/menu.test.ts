@@ -8,6 +8,7 @@ const commands = Object.keys({
   save: 1,
   'save-as': 1,
   print: 1,
+  'station-book': 1,
   'save-pdf': 1,
   undo: 1,
   redo: 1,

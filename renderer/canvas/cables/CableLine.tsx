@@ -10,6 +10,7 @@ import { CableFlags } from './CableFlags.tsx';
 import { isHot, pillText } from './cable-figures.ts';
 import { LabelLayer } from './LabelLayer.tsx';
 import { pathOf } from './path.ts';
+import { Strokes } from './Strokes.tsx';
 
 const noHops: readonly Hop[] = [];
 
@@ -50,35 +51,4 @@ function CableOnRoute({ cable, route, selected }: { cable: Cable; route: Point[]
       </LabelLayer>
     </g>
   );
-}
-
-interface StrokesProps {
-  kind: string;
-  path: string;
-  route: readonly Point[];
-  hops: readonly Hop[];
-}
-
-function Strokes({ kind, path, route, hops }: StrokesProps) {
-  if (kind === 'dc') {
-    // Plus runs above minus (or left of it) whichever way the cable was drawn.
-    const [first, second] = route;
-    const backward = first && second && (second.x < first.x || second.y > first.y);
-    const offset = backward ? -1.7 : 1.7;
-    return (
-      <>
-        <path d={pathOf(route, hops, offset)} className="c-plus" />
-        <path d={pathOf(route, hops, -offset)} className="c-minus" />
-      </>
-    );
-  }
-  if (kind === 'rf' || kind === 'earth') {
-    return (
-      <>
-        <path d={path} className="c-outer" />
-        <path d={path} className="c-inner" />
-      </>
-    );
-  }
-  return <path d={path} className="c-line" />;
 }

@@ -1,0 +1,12 @@
+import { cautions } from '../../app/cautions.ts';
+
+/** What can hurt someone. */
+export function BookCautions() {
+  return (
+    <ul className="book-list">
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  );
+}
