@@ -22,6 +22,7 @@ async function buildRenderer() {
 async function buildElectron() {
   await bundle({ entry: 'electron/main.ts', outDir: 'dist/electron', file: 'main.cjs', format: 'cjs' });
   // A sandboxed preload must be one CommonJS file that requires nothing but electron.
+  await bundle({ entry: 'electron/print-page.ts', outDir: 'dist/electron', file: 'print-page.cjs', format: 'cjs' });
   await bundle({ entry: 'electron/preload.ts', outDir: 'dist/electron', file: 'preload.cjs', format: 'cjs' });
 }
 

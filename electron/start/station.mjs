@@ -7,11 +7,18 @@ import { pathToFileURL } from 'node:url';
 import { root, setUp } from './set-up.mjs';
 
 const program = path.join(root, 'dist/station/station.mjs');
-const sources = ['core', 'electron/station', 'electron/start/build.mjs', 'package-lock.json'];
+const common = ['core', 'electron/start/build.mjs', 'package-lock.json'];
 
 setUp();
-if (!isFresh()) {
-  const build = spawnSync(process.execPath, [path.join(root, 'electron/start/build.mjs'), 'station'], {
+const stale = [
+  ...(isFresh(program, ['electron/station']) ? [] : ['station']),
+  // A book is made by the screen.
+  ...(process.argv[2] !== 'book' || isFresh(path.join(root, 'dist/renderer/index.html'), ['renderer'])
+    ? []
+    : ['renderer', 'electron']),
+];
+if (stale.length > 0) {
+  const build = spawnSync(process.execPath, [path.join(root, 'electron/start/build.mjs'), ...stale], {
     stdio: ['ignore', 2, 2],
   });
   if (build.status !== 0) {
@@ -21,10 +28,11 @@ if (!isFresh()) {
 }
 await import(pathToFileURL(program).href);
 
-function isFresh() {
-  if (!existsSync(program)) return false;
-  const built = statSync(program).mtimeMs;
-  return sources.every((source) => newestMs(path.join(root, source)) < built);
+/** @param {string} product @param {string[]} sources */
+function isFresh(product, sources) {
+  if (!existsSync(product)) return false;
+  const built = statSync(product).mtimeMs;
+  return [...common, ...sources].every((source) => newestMs(path.join(root, source)) < built);
 }
 
 /** When the file, or the newest entry under the folder, changed; a removed file changes its folder. @param {string} entry @returns {number} */

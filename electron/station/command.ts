@@ -7,6 +7,9 @@ export interface Options {
   readonly hookup: Hookup | null;
   readonly control: string | null;
   readonly moment: 'receive' | 'sending';
+  /** The file to write, where a command writes one. */
+  readonly out: string | null;
+  readonly paper?: string;
 }
 
 export interface Given {
@@ -15,12 +18,21 @@ export interface Given {
   readonly options: Options;
 }
 
+/** What is printed, and the exit status. */
+export interface Answer {
+  readonly text: string;
+  readonly status: 0 | 1;
+}
+
+/** A reason to stop, to be read by the user; exit status 2. */
+export class Refusal extends Error {}
+
 /** A command of the line: what it prints and the exit status that follows from it. */
 export interface Command {
   readonly summary: string;
   /** Forms beside readable text. */
   readonly forms: readonly Options['form'][];
-  run(given: Given): { text: string; status: 0 | 1 };
+  run(given: Given): Answer | Promise<Answer>;
 }
 
 /** A command about the program itself: it needs no file. */

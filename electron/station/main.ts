@@ -2,11 +2,12 @@
 import { parseArgs } from 'node:util';
 import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/index.ts';
 import { audio } from './audio.ts';
+import { book } from './book/book.ts';
 import { budget } from './budget.ts';
 import { cables } from './cables.ts';
 import { check } from './check.ts';
 import { circuit } from './circuit.ts';
-import type { Command, Listing, Options } from './command.ts';
+import { type Command, type Listing, type Options, Refusal } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
@@ -14,7 +15,7 @@ import { rf } from './rf.ts';
 import { rules } from './rules.ts';
 import { shelf } from './shelf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit };
+const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit, book };
 
 const listings: Record<string, Listing> = { rules, shelf };
 
@@ -30,14 +31,13 @@ ${Object.entries({ ...commands, ...listings })
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
   --spice          as a SPICE deck (circuit)
+  --out FILE       where a book goes
+  --paper P        a4 or letter (book)
 
 Exit status: 0 nothing above doubt, 1 a danger or a fault, 2 the file or the command could not be read.
 `;
 
-/** A reason to stop before anything is worked out. */
-class Refusal extends Error {}
-
-function run(args: readonly string[]): { text: string; status: number } {
+async function run(args: readonly string[]): Promise<{ text: string; status: number }> {
   const { values, positionals } = parse(args);
   const [name, file, ...more] = positionals;
   if (values.help || name === undefined) return { text: usage, status: values.help ? 0 : 2 };
@@ -66,6 +66,8 @@ function run(args: readonly string[]): { text: string; status: number } {
     hookup: findHookup(read.station, values.hookup),
     control: values.control ?? null,
     moment: values.moment ?? 'receive',
+    out: values.out ?? null,
+    ...(values.paper !== undefined && { paper: values.paper }),
   };
   return command.run({ station: read.station, report: surveyReport(read.station), options });
 }
@@ -85,6 +87,8 @@ function parse(args: readonly string[]) {
         hookup: named,
         control: named,
         moment: named,
+        out: named,
+        paper: named,
       },
     });
   } catch (error) {
@@ -107,7 +111,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  const { text, status } = run(process.argv.slice(2));
+  const { text, status } = await run(process.argv.slice(2));
   process.stdout.write(text);
   process.exitCode = status;
 } catch (error) {

@@ -8,6 +8,7 @@ import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
 import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
 import './tokens.css';
 import './base.css';
+import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
 import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
@@ -27,7 +28,8 @@ listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
 runSurveys(openWorker);
-if (window.stationwright) void followShell(window.stationwright);
+if (isBookOrdered()) void makeOrderedBook();
+else if (window.stationwright) void followShell(window.stationwright);
 else {
   followBrowser();
   void keepDraft();

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { SelectField } from '../widgets/SelectField.tsx';
-import { bookStore, closePaper, type PaperSize } from './book/book-store.ts';
-import { type PartId, parts } from './book/parts.tsx';
+import { bookStore, closePaper, type PaperSize, type PartId, partIds } from './book/book-store.ts';
+import { parts } from './book/parts.tsx';
 import { exportPng, exportSvg } from './drawing/export-drawing.ts';
 import { printBook, saveBook } from './print-book.ts';
 
@@ -19,7 +19,7 @@ export function PaperDialog() {
 
 function Open() {
   const dialog = useRef<HTMLDialogElement>(null);
-  const [chosen, setChosen] = useState<readonly PartId[]>(parts.map((p) => p.id));
+  const [chosen, setChosen] = useState<readonly PartId[]>(partIds);
   const [paper, setPaper] = useState<PaperSize>('a4');
   useEffect(() => dialog.current?.showModal(), []);
   const toggle = (id: PartId) =>
@@ -30,10 +30,10 @@ function Open() {
       <h2 id="paper-title">Station book</h2>
       <fieldset className="figures">
         <legend>What goes on paper</legend>
-        {parts.map(({ id, label }) => (
+        {partIds.map((id) => (
           <label key={id} className="check-line">
             <input type="checkbox" checked={chosen.includes(id)} onChange={() => toggle(id)} />
-            {label}
+            {parts[id].label}
           </label>
         ))}
       </fieldset>

@@ -1,7 +1,10 @@
 import { createStore } from 'zustand/vanilla';
-import type { PartId } from './parts.tsx';
 
 export type PaperSize = 'a4' | 'letter';
+
+/** The parts of a station book in their order; each can be printed alone. */
+export const partIds = ['drawing', 'units', 'findings', 'typical', 'cautions'] as const;
+export type PartId = (typeof partIds)[number];
 
 /** What is being put on paper. */
 export interface BookRequest {

@@ -3,14 +3,13 @@ import { BookDrawing } from './BookDrawing.tsx';
 import { BookFindings } from './BookFindings.tsx';
 import { BookTypical } from './BookTypical.tsx';
 import { BookUnits } from './BookUnits.tsx';
+import type { PaperSize, PartId } from './book-store.ts';
 
-/** The parts of a station book in their order; each can be printed alone. */
-export const parts = [
-  { id: 'drawing', label: 'Drawing', Part: BookDrawing },
-  { id: 'units', label: 'Units', Part: BookUnits },
-  { id: 'findings', label: 'Findings', Part: BookFindings },
-  { id: 'typical', label: 'Typical figures', Part: BookTypical },
-  { id: 'cautions', label: 'Cautions', Part: BookCautions },
-] as const;
-
-export type PartId = (typeof parts)[number]['id'];
+/** What each part of the book is called, and what it shows. */
+export const parts: Record<PartId, { readonly label: string; readonly Part: React.FC<{ paper: PaperSize }> }> = {
+  drawing: { label: 'Drawing', Part: BookDrawing },
+  units: { label: 'Units', Part: BookUnits },
+  findings: { label: 'Findings', Part: BookFindings },
+  typical: { label: 'Typical figures', Part: BookTypical },
+  cautions: { label: 'Cautions', Part: BookCautions },
+};

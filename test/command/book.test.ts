@@ -1,0 +1,69 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bundle } from '../../electron/start/build.mjs';
+import { findBrowser } from '../../electron/station/book/find-browser.ts';
+import { sample } from '../stations/samples.ts';
+
+const root = path.join(import.meta.dirname, '../..');
+const folder = mkdtempSync(path.join(tmpdir(), 'book-'));
+const program = path.join(root, 'dist/book-test/station.mjs');
+const canPrint = findBrowser() !== null && existsSync(path.join(root, 'dist/renderer/index.html'));
+const canRead = spawnSync('pdftotext', ['-v']).error === undefined;
+
+function station(args: readonly string[], env: NodeJS.ProcessEnv = {}) {
+  const options = { encoding: 'utf8', cwd: folder, env: { ...process.env, ...env } } as const;
+  const { stdout, stderr, status } = spawnSync(process.execPath, [program, ...args], options);
+  return { out: stdout, err: stderr, status };
+}
+
+beforeAll(() =>
+  bundle({ entry: 'electron/station/main.ts', outDir: 'dist/book-test', file: 'station.mjs', format: 'es' }),
+);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe('station book', () => {
+  it.each([
+    [['book', 'hut'], '--out FILE.pdf'],
+    [['book', 'hut', '--out', 'b.pdf', '--paper', 'a5'], 'a4 or letter'],
+    [['book', 'hut', '--out', 'no/such/folder/b.pdf'], 'There is no folder'],
+    [['book', 'nowhere.json', '--out', 'b.pdf'], 'nowhere.json'],
+  ])('%j is refused with a sentence', (args, words) => {
+    const { err, status } = station(args);
+    expect(status).toBe(2);
+    expect(err).toContain(words);
+    expect(err).not.toMatch(/\bat .*:\d+:\d+/);
+    expect(existsSync(path.join(folder, 'b.pdf'))).toBe(false);
+  });
+
+  it('says what to install where nothing can print', () => {
+    const { err, status } = station(['book', 'hut', '--out', 'b.pdf'], { STATIONWRIGHT_BROWSER: '/nowhere/chromium' });
+    expect([status, err]).toEqual([2, expect.stringContaining('STATIONWRIGHT_BROWSER')]);
+  });
+
+  // A4 is 210 by 297 mm, Letter 8.5 by 11 inches: 595 by 842 and 612 by 792 points.
+  it.runIf(canPrint).each([
+    ['hut', 'a4', 595, 842],
+    ['hut-first-draft', 'letter', 612, 792],
+  ] as const)('%s on %s has every unit and cable in words, on pages of that size', (name, paper, width, height) => {
+    const out = path.join(folder, `${name}.pdf`);
+    const { err, status } = station(['book', name, '--out', out, '--paper', paper]);
+    expect([err, status]).toEqual(['', 0]);
+    const pdf = readFileSync(out, 'latin1');
+    expect(pdf.startsWith('%PDF-')).toBe(true);
+    const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map((m) => [Number(m[1]), Number(m[2])]);
+    const isPaper = ([w = 0, h = 0]: number[]) => Math.abs(w - width) < 1 && Math.abs(h - height) < 1;
+    const onSide = ([w = 0, h = 0]: number[]) => Math.abs(h - width) < 1 && Math.abs(w - height) < 1;
+    expect(boxes.length).toBeGreaterThan(3);
+    expect(boxes.every((box) => isPaper(box) || onSide(box))).toBe(true);
+    // The drawing lies on its side.
+    expect(boxes.some(onSide)).toBe(true);
+    if (!canRead) return;
+    const { stdout } = spawnSync('pdftotext', ['-layout', out, '-'], { encoding: 'utf8' });
+    const { units, cables } = sample(name);
+    for (const { number } of cables) expect(stdout).toMatch(new RegExp(`\\b${number}\\b`));
+    for (const unit of units) expect(stdout).toContain(unit.name);
+  });
+});
