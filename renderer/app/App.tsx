@@ -15,6 +15,7 @@ import { Beginning } from './Beginning.tsx';
 import { FindDialog } from './FindDialog.tsx';
 import { QuestionDialog } from './QuestionDialog.tsx';
 import { StageRail } from './StageRail.tsx';
+import { ThemePicker } from './ThemePicker.tsx';
 import { TitleBar } from './TitleBar.tsx';
 
 const sheets = { draw: DetailsSheet, check: FindingsSheet, cables: CableSheet, budget: BudgetSheet };
@@ -29,6 +30,7 @@ export function App() {
     <div className={`app stage-${stage}`}>
       <TitleBar />
       <StageRail />
+      <ThemePicker />
       {stage === 'draw' && <Shelf />}
       <main className="drawing">
         <Drawing />

@@ -3,19 +3,13 @@ import { askPaper } from '../print/book/book-store.ts';
 import { keydownsOf, useHookup, useKeydown } from '../store/current.ts';
 import { isEdited } from '../store/document.ts';
 import { useDocument, useResults, useStation, useView } from '../store/use-store.ts';
-import { chooseControl, chooseHookup, chooseMoment, chooseTheme, type Theme } from '../store/view.ts';
+import { chooseControl, chooseHookup, chooseMoment } from '../store/view.ts';
 import { newStation, openFile, save } from './document-actions.ts';
 import { openFind } from './find-store.ts';
 import { OpenFindings } from './OpenFindings.tsx';
 import { Picker } from './Picker.tsx';
 import { Steps } from './Steps.tsx';
 import './title-bar.css';
-
-const themes = [
-  { id: 'system', label: 'As system' },
-  { id: 'light', label: 'Light' },
-  { id: 'dark', label: 'Dark' },
-];
 
 /** What is open and what is looked at: title, hook-up, control and moment; file and step buttons. */
 export function TitleBar() {
@@ -47,7 +41,6 @@ export function TitleBar() {
           Find
         </button>
       </div>
-      <ThemePicker />
     </header>
   );
 }
@@ -88,9 +81,4 @@ function LookedAt() {
       </fieldset>
     </>
   );
-}
-
-function ThemePicker() {
-  const theme = useView((v) => v.theme);
-  return <Picker label="Theme" value={theme} options={themes} onChoose={(id) => chooseTheme(id as Theme)} />;
 }
