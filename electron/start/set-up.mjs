@@ -2,17 +2,23 @@
 import './require-node.mjs';
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
 export const root = path.join(import.meta.dirname, '../..');
 const lockFile = path.join(root, 'package-lock.json');
-const stampFile = path.join(root, 'node_modules/.set-up');
+const modules = path.join(root, 'node_modules');
+const stampFile = path.join(modules, '.set-up');
 
 /** Ends the process with a sentence if the packages can't be had; says on stderr what it does, if it does something. */
 export function setUp() {
   const wanted = createHash('sha256').update(readFileSync(lockFile)).digest('hex');
   if (isFresh(wanted)) return;
+  // Installing through a link would empty the folder of whoever it belongs to.
+  if (lstatSync(modules, { throwIfNoEntry: false })?.isSymbolicLink())
+    stop(
+      'node_modules is a link to a folder with other packages than package-lock.json names. Remove the link and try again.',
+    );
   console.error('Setting up: installing the packages that package-lock.json names (npm ci) ...');
   const started = performance.now();
   const result = installPackages();
@@ -30,7 +36,7 @@ export function setUp() {
 function isFresh(wanted) {
   if (existsSync(stampFile)) return readFileSync(stampFile, 'utf8') === wanted;
   // Installed by hand: npm leaves its own copy of the lock file, written after the lock file that it followed.
-  const installed = path.join(root, 'node_modules/.package-lock.json');
+  const installed = path.join(modules, '.package-lock.json');
   return existsSync(installed) && statSync(installed).mtimeMs >= statSync(lockFile).mtimeMs;
 }
 
