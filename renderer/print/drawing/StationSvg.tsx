@@ -28,7 +28,7 @@ export function layOutForPaper(station: Station) {
     width: inner.width + 2 * marginPx,
     height: inner.height + 2 * marginPx,
   };
-  return { station, routes, hops: findHops(routes), bounds };
+  return { station, cards: new Map(cards.map((c) => [c.id, c])), routes, hops: findHops(routes), bounds };
 }
 
 interface Props {
@@ -45,14 +45,22 @@ interface Props {
 
 /** The station as a picture of lines and letters: the same routes as on the screen, in the colours of paper. */
 export function StationSvg({ drawing, hookup, view, width, height, label }: Props) {
-  const { station, routes, hops, bounds } = drawing;
-  const { x, y, width: w, height: h } = view ?? bounds;
+  const { station, cards, routes, hops, bounds } = drawing;
+  const shown = view ?? bounds;
+  // A page of several shows a part: what is elsewhere would only make the paper heavy.
+  const units = station.units.filter(({ id }) => overlaps(cards.get(id), shown));
+  const cables = station.cables.flatMap((cable) => {
+    const route = routes.get(cable.id);
+    return route && overlaps(boundsOf(route.map(({ x, y }) => ({ x, y, width: 0, height: 0 }))), shown)
+      ? [{ cable, route }]
+      : [];
+  });
   const isAway = (hookups: readonly string[] | undefined) =>
     hookup !== undefined && hookups !== undefined && !hookups.includes(hookup.id);
   return (
     <svg
       className="station-svg"
-      viewBox={`${x} ${y} ${w} ${h}`}
+      viewBox={`${shown.x} ${shown.y} ${shown.width} ${shown.height}`}
       width={width}
       height={height}
       role="img"
@@ -70,20 +78,30 @@ export function StationSvg({ drawing, hookup, view, width, height, label }: Prop
           ))}
         </g>
       ))}
-      {station.cables.map((cable) => {
-        const route = routes.get(cable.id);
-        if (!route) return null;
+      {cables.map(({ cable, route }) => {
         const props = { station, cable, route, hops: hops.get(cable.id) ?? noHops, away: isAway(cable.hookups) };
         return <SvgCable key={cable.id} {...props} />;
       })}
-      {station.units.map((unit) => {
+      {units.map((unit) => {
         const kind = drawnKind(station.kinds, unit);
         return kind && <SvgCard key={unit.id} station={station} unit={unit} kind={kind} />;
       })}
-      {station.cables.map((cable) => {
-        const route = routes.get(cable.id);
-        return route && <SvgFlags key={cable.id} cable={cable} route={route} away={isAway(cable.hookups)} />;
-      })}
+      {cables.map(({ cable, route }) => (
+        <SvgFlags key={cable.id} cable={cable} route={route} away={isAway(cable.hookups)} />
+      ))}
     </svg>
+  );
+}
+
+/** Faces, badges and flags reach over their card's or line's edge. */
+const reachPx = 24;
+
+function overlaps(rect: Rect | null | undefined, view: Rect): boolean {
+  if (!rect) return false;
+  return (
+    rect.x - reachPx < view.x + view.width &&
+    view.x < rect.x + rect.width + reachPx &&
+    rect.y - reachPx < view.y + view.height &&
+    view.y < rect.y + rect.height + reachPx
   );
 }
