@@ -12,8 +12,9 @@ const common = ['core', 'electron/start/build.mjs', 'package-lock.json'];
 setUp();
 const stale = [
   ...(isFresh(program, ['electron/station']) ? [] : ['station']),
-  // A book is made by the screen.
-  ...(process.argv[2] !== 'book' || isFresh(path.join(root, 'dist/renderer/index.html'), ['renderer'])
+  // A book and a drawing are made by the screen.
+  ...(!['book', 'drawing'].includes(process.argv[2] ?? '') ||
+  isFresh(path.join(root, 'dist/renderer/index.html'), ['renderer'])
     ? []
     : ['renderer', 'electron']),
 ];

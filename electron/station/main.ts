@@ -2,7 +2,7 @@
 import { parseArgs } from 'node:util';
 import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/index.ts';
 import { audio } from './audio.ts';
-import { book } from './book/book.ts';
+import { book, drawing } from './book/book.ts';
 import { budget } from './budget.ts';
 import { cables } from './cables.ts';
 import { check } from './check.ts';
@@ -15,7 +15,18 @@ import { rf } from './rf.ts';
 import { rules } from './rules.ts';
 import { shelf } from './shelf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit, book };
+const commands: Record<string, Command> = {
+  check,
+  cables,
+  budget,
+  keydown,
+  rf,
+  audio,
+  failures,
+  circuit,
+  book,
+  drawing,
+};
 
 const listings: Record<string, Listing> = { rules, shelf };
 
@@ -31,7 +42,7 @@ ${Object.entries({ ...commands, ...listings })
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
   --spice          as a SPICE deck (circuit)
-  --out FILE       where a book goes
+  --out FILE       where a book or a drawing goes
   --paper P        a4 or letter (book)
 
 Exit status: 0 nothing above doubt, 1 a danger or a fault, 2 the file or the command could not be read.

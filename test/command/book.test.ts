@@ -30,6 +30,7 @@ describe('station book', () => {
     [['book', 'hut', '--out', 'b.pdf', '--paper', 'a5'], 'a4 or letter'],
     [['book', 'hut', '--out', 'no/such/folder/b.pdf'], 'There is no folder'],
     [['book', 'nowhere.json', '--out', 'b.pdf'], 'nowhere.json'],
+    [['drawing', 'hut', '--out', 'b.jpg'], 'SVG or a PNG'],
   ])('%j is refused with a sentence', (args, words) => {
     const { err, status } = station(args);
     expect(status).toBe(2);
@@ -65,5 +66,22 @@ describe('station book', () => {
     const { units, cables } = sample(name);
     for (const { number } of cables) expect(stdout).toMatch(new RegExp(`\\b${number}\\b`));
     for (const unit of units) expect(stdout).toContain(unit.name);
+  });
+
+  it.runIf(canPrint)('drawing as SVG has every flag and name as text, as PNG it is as large twice', () => {
+    const [svg, png] = ['d.svg', 'd.png'].map((name) => path.join(folder, name));
+    expect(station(['drawing', 'hut', '--out', svg!]).status).toBe(0);
+    const text = readFileSync(svg!, 'utf8');
+    const { units, cables } = sample('hut');
+    for (const { number } of cables) expect(text).toContain(`>${number}</text>`);
+    for (const { name } of units) expect(text).toContain(`>${name}</text>`);
+    expect(station(['drawing', 'hut', '--out', png!]).status).toBe(0);
+    const size = /viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/
+      .exec(text)
+      ?.slice(1)
+      .map((v) => 2 * Number(v));
+    const bytes = readFileSync(png!);
+    // Width and height stand in the header of a PNG (ISO/IEC 15948, 11.2.2).
+    expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual(size);
   });
 });

@@ -15,7 +15,6 @@ const quiet = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
-  '--no-pdf-header-footer',
 ];
 
 /** A program that can print a page: a browser, or Electron with a script of ours. */
@@ -24,29 +23,39 @@ export interface Printer {
   readonly script?: string;
 }
 
-/** Prints an address to a PDF file; null when it is there, else a sentence. */
-export async function printPage({ program, script }: Printer, url: string, out: string): Promise<string | null> {
+/** What came of a run: what it printed, or a sentence. */
+type Ran = { readonly out: string } | { readonly problem: string };
+
+/** Prints an address to a PDF file. */
+export const printPage = ({ program, script }: Printer, url: string, file: string): Promise<Ran> =>
+  script
+    ? run(program, [script, url, file])
+    : browse(program, ['--no-pdf-header-footer', `--print-to-pdf=${file}`, url]);
+
+/** The page at an address as it is once everything on it has come, as HTML. */
+export const readPage = (browser: string, url: string): Promise<Ran> => browse(browser, ['--dump-dom', url]);
+
+async function browse(browser: string, args: readonly string[]): Promise<Ran> {
   const profile = mkdtempSync(path.join(tmpdir(), 'stationwright-'));
-  // Chromium's sandbox refuses to run for root on Linux.
-  const sandbox = process.platform === 'linux' && process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const args = script
-    ? [...sandbox, script, url, out]
-    : [...quiet, ...sandbox, `--user-data-dir=${profile}`, `--print-to-pdf=${out}`, url];
   try {
-    return await run(program, args);
+    return await run(browser, [...quiet, `--user-data-dir=${profile}`, ...args]);
   } finally {
     rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
   }
 }
 
-function run(program: string, args: readonly string[]): Promise<string | null> {
-  const child = spawn(program, args, { stdio: 'ignore', timeout: limitMs });
+function run(program: string, args: readonly string[]): Promise<Ran> {
+  // Chromium's sandbox refuses to run for root on Linux.
+  const sandbox = process.platform === 'linux' && process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const child = spawn(program, [...sandbox, ...args], { stdio: ['ignore', 'pipe', 'ignore'], timeout: limitMs });
+  const chunks: Buffer[] = [];
+  child.stdout.on('data', (chunk: Buffer) => chunks.push(chunk));
   return new Promise((resolve) => {
-    child.on('error', (error) => resolve(`${program} could not be started: ${error.message}`));
-    child.on('exit', (code, signal) => {
-      if (code === 0) resolve(null);
-      else if (signal) resolve(`${program} took longer than ${limitMs / 1000} s and was stopped`);
-      else resolve(`${program} ended with ${code}`);
+    child.on('error', (error) => resolve({ problem: `${program} could not be started: ${error.message}` }));
+    child.on('close', (code, signal) => {
+      if (code === 0) resolve({ out: Buffer.concat(chunks).toString('utf8') });
+      else if (signal) resolve({ problem: `${program} took longer than ${limitMs / 1000} s and was stopped` });
+      else resolve({ problem: `${program} ended with ${code}` });
     });
   });
 }

@@ -2,9 +2,10 @@ import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { readPageFile } from '../../start/page-file.mjs';
 
-/** What the page is told: the station's text, the parts and the paper. */
+/** What the page is told: the station's text and what is wanted of it. */
 export interface BookOrder {
   readonly text: string;
+  readonly want: 'book' | 'svg' | 'png';
   readonly paper: string;
 }
 
