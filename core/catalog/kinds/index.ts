@@ -46,6 +46,7 @@ import { memoryKeyerUsb } from './keying/memory-keyer-usb.ts';
 import { paddle } from './keying/paddle.ts';
 import { sideSwiper } from './keying/side-swiper.ts';
 import { straightKey } from './keying/straight-key.ts';
+import { transmitInterlock } from './keying/transmit-interlock.ts';
 import { receiverMuteOnOpen } from './listening/receiver-mute-on-open.ts';
 import { receiverWithMute } from './listening/receiver-with-mute.ts';
 import { receiverWithoutMute } from './listening/receiver-without-mute.ts';
@@ -223,6 +224,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'memory-keyer-usb', kind: memoryKeyerUsb },
   { id: 'keying-adapter', kind: keyingAdapter },
   { id: 'diode-splitter', kind: diodeSplitter },
+  { id: 'transmit-interlock', kind: transmitInterlock },
   { id: 'headphones', kind: headphones },
   { id: 'loudspeaker', kind: loudspeaker },
   { id: 'microphone-dynamic', kind: microphoneDynamic },
