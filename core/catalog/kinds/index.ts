@@ -18,6 +18,7 @@ import { coaxRelay28v } from './changeover/coax-relay-28v.ts';
 import { coaxSwitch } from './changeover/coax-switch.ts';
 import { pinSwitch } from './changeover/pin-switch.ts';
 import { sequencer } from './changeover/sequencer.ts';
+import { sequencer12v } from './changeover/sequencer-12v.ts';
 import { transferRelay } from './changeover/transfer-relay.ts';
 import { bandDecoder } from './computer/band-decoder.ts';
 import { computer } from './computer/computer.ts';
@@ -116,6 +117,7 @@ import { amplifier500w } from './sending/amplifier-500w.ts';
 import { amplifierVhf150w } from './sending/amplifier-vhf-150w.ts';
 import { cwTransmitter3w } from './sending/cw-transmitter-3w.ts';
 import { cwTransmitter5w } from './sending/cw-transmitter-5w.ts';
+import { exciterForTransverter } from './sending/exciter-for-transverter.ts';
 import { handheld5w } from './sending/handheld-5w.ts';
 import { transceiver100w } from './sending/transceiver-100w.ts';
 import { transceiverQrp10w } from './sending/transceiver-qrp-10w.ts';
@@ -170,6 +172,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'amplifier-vhf-150w', kind: amplifierVhf150w },
   { id: 'valve-amplifier-1kw', kind: valveAmplifier1kw },
   { id: 'transverter-2m', kind: transverter2m },
+  { id: 'exciter-for-transverter', kind: exciterForTransverter },
   { id: 'receiver-with-mute', kind: receiverWithMute },
   { id: 'receiver-without-mute', kind: receiverWithoutMute },
   { id: 'sdr-receiver-usb', kind: sdrReceiverUsb },
@@ -184,6 +187,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'antenna-switch-4', kind: antennaSwitch4 },
   { id: 'pin-switch', kind: pinSwitch },
   { id: 'sequencer', kind: sequencer },
+  { id: 'sequencer-12v', kind: sequencer12v },
   { id: 'swr-meter', kind: swrMeter },
   { id: 'manual-tuner', kind: manualTuner },
   { id: 'dummy-load-5w', kind: dummyLoad5w },
