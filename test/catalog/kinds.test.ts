@@ -24,8 +24,9 @@ describe.each(shelf)('unit kind $id', ({ id, kind }) => {
 
   it('names contacts that it has where an actor feels, a limit holds or the case is not joined', () => {
     const contacts = kind.ports.flatMap((p) => connectors[p.connector]!.contacts.map((c) => `${p.id}.${c.id}`));
+    const joints = kind.elements.flatMap((e) => Object.values(e).filter((v) => typeof v === 'string' && v[0] === '@'));
     for (const feel of feelsOf(kind)) {
-      if ('contact' in feel) expect(contacts).toContain(feel.contact);
+      if ('contact' in feel) expect([...contacts, ...joints]).toContain(feel.contact);
       if ('port' in feel) expect(kind.ports.map((p) => p.id)).toContain(feel.port);
     }
     for (const port of kind.ports) {

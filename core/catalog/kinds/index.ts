@@ -18,6 +18,7 @@ import { coaxRelay28v } from './changeover/coax-relay-28v.ts';
 import { coaxSwitch } from './changeover/coax-switch.ts';
 import { pinSwitch } from './changeover/pin-switch.ts';
 import { sequencer } from './changeover/sequencer.ts';
+import { sequencer12v } from './changeover/sequencer-12v.ts';
 import { transferRelay } from './changeover/transfer-relay.ts';
 import { bandDecoder } from './computer/band-decoder.ts';
 import { computer } from './computer/computer.ts';
@@ -46,6 +47,7 @@ import { memoryKeyerUsb } from './keying/memory-keyer-usb.ts';
 import { paddle } from './keying/paddle.ts';
 import { sideSwiper } from './keying/side-swiper.ts';
 import { straightKey } from './keying/straight-key.ts';
+import { transmitInterlock } from './keying/transmit-interlock.ts';
 import { receiverMuteOnOpen } from './listening/receiver-mute-on-open.ts';
 import { receiverWithMute } from './listening/receiver-with-mute.ts';
 import { receiverWithoutMute } from './listening/receiver-without-mute.ts';
@@ -115,6 +117,7 @@ import { amplifier500w } from './sending/amplifier-500w.ts';
 import { amplifierVhf150w } from './sending/amplifier-vhf-150w.ts';
 import { cwTransmitter3w } from './sending/cw-transmitter-3w.ts';
 import { cwTransmitter5w } from './sending/cw-transmitter-5w.ts';
+import { exciterForTransverter } from './sending/exciter-for-transverter.ts';
 import { handheld5w } from './sending/handheld-5w.ts';
 import { transceiver100w } from './sending/transceiver-100w.ts';
 import { transceiverQrp10w } from './sending/transceiver-qrp-10w.ts';
@@ -169,6 +172,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'amplifier-vhf-150w', kind: amplifierVhf150w },
   { id: 'valve-amplifier-1kw', kind: valveAmplifier1kw },
   { id: 'transverter-2m', kind: transverter2m },
+  { id: 'exciter-for-transverter', kind: exciterForTransverter },
   { id: 'receiver-with-mute', kind: receiverWithMute },
   { id: 'receiver-without-mute', kind: receiverWithoutMute },
   { id: 'sdr-receiver-usb', kind: sdrReceiverUsb },
@@ -183,6 +187,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'antenna-switch-4', kind: antennaSwitch4 },
   { id: 'pin-switch', kind: pinSwitch },
   { id: 'sequencer', kind: sequencer },
+  { id: 'sequencer-12v', kind: sequencer12v },
   { id: 'swr-meter', kind: swrMeter },
   { id: 'manual-tuner', kind: manualTuner },
   { id: 'dummy-load-5w', kind: dummyLoad5w },
@@ -223,6 +228,7 @@ export const shelf: readonly ShelfKind[] = [
   { id: 'memory-keyer-usb', kind: memoryKeyerUsb },
   { id: 'keying-adapter', kind: keyingAdapter },
   { id: 'diode-splitter', kind: diodeSplitter },
+  { id: 'transmit-interlock', kind: transmitInterlock },
   { id: 'headphones', kind: headphones },
   { id: 'loudspeaker', kind: loudspeaker },
   { id: 'microphone-dynamic', kind: microphoneDynamic },

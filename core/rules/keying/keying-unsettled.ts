@@ -1,7 +1,8 @@
 import type { Circuit } from '../../circuit/circuit.ts';
-import type { ActorEvent } from '../../keydown/key-down.ts';
-import { controlName, unitName } from '../look.ts';
+import type { ActorEvent, Trial } from '../../keydown/key-down.ts';
+import { controlName, loadsOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
+import { feedersOf } from '../trace.ts';
 
 export const keyingUnsettled = defineRule({
   id: 'keying/keying-unsettled',
@@ -29,7 +30,7 @@ export const keyingUnsettled = defineRule({
           values: { unit: unitName(station, unit) },
           hookup: hookup.id,
           moment: 'receive',
-          touches: [`supply:${unit}`],
+          touches: [`supply:${unit}`, ...suppliesOf(trial, unit)],
         });
       }
       for (const keyDown of trial.keyDowns) {
@@ -42,11 +43,18 @@ export const keyingUnsettled = defineRule({
           values: { unit: unitName(station, unit), control: controlName(station, circuit, keyDown) },
           hookup: hookup.id,
           moment: 'sending',
+          touches: suppliesOf(trial, unit),
         });
       }
     }
   },
 });
+
+/** What feeds a unit: where that collapses the unit goes on and off with it. */
+const suppliesOf = ({ circuit, receive }: Trial, unit: string): string[] =>
+  loadsOf(circuit)
+    .filter(({ part }) => unitOfPart(part) === unit)
+    .flatMap(({ part }) => feedersOf(circuit, receive.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`));
 
 /** The unit whose actors changed most often; of several the first by name. */
 function busiestUnit({ actors }: Circuit, events: readonly ActorEvent[]): string {

@@ -25,7 +25,9 @@ export const meterRange = defineRule({
           const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
           if (scale === undefined || edge.origin.type !== 'element') continue;
           const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-          if (watts >= leastShare * scale && watts <= scale) continue;
+          // What burns a meter is another rule's business.
+          const burns = edge.maxWatts !== null && watts > edge.maxWatts;
+          if ((watts >= leastShare * scale && watts <= scale) || burns) continue;
           report({
             message: watts > scale ? 'high' : 'low',
             severity: 'doubt',

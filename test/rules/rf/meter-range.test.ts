@@ -3,10 +3,10 @@ import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';
 import { onAntenna } from './on-antenna.ts';
 
-const through = (scaleWatts: number, dbm: number) =>
+const through = (scaleWatts: number, dbm: number, maxWatts = 500) =>
   onAntenna({
     between: made({ in: ['rf', 'uhf-jack'], out: ['rf', 'uhf-jack'] }, [
-      { id: 'line', type: 'rfPath', a: 'in', b: 'out', lossDb: 0, scaleWatts },
+      { id: 'line', type: 'rfPath', a: 'in', b: 'out', lossDb: 0, scaleWatts, maxWatts },
     ]),
     rig: { 'output.dbm': dbm, 'output.maxDbm': dbm },
   });
@@ -15,6 +15,7 @@ testRule(meterRange, {
   silent: [
     { name: '100 W on a scale of 200 W', station: through(200, 50) },
     { name: '3 W on a scale of 15 W', station: through(15, 34.8) },
+    { name: '100 W through a meter for 20 W, which burns', station: through(20, 50, 20) },
   ],
   reported: [
     {

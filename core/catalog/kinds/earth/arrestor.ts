@@ -1,5 +1,18 @@
 import type { UnitKind } from '../../../station/unit-kind.ts';
 
+/** Its tube fires at 90 V; below that, DC for what hangs on the mast goes by it. */
+const centre = { minV: -70, maxV: 70 };
+
+const line = (id: string, side: 'left' | 'right'): UnitKind['ports'][number] => ({
+  id,
+  label: id,
+  class: 'rf',
+  connector: 'uhf-jack',
+  side,
+  needed: 'optional',
+  limits: { centre },
+});
+
 /** A gas tube arrestor where the coax comes into the house. */
 export const arrestor: UnitKind = {
   name: 'Arrestor, gas tube',
@@ -7,8 +20,8 @@ export const arrestor: UnitKind = {
   summary: 'In the antenna line at the entry, SO-239 on both sides, earth stud',
   words: ['lightning', 'surge', 'protector', 'arrester', 'spark gap'],
   ports: [
-    { id: 'station', label: 'station', class: 'rf', connector: 'uhf-jack', side: 'left', needed: 'optional' },
-    { id: 'antenna', label: 'antenna', class: 'rf', connector: 'uhf-jack', side: 'right', needed: 'optional' },
+    line('station', 'left'),
+    line('antenna', 'right'),
     { id: 'earth', label: 'earth', class: 'earth', connector: 'earth-stud', side: 'bottom', needed: 'always' },
   ],
   elements: [
@@ -16,5 +29,5 @@ export const arrestor: UnitKind = {
     { id: 'body', type: 'conductor', from: 'earth.earth', to: 'chassis', ohms: 0.001 },
   ],
   cautions: ['It does not protect against a direct stroke: unplug the antenna before a storm.'],
-  source: 'typical figures',
+  source: 'typical figures; a 90 V tube as general works on coax arrestors give',
 };

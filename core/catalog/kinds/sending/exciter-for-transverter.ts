@@ -1,0 +1,81 @@
+import type { UnitKind } from '../../../station/unit-kind.ts';
+
+/** A transceiver at a transverter's low side: milliwatts out of a socket of their own, its receiver in the same socket. */
+export const exciterForTransverter: UnitKind = {
+  name: 'Exciter for a transverter, 10 mW',
+  group: 'sending',
+  summary: 'Sends and listens through one BNC at 10 mW; keyed by a low line; two-pole power',
+  words: ['transceiver', 'if', 'intermediate frequency', 'transverter port', '28 MHz', 'drive'],
+  ports: [
+    { id: 'power', label: 'power', class: 'dc', connector: 'two-pole-30', side: 'left', needed: 'always' },
+    { id: 'key', label: 'key', class: 'control', connector: 'phono-jack', side: 'left', needed: 'toSend' },
+    // No range: the plan's frequency is that of the antenna, and this socket works at the transverter's low one.
+    { id: 'transverter', label: 'transverter', class: 'rf', connector: 'bnc-jack', side: 'right', needed: 'always' },
+    { id: 'phones', label: 'phones', class: 'audio', connector: 'stereo-35-jack', side: 'right', needed: 'optional' },
+  ],
+  elements: [
+    {
+      id: 'draw',
+      type: 'load',
+      plus: 'power.plus',
+      minus: 'power.minus',
+      law: 'current',
+      amount: 1.2,
+      states: [{ when: { on: ['rf'] }, amount: 2 }],
+      minV: 11.7,
+      maxV: 15.8,
+      absMaxV: 16.5,
+      reverseProtected: true,
+    },
+    { id: 'bias', type: 'pullUp', contact: 'key.centre', volts: 5, ohms: 4700, when: { powered: true } },
+    {
+      id: 'output',
+      type: 'rfSource',
+      port: 'transverter',
+      dbm: 10,
+      maxDbm: 10,
+      harmonicsDbc: -50,
+      when: { on: ['rf'] },
+    },
+    {
+      id: 'input',
+      type: 'rfLoad',
+      port: 'transverter',
+      role: 'receiver',
+      ohms: 50,
+      damageDbm: 20,
+      overloadDbm: -10,
+      when: { off: ['rf'] },
+    },
+    {
+      id: 'audio-left',
+      type: 'audioSource',
+      contact: 'phones.tip',
+      volts: 0.5,
+      ohms: 20,
+      leastOhms: 8,
+      when: { off: ['rf'], powered: true },
+    },
+    {
+      id: 'audio-right',
+      type: 'audioSource',
+      contact: 'phones.ring',
+      volts: 0.5,
+      ohms: 20,
+      leastOhms: 8,
+      when: { off: ['rf'], powered: true },
+    },
+  ],
+  actors: [
+    {
+      id: 'rf',
+      label: 'RF',
+      feels: { type: 'voltageBelow', contact: 'key.centre', volts: 1 },
+      operateMs: 5,
+      releaseMs: 4,
+      does: 'sends',
+    },
+  ],
+  cautions: ['Transmitting needs a licence.'],
+  source: 'typical figures',
+};
