@@ -7,6 +7,8 @@ export interface Options {
   readonly hookup: Hookup | null;
   readonly control: string | null;
   readonly moment: 'receive' | 'sending';
+  /** Without cables that are made or tested. */
+  readonly todo: boolean;
 }
 
 export interface Given {

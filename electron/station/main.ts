@@ -3,18 +3,33 @@ import { parseArgs } from 'node:util';
 import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/index.ts';
 import { audio } from './audio.ts';
 import { budget } from './budget.ts';
-import { cables } from './cables.ts';
 import { check } from './check.ts';
 import { circuit } from './circuit.ts';
 import type { Command, Listing, Options } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
+import { buy } from './lists/buy.ts';
+import { cables } from './lists/cables.ts';
+import { flags } from './lists/flags.ts';
+import { make } from './lists/make.ts';
 import { openFile } from './open-file.ts';
 import { rf } from './rf.ts';
 import { rules } from './rules.ts';
 import { shelf } from './shelf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit };
+const commands: Record<string, Command> = {
+  check,
+  cables,
+  make,
+  buy,
+  flags,
+  budget,
+  keydown,
+  rf,
+  audio,
+  failures,
+  circuit,
+};
 
 const listings: Record<string, Listing> = { rules, shelf };
 
@@ -25,7 +40,8 @@ ${Object.entries({ ...commands, ...listings })
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget, rf, audio, failures)
+  --csv            for a spreadsheet (cables, make, buy, flags, budget, rf, audio, failures)
+  --todo           without cables that are made or tested (make, buy)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
@@ -66,6 +82,7 @@ function run(args: readonly string[]): { text: string; status: number } {
     hookup: findHookup(read.station, values.hookup),
     control: values.control ?? null,
     moment: values.moment ?? 'receive',
+    todo: values.todo,
   };
   return command.run({ station: read.station, report: surveyReport(read.station), options });
 }
@@ -81,6 +98,7 @@ function parse(args: readonly string[]) {
         json: flag,
         csv: flag,
         spice: flag,
+        todo: flag,
         help: { ...flag, short: 'h' },
         hookup: named,
         control: named,
