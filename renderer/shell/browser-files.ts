@@ -76,7 +76,7 @@ export function openByInput(): Promise<OpenedDocument | null> {
 /** Hands a text over as a download. */
 export function download(text: string, name: string) {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.href = URL.createObjectURL(new Blob([text], { type: name.endsWith('.csv') ? 'text/csv' : 'application/json' }));
   link.download = name;
   link.click();
   // Not at once: the browser reads it after this turn.

@@ -1,6 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { neededAdapters } from '../../catalog/cable-words.ts';
 import { wiringOf } from '../../catalog/wiring.ts';
+import type { ContactRole } from '../../station/connector.ts';
 import { classOf, portName } from '../../station/parts.ts';
 import { plugOf } from '../../station/references.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema.ts';
@@ -27,7 +28,7 @@ export interface MakeEnd {
 export interface MakeWire {
   readonly from: string;
   readonly to: string;
-  readonly what: string;
+  readonly what: ContactRole;
 }
 
 /** What one cable is made of, and how it is wired. */
