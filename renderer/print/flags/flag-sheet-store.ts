@@ -2,6 +2,8 @@ import { createStore } from 'zustand/vanilla';
 import { type FlagSheet, usualFlagSheet } from '../../../core/index.ts';
 
 const key = 'stationwright.flags';
+const styles: readonly unknown[] = ['label', 'wrap', 'strip'];
+const pages: readonly unknown[] = ['a4', 'letter', 'own'];
 
 /** How flags are printed: it belongs to the labels and the printer, so it is kept here and not in the document. */
 export const flagSheetStore = createStore<{ sheet: FlagSheet }>(() => ({ sheet: remembered() }));
@@ -26,9 +28,7 @@ function remembered(): FlagSheet {
   }
 }
 
-const styles: readonly unknown[] = ['label', 'wrap', 'strip'];
-const pages: readonly unknown[] = ['a4', 'letter', 'own'];
-
+/** A sheet from what was kept of one. */
 export function sheetFrom(kept: Record<string, unknown>): FlagSheet {
   const usual: Record<string, unknown> = { ...usualFlagSheet };
   const isFine = (name: string, value: unknown) => {

@@ -46,6 +46,7 @@ describe('heat-shrink', () => {
       true,
       { overCable: 2, overCores: 4 },
     ],
+    ['a modular plug has none over its cores', ['rj45-plug', 'rj45-plug'], false, { overCable: 2, overCores: 0 }],
     ['a bare end has none', ['bare-wire', 'barrel-21-plug'], false, { overCable: 1, overCores: 0 }],
   ])('%s', (_name, plugs, fuse, pieces) =>
     expect(

@@ -8,9 +8,9 @@ type NumberName = {
 }[keyof FlagSheet];
 
 const styles = [
-  { id: 'label', label: 'one to a label' },
-  { id: 'wrap', label: 'label folded round the cable' },
-  { id: 'strip', label: 'heat-shrink or other strips' },
+  { id: 'label', label: 'on labels' },
+  { id: 'wrap', label: 'folded labels' },
+  { id: 'strip', label: 'on strips' },
 ];
 const papers = [
   { id: 'a4', label: 'A4' },

@@ -62,7 +62,7 @@ export function CableCells({ row, chosen, isOpen }: Props) {
         </Cell>
       </td>
       <td>{row.fuse || '–'}</td>
-      <td>
+      <td className="status">
         <Cell text={row.status}>
           <SelectField
             label={`Status of ${number}`}

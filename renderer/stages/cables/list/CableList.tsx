@@ -21,11 +21,11 @@ export function CableList() {
   const all = useMemo(() => listCables(station), [station]);
   const rows = useMemo(() => arrangeCables(all, filter, sort), [all, filter, sort]);
   const ids = rows.map((row) => row.id);
-  const named = chosen.length > 0 ? ids.filter((id) => chosen.includes(id)) : ids;
+  const chosenHere = ids.filter((id) => chosen.includes(id));
   return (
     <>
       <ListHead title="Cables" what="the cable list" file="cables" tableOf={() => cableTable(rows)}>
-        <button type="button" className="button" disabled={named.length === 0} onClick={() => setNumbering(true)}>
+        <button type="button" className="button" disabled={ids.length === 0} onClick={() => setNumbering(true)}>
           Number…
         </button>
       </ListHead>
@@ -38,7 +38,7 @@ export function CableList() {
           <CableTable rows={rows} chosen={chosen} sort={sort} />
         )}
       </PrintFrame>
-      {numbering && <NumberDialog ids={named} onClose={() => setNumbering(false)} />}
+      {numbering && <NumberDialog listed={ids} chosen={chosenHere} onClose={() => setNumbering(false)} />}
     </>
   );
 }

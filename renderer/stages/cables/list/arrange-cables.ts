@@ -1,5 +1,5 @@
 import type { CableRow } from '../../../../core/index.ts';
-import { hasWords } from '../../../widgets/ChoiceDialog.tsx';
+import { hasWords } from '../../../widgets/has-words.ts';
 
 export type SortColumn = 'class' | 'number' | 'from' | 'to' | 'kind' | 'length' | 'fuse' | 'status' | 'note';
 

@@ -32,7 +32,7 @@ export function PlugFace({ connector, at }: { connector: Connector; at: string }
         ))}
       </svg>
       <figcaption>
-        {connector.name} at {at}, {plan.view}. {plan.source}
+        {connector.name} at {at}, {plan.view}. Source: {plan.source}.
       </figcaption>
     </figure>
   );

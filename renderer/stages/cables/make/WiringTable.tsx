@@ -6,9 +6,9 @@ import { PlugFace } from './PlugFace.tsx';
 const drawnFrom = 5;
 
 const cores: Record<MakeWire['what'], string> = {
-  live: 'plus, signal or centre',
+  live: 'signal or plus',
   second: 'second core',
-  return: 'minus, ground or screen',
+  return: 'return: minus, ground or screen',
 };
 
 /** Contact by contact how a cable is wired, with pictures of plugs that have many. */
@@ -48,7 +48,7 @@ export function WiringTable({ row }: { row: MakeRow }) {
       <div className="plug-faces">
         {row.ends.map((end, i) => {
           const connector = connectors[end.connector];
-          if (!connector || connector.contacts.length < drawnFrom) return null;
+          if (!connector || connector.gender === 'bare' || connector.contacts.length < drawnFrom) return null;
           return <PlugFace key={i === 0 ? 'a' : 'b'} connector={connector} at={end.at} />;
         })}
       </div>
