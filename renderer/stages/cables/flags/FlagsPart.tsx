@@ -47,6 +47,10 @@ export function FlagsPart() {
           {pages.pages.length === 1 ? 'page' : 'pages'}
         </p>
       </div>
+      <p className="small soft screen-only">
+        Rings from the plug on: a wide one for the class, then one for each digit of the number by IEC 60062; their
+        letters are those of IEC 60757.
+      </p>
       <FlagSheets pages={pages} test={test} outlined={sheet.style === 'strip'} />
     </>
   );

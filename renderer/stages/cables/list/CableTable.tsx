@@ -1,4 +1,4 @@
-import { Fragment } from 'react';
+import { Fragment, useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { type CableRow, formatLength } from '../../../../core/index.ts';
 import { useStation } from '../../../store/use-store.ts';
@@ -29,6 +29,12 @@ interface Props {
 export function CableTable({ rows, chosen, sort }: Props) {
   const units = useStation((s) => s.settings.units ?? 'metric');
   const open = useStore(listsView, (v) => v.open);
+  const body = useRef<HTMLTableSectionElement>(null);
+  const [only] = chosen.length === 1 ? chosen : [];
+  // A cable that is chosen on the drawing comes into view in the list.
+  useEffect(() => {
+    if (only !== undefined) body.current?.querySelector('tr.here')?.scrollIntoView({ block: 'nearest' });
+  }, [only]);
   const total = rows.reduce((sum, row) => sum + row.lengthM, 0);
   return (
     <table className="table cable-table">
@@ -56,7 +62,7 @@ export function CableTable({ rows, chosen, sort }: Props) {
           </th>
         </tr>
       </thead>
-      <tbody>
+      <tbody ref={body}>
         {rows.map((row) => (
           <Fragment key={row.id}>
             <tr className={chosen.includes(row.id) ? 'here' : ''}>
