@@ -106,6 +106,7 @@ export const cableKinds: readonly ShelfCable[] = [
       cores: 4,
       core: { awg: 24 },
       screen: { ohmsPerM: 0.03 },
+      readyMade: true,
       source: 'common practice: power cores of 24 AWG; screen resistance from memory',
     },
   },

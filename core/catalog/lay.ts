@@ -13,7 +13,15 @@ import { mostAmps, plusContact } from './port-use.ts';
 import { usualDrop, wireLimitAmps, wireOhmsPerM } from './wire.ts';
 import { wiringOf } from './wiring.ts';
 
-const letters: Record<PortClass, string> = { dc: 'D', rf: 'R', control: 'K', audio: 'A', data: 'C', earth: 'E' };
+/** What the number of a cable begins with, by class. */
+export const classLetters: Record<PortClass, string> = {
+  dc: 'D',
+  rf: 'R',
+  control: 'K',
+  audio: 'A',
+  data: 'C',
+  earth: 'E',
+};
 
 /**
  * The change that lays a cable between two ports: the kind that its class and current need, the plugs that the ports
@@ -24,7 +32,7 @@ const letters: Record<PortClass, string> = { dc: 'D', rf: 'R', control: 'K', aud
 export function layCable(station: Station, a: PortRef, b: PortRef, hookup?: string): Change {
   const from = portOf(station, a);
   const to = portOf(station, b);
-  const letter = letters[from.port.class];
+  const letter = classLetters[from.port.class];
   const number = firstFree((n) => station.cables.some((c) => c.number === `${letter}${n}` || c.id === idOf(letter, n)));
   const lengthM = usualLengthM(station, [from.unit, to.unit]);
   const usual = usualCable(station, a, b, lengthM);

@@ -1,6 +1,7 @@
 /**
  * A table as CSV by RFC 4180: CRLF line ends, quotes where they are needed. Text that a spreadsheet would take for a
- * formula gets an apostrophe before it; numbers stay numbers.
+ * formula gets an apostrophe before it, as it does not run then and all of it can be read. Numbers stay numbers; text
+ * that looks like one (`007`, `-5`) is in quotes, for programs that keep quoted fields as text.
  */
 export function writeCsv(head: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   return [head, ...rows]
@@ -9,8 +10,13 @@ export function writeCsv(head: readonly string[], rows: readonly (readonly (stri
     .concat('\r\n');
 }
 
+/** Full-width forms too: some spreadsheets read them as the plain ones. */
+const startsFormula = /^[=+\-@\t\r\n＝＋－＠]/;
+const isNumber = /^[+-]?\d+(\.\d+)?$/;
+
 function field(value: string | number): string {
   if (typeof value === 'number') return Number.isFinite(value) ? String(value) : '';
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  if (isNumber.test(value)) return `"${value}"`;
+  const safe = startsFormula.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

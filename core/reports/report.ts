@@ -1,6 +1,7 @@
 import type { Finding } from '../rules/finding.ts';
 import type { BatteryLife } from '../rules/power/battery-life.ts';
 import type { PortClass } from '../station/unit-kind.ts';
+import type { RingColour } from './cables/rings.ts';
 import type { InHookup } from './in-hookup.ts';
 import type { RfReport } from './rf-report.ts';
 
@@ -23,14 +24,20 @@ export interface SurveyReport {
 export interface CableRow {
   readonly id: string;
   readonly number: string;
+  /** It keeps its number when the cables are numbered anew. */
+  readonly numberLocked: boolean;
   readonly class: PortClass;
   readonly from: string;
   readonly to: string;
   readonly fromPlug: string;
   readonly toPlug: string;
   readonly kind: string;
+  /** `2 × AWG 14`, `1 × 0.14 mm², screen`. */
+  readonly conductors: string;
   readonly lengthM: number;
   readonly fuse: string;
+  /** Colour rings at both ends, from the plug on, by the codes of IEC 60757. */
+  readonly rings: readonly RingColour[];
   /** Names of hook-ups; empty when it is in all of them. */
   readonly hookups: readonly string[];
   /** Contact by contact, `plus–shell, minus–centre`; empty when it is one to one. */

@@ -2,7 +2,7 @@ import type { Station } from '../station/schema.ts';
 import { survey } from '../survey.ts';
 import { reportAudio } from './audio.ts';
 import { budgetOf } from './budget.ts';
-import { listCables } from './cable-list.ts';
+import { listCables } from './cables/cable-list.ts';
 import { reportKeydowns } from './keydown-report.ts';
 import { overlaysOf } from './overlay.ts';
 import type { SurveyReport } from './report.ts';

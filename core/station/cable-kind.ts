@@ -31,6 +31,8 @@ export const cableKindSchema = z.strictObject({
   coax: coax.optional(),
   /** Plugs that a ready-made lead comes with, when they are not the ports' own mates. */
   plugs: z.strictObject({ a: id, b: id }).optional(),
+  /** Bought with its plugs on; so are all that name their plugs. */
+  readyMade: z.boolean().optional(),
   source: text,
 });
 

@@ -53,6 +53,8 @@ const twoEnds = z.strictObject({ a: id.optional(), b: id.optional() });
 const cable = z.strictObject({
   id,
   number: text.min(1),
+  /** Its number stays when the cables are numbered anew. */
+  numberLocked: z.boolean().optional(),
   kind: id,
   lengthM: metres,
   a: portRef,
@@ -115,6 +117,8 @@ const settings = z.strictObject({
   ambientCelsius: z.number().min(-40).max(100).optional(),
   /** Conductors that carry current side by side in the same bundle; 1 if not given. */
   bundled: z.number().int().min(1).max(200).optional(),
+  /** Cable to buy beyond what is cut, as a share: 0.1 if not given. */
+  cableAllowance: share.optional(),
 });
 
 /** The whole document, as it is in the file. */

@@ -10,6 +10,8 @@ export interface Options {
   /** The file to write, where a command writes one. */
   readonly out: string | null;
   readonly paper?: string;
+  /** Without cables that are made or tested. */
+  readonly todo: boolean;
 }
 
 export interface Given {

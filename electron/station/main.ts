@@ -4,12 +4,15 @@ import { type Hookup, hookupsOf, type Station, surveyReport } from '../../core/i
 import { audio } from './audio.ts';
 import { book, drawing } from './book/book.ts';
 import { budget } from './budget.ts';
-import { cables } from './cables.ts';
 import { check } from './check.ts';
 import { circuit } from './circuit.ts';
 import { type Command, type Listing, type Options, Refusal } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
+import { buy } from './lists/buy.ts';
+import { cables } from './lists/cables.ts';
+import { flags } from './lists/flags.ts';
+import { make } from './lists/make.ts';
 import { openFile } from './open-file.ts';
 import { rf } from './rf.ts';
 import { rules } from './rules.ts';
@@ -18,6 +21,9 @@ import { shelf } from './shelf.ts';
 const commands: Record<string, Command> = {
   check,
   cables,
+  make,
+  buy,
+  flags,
   budget,
   keydown,
   rf,
@@ -37,7 +43,8 @@ ${Object.entries({ ...commands, ...listings })
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget, rf, audio, failures)
+  --csv            for a spreadsheet (cables, make, buy, flags, budget, rf, audio, failures)
+  --todo           without cables that are made or tested (make, buy)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
@@ -79,6 +86,7 @@ async function run(args: readonly string[]): Promise<{ text: string; status: num
     moment: values.moment ?? 'receive',
     out: values.out ?? null,
     ...(values.paper !== undefined && { paper: values.paper }),
+    todo: values.todo,
   };
   return command.run({ station: read.station, report: surveyReport(read.station), options });
 }
@@ -94,6 +102,7 @@ function parse(args: readonly string[]) {
         json: flag,
         csv: flag,
         spice: flag,
+        todo: flag,
         help: { ...flag, short: 'h' },
         hookup: named,
         control: named,

@@ -1,4 +1,5 @@
 import { suggestedName } from '../shell/files.ts';
+import { listsView, showTab } from '../stages/cables/lists-view.ts';
 import { currentStation } from '../store/document.ts';
 import { showStage, viewStore } from '../store/view.ts';
 import { tell } from './questions.ts';
@@ -15,7 +16,7 @@ export async function printSheet() {
 export async function savePdf() {
   if (!window.stationwright) return printSheet();
   const back = await showPrintable();
-  const name = suggestedName(currentStation().title).replace('.station.json', `-${viewStore.getState().stage}.pdf`);
+  const name = suggestedName(currentStation().title).replace('.station.json', `-${shownSheet()}.pdf`);
   const saved = await window.stationwright.savePdf({ suggestedName: name });
   back();
   if (saved && 'error' in saved) await tell('Not saved', saved.error);
@@ -24,8 +25,22 @@ export async function savePdf() {
 /** Goes to a stage that has a sheet; gives the way back. */
 async function showPrintable(): Promise<() => void> {
   const { stage } = viewStore.getState();
-  if (stage === 'draw') showStage('cables');
+  const { tab } = listsView.getState();
+  if (stage === 'draw') {
+    showStage('cables');
+    showTab('list');
+  }
   // The sheet is painted in the next frame.
   await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-  return () => showStage(stage);
+  return () => {
+    showStage(stage);
+    showTab(tab);
+  };
+}
+
+/** A word for the sheet that is shown: the stage, or the list of its cables. */
+function shownSheet(): string {
+  const { stage } = viewStore.getState();
+  const { tab } = listsView.getState();
+  return stage === 'cables' && tab !== 'list' ? tab : stage;
 }

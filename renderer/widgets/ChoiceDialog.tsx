@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import './choice-dialog.css';
 
+export { hasWords } from './has-words.ts';
+
 /** One row of a list to choose from. */
 export interface Choice {
   readonly key: string;
@@ -99,10 +101,3 @@ export function ChoiceDialog({ title, fieldLabel, placeholder, choicesFor, noneT
     </dialog>
   );
 }
-
-/** Whether a text has every word of what is typed, whatever the case. */
-export const hasWords = (text: string, typed: string): boolean =>
-  typed
-    .toLowerCase()
-    .split(/\s+/)
-    .every((word) => text.toLowerCase().includes(word));

@@ -87,6 +87,16 @@ const rows: Row[] = [
   { given: 'another length', change: cable('r4', { lengthM: 1.5 }), words: ['R4: length 0.60 m → 1.50 m'] },
   { given: 'another number', change: cable('r4', { number: 'R40' }), words: ['R4: number R4 → R40'] },
   {
+    given: 'a number locked',
+    change: cable('r4', { numberLocked: true }),
+    words: ['R4: its number none → locked'],
+  },
+  {
+    given: 'another allowance for cable',
+    change: { type: 'describe', set: { settings: { cableAllowance: 0.2 } } },
+    words: ['Limits: cable to buy beyond what is cut none → 20 %'],
+  },
+  {
     given: 'another end',
     change: cable('r4', { a: { unit: 'tuner', port: 'antenna' } }),
     words: ['R4: from Meter · antenna → Tuner · antenna'],

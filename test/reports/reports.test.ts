@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { writeCsv } from '../../core/reports/csv.ts';
 import type { CableReading, Overlay } from '../../core/reports/report.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { drawStation } from '../stations/draw.ts';
@@ -81,22 +80,5 @@ describe('the live picture', () => {
     expect(cable('sending', 'd1').amps).toBeCloseTo(0.7636, 3);
     expect(cable('sending', 'd1').returnAmps).toBeCloseTo(0.7636, 3);
     expect(cable('sending', 'd1').volts).toBeCloseTo(13.76, 2);
-  });
-});
-
-describe('CSV', () => {
-  it('follows RFC 4180: CRLF, quotes doubled', () => {
-    expect(
-      writeCsv(
-        ['a', 'b'],
-        [
-          ['x "y"', 'p,q'],
-          ['line\nbreak', 1.5],
-        ],
-      ),
-    ).toBe('a,b\r\n"x ""y""","p,q"\r\n"line\nbreak",1.5\r\n');
-  });
-  it('lets no text start a formula, and leaves negative numbers alone', () => {
-    expect(writeCsv(['a'], [['=1+1'], ['@x'], ['-5 V'], [-5]])).toBe("a\r\n'=1+1\r\n'@x\r\n'-5 V\r\n-5\r\n");
   });
 });

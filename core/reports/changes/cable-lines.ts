@@ -45,6 +45,7 @@ function wordingFor(before: Station, after: Station): Wording<Plain> {
   const end = (ref: PortRef) => refName(findUnit(after, ref.unit) ? after : before, ref);
   return {
     number: ['number', (number) => number],
+    numberLocked: ['its number', (is) => (is ? 'locked' : 'free')],
     kind: ['kind', (id) => kindName(after.cableKinds[id] ? after : before, id)],
     lengthM: ['length', (metres) => formatLength(metres)],
     a: ['from', end],

@@ -40,6 +40,7 @@ const limits: Wording<Station['settings']> = {
   maxScreenAmps: ['current in a screen up to', (amps) => `${amps} A`],
   ambientCelsius: ['air around the leads', (degrees) => `${degrees} °C`],
   bundled: ['loaded conductors in a bundle', String],
+  cableAllowance: ['cable to buy beyond what is cut', formatPercent],
 };
 
 function hookupLines(before: Station, after: Station): ChangeLine[] {

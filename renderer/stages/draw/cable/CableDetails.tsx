@@ -6,6 +6,8 @@ import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
+import { classNames, statuses } from '../../cables/class-names.ts';
+import { renumber } from '../../cables/renumber.ts';
 import { CableCarries } from './CableCarries.tsx';
 import { CableEndDetails } from './CableEndDetails.tsx';
 import { CableFuse } from './CableFuse.tsx';
@@ -14,26 +16,12 @@ import { CableWiring } from './CableWiring.tsx';
 import { SplitDialog } from './SplitDialog.tsx';
 import { WireField } from './WireField.tsx';
 
-const classNames = { dc: 'Power', rf: 'RF', audio: 'Audio', control: 'Keying', data: 'Data', earth: 'Earth' };
-const statuses = [
-  { id: 'toMake', label: 'to make' },
-  { id: 'made', label: 'made' },
-  { id: 'tested', label: 'tested' },
-];
-
 /** Everything about one cable. */
 export function CableDetails({ cable }: { cable: Cable }) {
   const station = useStation();
   const [splitting, setSplitting] = useState(false);
   const set = (fields: Partial<Omit<Cable, 'id'>>) => change({ type: 'updateCable', id: cable.id, set: fields });
   const kind = classOf(station, cable);
-  const renumber = (text: string) => {
-    const number = text.trim();
-    if (number === '') return 'A cable needs a number.';
-    if (station.cables.some((c) => c.id !== cable.id && c.number === number)) return `${number} is already taken.`;
-    set({ number });
-    return undefined;
-  };
   const setNote = (note: string) => {
     set({ note: note.trim() === '' ? undefined : note });
     return undefined;
@@ -46,7 +34,15 @@ export function CableDetails({ cable }: { cable: Cable }) {
       </div>
       <CableEndDetails station={station} cable={cable} end="a" />
       <CableEndDetails station={station} cable={cable} end="b" />
-      <TextField label="Number" value={cable.number} onCommit={renumber} />
+      <TextField label="Number" value={cable.number} onCommit={(text) => renumber(cable, text)} />
+      <label className="check-line">
+        <input
+          type="checkbox"
+          checked={cable.numberLocked ?? false}
+          onChange={(event) => set({ numberLocked: event.target.checked ? true : undefined })}
+        />
+        The number stays when cables are numbered anew
+      </label>
       <SelectField
         label="Kind"
         value={cable.kind}

@@ -1,12 +1,13 @@
-import { adapters } from '../catalog/adapters.ts';
-import { formatRating } from '../quantity/format.ts';
-import { classOf, hookupsOf, portName } from '../station/parts.ts';
-import { plugOf } from '../station/references.ts';
-import type { Cable, Station } from '../station/schema.ts';
-import type { CableRow } from './report.ts';
+import { adapters } from '../../catalog/adapters.ts';
+import { classOf, hookupsOf, portName } from '../../station/parts.ts';
+import { plugOf } from '../../station/references.ts';
+import type { Cable, Station } from '../../station/schema.ts';
+import { fuseName } from '../fuse-name.ts';
+import type { CableRow } from '../report.ts';
+import { conductorsOf } from './conductors.ts';
+import { ringsOf } from './rings.ts';
 
 const statusWords = { toMake: 'to make', made: 'made', tested: 'tested' } as const;
-const fuseWords = { blade: 'blade', 'glass-fast': 'F 5 × 20', 'glass-slow': 'T 5 × 20' } as const;
 
 /** The cable list: every cable of the document once, by class and number as people count (D2 before D10). */
 export function listCables(station: Station): CableRow[] {
@@ -17,17 +18,21 @@ export function listCables(station: Station): CableRow[] {
 function rowOf(station: Station, cable: Cable): CableRow {
   const hookups = hookupsOf(station).filter((h) => cable.hookups?.includes(h.id));
   const fitted = [...(cable.adapters?.a ?? []), ...(cable.adapters?.b ?? [])];
+  const kind = station.cableKinds[cable.kind];
   return {
     id: cable.id,
     number: cable.number,
+    numberLocked: cable.numberLocked ?? false,
     class: classOf(station, cable),
     from: portName(station, cable.a),
     to: portName(station, cable.b),
     fromPlug: plugOf(station, cable, 'a')?.name ?? '?',
     toPlug: plugOf(station, cable, 'b')?.name ?? '?',
-    kind: station.cableKinds[cable.kind]?.name ?? cable.kind,
+    kind: kind?.name ?? cable.kind,
+    conductors: kind ? conductorsOf(kind) : '',
     lengthM: cable.lengthM,
-    fuse: cable.fuse ? `${formatRating(cable.fuse.amps)} ${fuseWords[cable.fuse.family]}` : '',
+    rings: ringsOf(station, cable),
+    fuse: cable.fuse ? fuseName(cable.fuse) : '',
     hookups: hookups.map((h) => h.name),
     wiring: (cable.wiring ?? []).map((row) => `${row.a}–${row.b}`).join(', '),
     adapters: fitted.map((id) => adapters[id]?.name ?? id).join(', '),

@@ -1,0 +1,13 @@
+import { makeTable, whatToMake } from '../../../core/index.ts';
+import { isInHookup, listCommand } from './list-command.ts';
+
+export const make = listCommand({
+  summary: 'what to make: cut lengths, plugs, fuses, sleeves, wiring',
+  name: 'make',
+  empty: 'No cable is left to make.',
+  rowsOf: (given) => {
+    const leaveOutDone = given.options.todo;
+    return whatToMake(given.station, { leaveOutDone }).filter((row) => isInHookup(given, row.id));
+  },
+  tableOf: makeTable,
+});

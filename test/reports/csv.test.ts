@@ -1,0 +1,112 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { buyTable } from '../../core/reports/buy/buy-table.ts';
+import { whatToBuy } from '../../core/reports/buy/what-to-buy.ts';
+import { listCables } from '../../core/reports/cables/cable-list.ts';
+import { cableTable } from '../../core/reports/cables/cable-table.ts';
+import { writeCsv } from '../../core/reports/csv.ts';
+import { flagsOf, flagTable } from '../../core/reports/flags/flag-text.ts';
+import { makeTable } from '../../core/reports/make/make-table.ts';
+import { whatToMake } from '../../core/reports/make/what-to-make.ts';
+import type { ReportTable } from '../../core/reports/report-table.ts';
+import type { Station } from '../../core/station/schema.ts';
+import { sample } from '../stations/samples.ts';
+import { parseCsv } from './parse-csv.ts';
+
+describe('CSV by RFC 4180', () => {
+  it.each([
+    // Section 2, rules 5 to 7: fields with quotes, commas and line breaks are in quotes, quotes doubled.
+    ['quotes', 'x "y"', '"x ""y"""'],
+    ['commas', 'p,q', '"p,q"'],
+    ['line breaks', 'line\nbreak', '"line\nbreak"'],
+    ['a number', 1.5, '1.5'],
+    ['a negative number', -5, '-5'],
+    ['no number', Number.POSITIVE_INFINITY, ''],
+    ['text that is a number keeps its zeros in quotes', '007', '"007"'],
+    ['or its sign', '+3.5', '"+3.5"'],
+    ['equals', '=1+1', "'=1+1"],
+    ['at', '@SUM(A1)', "'@SUM(A1)"],
+    ['plus', '+cmd', "'+cmd"],
+    ['minus', '-5 V', "'-5 V"],
+    ['tab', '\t=1', "'\t=1"],
+    ['return', '\r=1', '"\'\r=1"'],
+    ['new line', '\n=1', '"\'\n=1"'],
+    ['full-width equals', '＝1', "'＝1"],
+    ['both', '=HYPERLINK("x","y")', '"\'=HYPERLINK(""x"",""y"")"'],
+    ['inside a text it is harmless', 'a=b', 'a=b'],
+  ] as [string, string | number, string][])('%s', (_name, value, written) =>
+    expect(writeCsv(['a', 'b'], [[value, 'z']])).toBe(`a,b\r\n${written},z\r\n`),
+  );
+});
+
+/** The hut with names and notes that a careless table would break. */
+function awkward(): Station {
+  const hut = sample('hut');
+  const notes = ['=1+1', 'a,b; "c"', 'two\nlines', '@home', '-5 V', 'grün · ohm Ω', '  spaces  ', "'quoted'"];
+  return {
+    ...hut,
+    units: hut.units.map((u) => (u.id === 'meter' ? { ...u, name: '=Meter, "SWR"' } : u)),
+    cables: hut.cables.map((c, i) => ({ ...c, note: notes[i % notes.length]!, number: i === 0 ? '007' : c.number })),
+  };
+}
+
+const all = { leaveOutDone: false };
+const station = awkward();
+const tables: [string, ReportTable][] = [
+  ['cables', cableTable(listCables(station))],
+  ['make', makeTable(whatToMake(station, all))],
+  ['buy', buyTable(whatToBuy(station, all))],
+  ['flags', flagTable(flagsOf(station))],
+];
+
+/** Cells as they come back: numbers as numbers, text that was made harmless with its apostrophe. */
+const asRead = ({ head, rows }: ReportTable): string[][] =>
+  [head, ...rows].map((row) =>
+    row.map((cell) =>
+      typeof cell === 'string' && /^[=+\-@\t\r]/.test(cell) && !/^[+-]?\d+$/.test(cell) ? `'${cell}` : String(cell),
+    ),
+  );
+
+describe('every table', () => {
+  it.each(tables)('%s is read back as it was', (_name, table) =>
+    expect(parseCsv(writeCsv(table.head, table.rows))).toEqual(asRead(table)),
+  );
+});
+
+const folder = mkdtempSync(path.join(tmpdir(), 'csv-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+const hasOffice = spawnSync('soffice', ['--version']).status === 0;
+
+/** CSV of UTF-8 with quoted fields as text, by the numbers of LibreOffice's filter: comma, quote, UTF-8. */
+const reader = 'CSV:44,34,76,1,,0,true,false';
+const writer = 'csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,true';
+
+function convert(file: string, to: string, out: string) {
+  const profile = `-env:UserInstallation=file://${folder}/profile`;
+  const { status, stderr } = spawnSync(
+    'soffice',
+    [profile, '--headless', `--infilter=${reader}`, '--convert-to', to, '--outdir', out, file],
+    { encoding: 'utf8' },
+  );
+  if (status !== 0) throw new Error(stderr);
+}
+
+describe('in a spreadsheet program', () => {
+  it.skipIf(!hasOffice)(
+    `LibreOffice reads every table and gives it back without loss${hasOffice ? '' : ' (soffice is not installed)'}`,
+    { timeout: 120_000 },
+    () => {
+      mkdirSync(path.join(folder, 'back'));
+      for (const [name, table] of tables) {
+        const file = path.join(folder, `${name}.csv`);
+        writeFileSync(file, writeCsv(table.head, table.rows));
+        convert(file, 'ods', folder);
+        convert(path.join(folder, `${name}.ods`), writer, path.join(folder, 'back'));
+        expect(parseCsv(readFileSync(path.join(folder, 'back', `${name}.csv`), 'utf8')), name).toEqual(asRead(table));
+      }
+    },
+  );
+});
