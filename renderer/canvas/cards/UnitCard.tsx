@@ -1,6 +1,6 @@
 import type { NodeProps } from '@xyflow/react';
 import { memo } from 'react';
-import { drawnKind } from '../../../core/index.ts';
+import { drawnKind, kindOf } from '../../../core/index.ts';
 import { useHookup, useOverlay } from '../../store/current.ts';
 import { useResults, useStation, useView } from '../../store/use-store.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
@@ -14,6 +14,8 @@ import { PortButton } from './PortButton.tsx';
 export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const unit = useStation((s) => s.units.find((u) => u.id === id));
   const kind = useStation((s) => (unit ? drawnKind(s.kinds, unit) : undefined));
+  // With the user's own figures in place of the kind's.
+  const own = useStation((s) => (unit && s.kinds[unit.kind] ? kindOf(s, unit) : undefined));
   const connectors = useStation((s) => s.connectors);
   const reading = useOverlay((o) => o?.units[id]);
   const live = useOverlay((o, report) => (kind ? liveLine(id, kind, o, report?.budget.loads ?? []) : ''));
@@ -21,7 +23,7 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const marked = useView((v) => v.hovered.some((p) => 'unit' in p && p.unit === id && !p.port));
   if (!unit || !kind) return null;
   const size = sizeOf(kind, unit.name);
-  const rating = ratingLine(kind);
+  const rating = ratingLine(own ?? kind);
   const classes = ['unit', `g-${kind.group}`];
   if (selected) classes.push('selected');
   if (pulsing) classes.push('pulsing');

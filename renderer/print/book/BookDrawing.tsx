@@ -6,10 +6,10 @@ import { layOutForPaper, StationSvg } from '../drawing/StationSvg.tsx';
 import { type Room, type Tiling, tileDrawing } from '../drawing/tiles.ts';
 import type { PaperSize } from './book-store.ts';
 
-/** Inside the margins of a page on its side, under the heading. */
+/** Inside the margins of a page on its side, under the heading and over a line of words. */
 const rooms: Record<PaperSize, Room> = {
-  a4: { widthMm: 268, heightMm: 154 },
-  letter: { widthMm: 250, heightMm: 160 },
+  a4: { widthMm: 268, heightMm: 146 },
+  letter: { widthMm: 250, heightMm: 152 },
 };
 
 const mm = (value: number): string => `${Math.round(value * 100) / 100}mm`;

@@ -1,6 +1,7 @@
 import { BookCautions } from './BookCautions.tsx';
 import { BookDrawing } from './BookDrawing.tsx';
 import { BookFindings } from './BookFindings.tsx';
+import { BookBuy, BookCables, BookMake } from './BookLists.tsx';
 import { BookTypical } from './BookTypical.tsx';
 import { BookUnits } from './BookUnits.tsx';
 import type { PaperSize, PartId } from './book-store.ts';
@@ -9,6 +10,9 @@ import type { PaperSize, PartId } from './book-store.ts';
 export const parts: Record<PartId, { readonly label: string; readonly Part: React.FC<{ paper: PaperSize }> }> = {
   drawing: { label: 'Drawing', Part: BookDrawing },
   units: { label: 'Units', Part: BookUnits },
+  cables: { label: 'Cables', Part: BookCables },
+  make: { label: 'What to make', Part: BookMake },
+  buy: { label: 'What to buy', Part: BookBuy },
   findings: { label: 'Findings', Part: BookFindings },
   typical: { label: 'Typical figures', Part: BookTypical },
   cautions: { label: 'Cautions', Part: BookCautions },
