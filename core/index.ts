@@ -18,6 +18,9 @@ export { quantityBounds } from './quantity/bounds.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
+export { type BudgetSheetName, budgetSheet } from './reports/budget/budget-sheet.ts';
+export type * from './reports/budget/rows.ts';
+export { worstWay } from './reports/budget/way-rows.ts';
 export { describeChange } from './reports/changes/describe-change.ts';
 export { compareHookups, type HookupDifference } from './reports/compare-hookups.ts';
 export { writeCsv } from './reports/csv.ts';
@@ -56,3 +59,4 @@ export {
 } from './station/unit-kind.ts';
 export { writeStation } from './station/write.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
+export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';
