@@ -63,21 +63,11 @@ export function BatteryChart({ battery: { row, other } }: { battery: Compared<Ba
           <path d={lineOf(course.map((p) => [x(p.hours), yVolts(p.receiveVolts)]))} className="chart-line" />
           <path d={lineOf(course.map((p) => [x(p.hours), yVolts(p.sendingVolts)]))} className="chart-line dashed" />
           <path d={`M${left} ${yVolts(row.cutOffV)}H${right}`} className="chart-line dotted" />
-          <text x={left + 6} y={yVolts(row.cutOffV) - 5} className="chart-small">
+          <text x={right - 4} y={yVolts(row.cutOffV) - 5} className="chart-small chart-end">
             cut-off {formatVolts(row.cutOffV)}
           </text>
-          {otherCourse.length > 0 && (
-            <>
-              <path
-                d={lineOf(otherCourse.map((p) => [x(p.hours), yCharge(p.charge)]))}
-                className="chart-line what-if-line"
-              />
-              <path
-                d={lineOf(otherCourse.map((p) => [x(p.hours), yVolts(p.sendingVolts)]))}
-                className="chart-line what-if-line"
-              />
-            </>
-          )}
+          <Other points={otherCourse.map((p) => [x(p.hours), yCharge(p.charge)])} />
+          <Other points={otherCourse.map((p) => [x(p.hours), yVolts(p.sendingVolts)])} />
           {row.planHours > 0 && row.planHours < hours && (
             <Mark at={x(row.planHours)} y={charge.top} words={`plan, ${row.planHours} h`} />
           )}
@@ -102,12 +92,26 @@ function Rows({ ticks, y, format }: { ticks: readonly number[]; y: Scale; format
   ));
 }
 
+/** A line with other figures supposed, named where it begins. */
+function Other({ points }: { points: readonly (readonly [number, number])[] }) {
+  const [start] = points;
+  if (!start) return null;
+  return (
+    <>
+      <path d={lineOf(points)} className="chart-line what-if-line" />
+      <text x={start[0] + 5} y={start[1] + 15} className="chart-small">
+        what if
+      </text>
+    </>
+  );
+}
+
 /** A moment in time, across both pictures. */
 function Mark({ at, y, words }: { at: number; y: number; words: string }) {
   return (
     <>
       <path d={`M${at} ${y}V${charge.bottom}M${at} ${volts.top}V${volts.bottom}`} className="chart-line dotted" />
-      <text x={at + 5} y={y + 12} className="chart-small">
+      <text x={at + 5} y={charge.bottom - 5} className="chart-small">
         {words}
       </text>
     </>

@@ -21,8 +21,8 @@ interface Props {
   hatch: string;
 }
 
-const left = 212;
-const right = 430;
+const left = 230;
+const right = 440;
 const top = 24;
 const rowHeight = 21;
 
@@ -55,7 +55,7 @@ export function StairsChart({ stairs, leastSpan, formatTick, hatch }: Props) {
           // biome-ignore lint/suspicious/noArrayIndexKey: the place in the row is what tells them apart
           <g key={i}>
             <text x={left - 10} y={y(i) + 14} className={isEdge ? 'chart-end chart-strong' : 'chart-end'}>
-              {clip(stair.name, 31)}
+              {clip(stair.name, 36)}
             </text>
             <rect
               x={Math.min(before, after)}
@@ -71,7 +71,7 @@ export function StairsChart({ stairs, leastSpan, formatTick, hatch }: Props) {
               height={rowHeight - 6}
               className="chart-outline"
             />
-            <text x={right + 78} y={y(i) + 14} className="chart-small chart-end">
+            <text x={right + 76} y={y(i) + 14} className="chart-small chart-end">
               {stair.changeLabel}
             </text>
             <text x={chartWidth - 4} y={y(i) + 14} className={isEdge ? 'chart-end chart-strong' : 'chart-end'}>

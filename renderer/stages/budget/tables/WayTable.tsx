@@ -2,7 +2,7 @@ import { formatVolts, type WayPart, type WayRow } from '../../../../core/index.t
 import { ExportTable } from '../ExportTable.tsx';
 import { BudgetTable } from './BudgetTable.tsx';
 import { type Compared, rowKey } from './compared.ts';
-import { Figure } from './Figure.tsx';
+import { Figure, Supposition } from './Figure.tsx';
 import { PlaceLink } from './PlaceLink.tsx';
 
 const sumOf = (way: WayRow | undefined, counts: (part: WayPart) => boolean): number | undefined =>
@@ -22,7 +22,7 @@ export function WayTable({ rows }: { rows: readonly Compared<WayRow>[] }) {
   return (
     <BudgetTable
       title="What the ways drop"
-      columns={['Load', 'Supply gives', ...columns.map(([title]) => title), 'Together', 'Load gets']}
+      columns={['Load', ...columns.map(([title]) => title), 'Together', 'Load gets']}
       numbersOnly
       tools={<ExportTable name="ways" />}
     >
@@ -30,9 +30,11 @@ export function WayTable({ rows }: { rows: readonly Compared<WayRow>[] }) {
         <tr key={rowKey(row)}>
           <th scope="row">
             <PlaceLink places={[{ unit: row.unit }, ...row.parts.map((part) => part.at)]}>{row.name}</PlaceLink>
-            <small>from {row.supply}</small>
+            <small>
+              {row.supply} gives {formatVolts(row.supplyVolts)}
+            </small>
+            <Supposition value={row.supplyVolts} whatIf={other?.supplyVolts} format={formatVolts} />
           </th>
-          <Figure value={row.supplyVolts} whatIf={other?.supplyVolts} format={formatVolts} />
           {columns.map(([title, counts]) => (
             <Figure key={title} value={sumOf(row, counts) ?? 0} whatIf={sumOf(other, counts)} format={formatVolts} />
           ))}
