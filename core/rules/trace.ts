@@ -9,6 +9,7 @@ import {
 import type { Reach } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
 import { type Numbered, suppliesOf, unitOfPart } from './look.ts';
+import { NearestFirst } from './nearest-first.ts';
 
 /** A way through conductors alone. */
 export interface Way {
@@ -130,19 +131,19 @@ export function leastWaysFrom(
 ): (to: number) => Way | null {
   const ohms = new Map([[from, 0]]);
   const came = new Map<number, readonly [number, number]>();
-  const open = new Set([from]);
-  while (open.size > 0) {
-    let node = -1;
-    for (const n of open) if (node < 0 || (ohms.get(n) ?? 0) < (ohms.get(node) ?? 0)) node = n;
-    open.delete(node);
-    if (node === until) break;
+  const open = new NearestFirst();
+  open.put(from, 0);
+  for (let next = open.take(); next && next.node !== until; next = open.take()) {
+    const { node } = next;
+    // Another way to it was shorter.
+    if (next.ohms > (ohms.get(node) ?? 0)) continue;
     for (const [part, other] of at[node] ?? []) {
       if (!joins(part)) continue;
-      const there = (ohms.get(node) ?? 0) + (circuit.parts[part] as Resistor).ohms;
+      const there = next.ohms + (circuit.parts[part] as Resistor).ohms;
       if (there >= (ohms.get(other) ?? Number.POSITIVE_INFINITY)) continue;
       ohms.set(other, there);
       came.set(other, [part, node]);
-      open.add(other);
+      open.put(other, there);
     }
   }
   return (to) => {
