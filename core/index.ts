@@ -20,6 +20,9 @@ export { quantityBounds } from './quantity/bounds.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
+export { type BudgetSheetName, budgetSheet } from './reports/budget/budget-sheet.ts';
+export type * from './reports/budget/rows.ts';
+export { worstWay } from './reports/budget/way-rows.ts';
 export { type BuyGroup, type BuyRow, buyGroups } from './reports/buy/buy-row.ts';
 export { buyTable } from './reports/buy/buy-table.ts';
 export { usualAllowance, whatToBuy } from './reports/buy/what-to-buy.ts';
@@ -72,3 +75,4 @@ export {
 } from './station/unit-kind.ts';
 export { writeStation } from './station/write.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
+export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';

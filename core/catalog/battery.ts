@@ -34,6 +34,9 @@ const restTables: Record<Chemistry, readonly (readonly [number, number])[]> = {
   ],
 };
 
+/** The charges at which the table of a chemistry has a point, rising. */
+export const restCharges = (chemistry: Chemistry): readonly number[] => restTables[chemistry].map(([charge]) => charge);
+
 /** Volts of a rested 12 V battery at a state of charge from 0 to 1, straight between the table's points. */
 export function restVolts(chemistry: Chemistry, charge: number): number {
   const table = restTables[chemistry];

@@ -1,6 +1,6 @@
 import type { Finding } from '../rules/finding.ts';
-import type { BatteryLife } from '../rules/power/battery-life.ts';
 import type { PortClass } from '../station/unit-kind.ts';
+import type { Budget } from './budget/rows.ts';
 import type { RingColour } from './cables/rings.ts';
 import type { InHookup } from './in-hookup.ts';
 import type { RfReport } from './rf-report.ts';
@@ -45,98 +45,6 @@ export interface CableRow {
   readonly adapters: string;
   readonly status: string;
   readonly note: string;
-}
-
-/** What one supply gives in one hook-up. Amperes and volts at its terminals; average by the plan. */
-export interface SupplyRow extends InHookup {
-  readonly unit: string;
-  readonly element: string;
-  readonly name: string;
-  readonly volts: number;
-  readonly receiveAmps: number;
-  readonly sendingAmps: number;
-  readonly averageAmps: number;
-  readonly ratedAmps: number;
-  readonly peakAmps: number;
-  /** Rated less sending. */
-  readonly marginAmps: number;
-  readonly receiveVolts: number;
-  readonly sendingVolts: number;
-}
-
-/** What one load gets in one hook-up. */
-export interface LoadRow extends InHookup {
-  readonly unit: string;
-  readonly element: string;
-  readonly name: string;
-  readonly port: string;
-  readonly receiveVolts: number;
-  readonly sendingVolts: number;
-  readonly receiveAmps: number;
-  readonly sendingAmps: number;
-  readonly averageAmps: number;
-  readonly minV: number;
-  readonly maxV: number;
-  /** From the supply's terminals to the load, sending. */
-  readonly dropVolts: number;
-}
-
-/** What one fuse carries in one hook-up, and the thinnest wire behind it. */
-export interface FuseRow extends InHookup {
-  readonly unit?: string;
-  readonly cable?: string;
-  readonly element?: string;
-  readonly name: string;
-  readonly ratedAmps: number;
-  readonly receiveAmps: number;
-  readonly sendingAmps: number;
-  /** Sending current as a share of the rating. */
-  readonly share: number;
-  readonly guards: string;
-  readonly wireLimitAmps: number | null;
-  /** The table behind the wire's limit; empty where there is none. */
-  readonly wireLimitSource: string;
-  /** The most that it carries at any moment. */
-  readonly peakAmps: number;
-  /** Seconds within which it opens at its peak: no sooner, no later; `to` is null where it may hold. Null where it holds. */
-  readonly opensInS: { readonly from: number; readonly to: number | null } | null;
-  /** Resistance as the DC solution has it, and at its peak current. */
-  readonly coldOhms: number;
-  readonly hotOhms: number;
-  /** The largest current that it can break. */
-  readonly breakingAmps: number;
-  /** What a short just behind it would drive through it; null for a fuse that no plus reaches. */
-  readonly shortAmps: number | null;
-}
-
-/** What the live core of one power cable carries in one hook-up. */
-export interface WireRow extends InHookup {
-  readonly cable: string;
-  readonly number: string;
-  readonly wire: string;
-  readonly receiveAmps: number;
-  readonly sendingAmps: number;
-  readonly limitAmps: number | null;
-  /** The table behind the limit, and what heat and bundling took from it; empty where there is none. */
-  readonly limitSource: string;
-  /** Both conductors together, sending. */
-  readonly dropVolts: number;
-}
-
-/** How long one battery lasts in one hook-up, by the plan. */
-export interface BatteryRow extends InHookup, Omit<BatteryLife, 'quits'> {
-  readonly unit: string;
-  readonly name: string;
-  /** The unit that quits first, by name; its own where its cut-off comes first; null where it can be emptied. */
-  readonly quits: string | null;
-}
-
-export interface Budget {
-  readonly supplies: readonly SupplyRow[];
-  readonly loads: readonly LoadRow[];
-  readonly fuses: readonly FuseRow[];
-  readonly wires: readonly WireRow[];
-  readonly batteries: readonly BatteryRow[];
 }
 
 export type LaneKind = 'operator' | 'keys' | 'changesOver' | 'mutes' | 'sends' | 'other';

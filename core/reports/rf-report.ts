@@ -1,4 +1,5 @@
 import type { KeepAway } from '../rf/keep-away.ts';
+import type { Place } from '../rules/finding.ts';
 import type { InHookup } from './in-hookup.ts';
 
 /** What stands at a port on a transmitter's way; watts and SWR in 50 Ω, ohms looking away from the transmitter. */
@@ -42,6 +43,19 @@ export interface RfEnd {
   readonly keepM: KeepAway | null;
 }
 
+/** One part on the way from a transmitter to where most of its power ends: a level, and what it lost to get there. */
+export interface RfStair {
+  readonly kind: 'transmitter' | 'mismatch' | 'cable' | 'unit' | 'end';
+  readonly name: string;
+  /** The cable or unit; null for what is neither. */
+  readonly at: Place | null;
+  /** From the level before to this one; negative for a gain. Zero for the first. */
+  readonly lossDb: number;
+  /** What goes on from here; minus infinity and 0 where nothing does. */
+  readonly dbm: number;
+  readonly watts: number;
+}
+
 /** The way of one transmitter's power while one control is pressed. */
 export interface RfReport extends InHookup {
   readonly control: string;
@@ -53,4 +67,6 @@ export interface RfReport extends InHookup {
   readonly mostWatts: number | null;
   readonly stages: readonly RfStage[];
   readonly ends: readonly RfEnd[];
+  /** The transmitter first, then cable by cable and unit by unit, the antenna or load last. */
+  readonly staircase: readonly RfStair[];
 }

@@ -13,6 +13,7 @@ import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { findCable } from '../station/parts.ts';
 import type { Station } from '../station/schema.ts';
 import type { RfEnd, RfHarmonic, RfReport, RfStage } from './rf-report.ts';
+import { rfStaircase } from './rf-staircase.ts';
 
 /** For each transmitter that a control makes send, in each hook-up: its way to where its power ends, port by port. */
 export function reportRf({ station, hookups }: Facts): RfReport[] {
@@ -50,6 +51,7 @@ function chainReport(
     mostWatts: source?.spec.maxDbm === undefined ? null : wattsFromDbm(source.spec.maxDbm),
     stages: chain.ports.map((at) => stageOf(station, trial, chain, at)),
     ends: chain.ends.map((end) => endOf(station, trial, end, harmonics.get(end.load.port) ?? [])),
+    staircase: rfStaircase(station, trial.circuit, chain),
   };
 }
 

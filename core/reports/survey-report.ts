@@ -1,7 +1,7 @@
 import type { Station } from '../station/schema.ts';
 import { survey } from '../survey.ts';
 import { reportAudio } from './audio.ts';
-import { budgetOf } from './budget.ts';
+import { budgetOf } from './budget/budget.ts';
 import { listCables } from './cables/cable-list.ts';
 import { reportKeydowns } from './keydown-report.ts';
 import { overlaysOf } from './overlay.ts';

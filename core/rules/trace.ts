@@ -9,6 +9,7 @@ import {
 import type { Reach } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
 import { type Numbered, suppliesOf, unitOfPart } from './look.ts';
+import { NearestFirst } from './nearest-first.ts';
 
 /** A way through conductors alone. */
 export interface Way {
@@ -118,31 +119,42 @@ export function suppliesAmong(circuit: Circuit, nodes: ReadonlySet<number>): Num
 const nameOf = ({ part }: Numbered<SupplyPart>): string => `${unitOfPart(part)} ${part.spec.id}`;
 
 /** The way of least resistance between two nodes, or null. */
-export function leastWay(circuit: Circuit, { at, joins }: Conductors, from: number, to: number): Way | null {
+export const leastWay = (circuit: Circuit, conductors: Conductors, from: number, to: number): Way | null =>
+  leastWaysFrom(circuit, conductors, from, to)(to);
+
+/** The ways of least resistance from a node to any other one, looked for once; `until` is the only one asked for. */
+export function leastWaysFrom(
+  circuit: Circuit,
+  { at, joins }: Conductors,
+  from: number,
+  until = -1,
+): (to: number) => Way | null {
   const ohms = new Map([[from, 0]]);
   const came = new Map<number, readonly [number, number]>();
-  const open = new Set([from]);
-  while (open.size > 0) {
-    let node = -1;
-    for (const n of open) if (node < 0 || (ohms.get(n) ?? 0) < (ohms.get(node) ?? 0)) node = n;
-    open.delete(node);
-    if (node === to) break;
+  const open = new NearestFirst();
+  open.put(from, 0);
+  for (let next = open.take(); next && next.node !== until; next = open.take()) {
+    const { node } = next;
+    // Another way to it was shorter.
+    if (next.ohms > (ohms.get(node) ?? 0)) continue;
     for (const [part, other] of at[node] ?? []) {
       if (!joins(part)) continue;
-      const there = (ohms.get(node) ?? 0) + (circuit.parts[part] as Resistor).ohms;
+      const there = next.ohms + (circuit.parts[part] as Resistor).ohms;
       if (there >= (ohms.get(other) ?? Number.POSITIVE_INFINITY)) continue;
       ohms.set(other, there);
       came.set(other, [part, node]);
-      open.add(other);
+      open.put(other, there);
     }
   }
-  if (!ohms.has(to)) return null;
-  const parts: number[] = [];
-  for (let node = to; node !== from; ) {
-    const step = came.get(node);
-    if (!step) return null;
-    parts.unshift(step[0]);
-    node = step[1];
-  }
-  return { parts, ohms: ohms.get(to) ?? 0 };
+  return (to) => {
+    if (!ohms.has(to)) return null;
+    const parts: number[] = [];
+    for (let node = to; node !== from; ) {
+      const step = came.get(node);
+      if (!step) return null;
+      parts.unshift(step[0]);
+      node = step[1];
+    }
+    return { parts, ohms: ohms.get(to) ?? 0 };
+  };
 }

@@ -46,11 +46,15 @@ function textOf(r: RfReport): string {
     formatVolts(s.peakVolts),
   ]);
   const head = ['Through', 'Loses', 'To', 'Forward', 'Reflected', 'SWR', 'Impedance', 'Peak'];
+  const stairs = r.staircase.map((s, i) => [
+    ...[s.name, i === 0 ? '' : db(s.lossDb).replace('-', '−'), formatDbm(s.dbm), formatWatts(s.watts)],
+  ]);
   const most = r.mostWatts === null ? '' : `; it can be set to ${formatWatts(r.mostWatts)}`;
   return [
     `${r.hookupName}, ${r.controlName} pressed: ${r.transmitter} sends ${formatWatts(r.watts)} at ${formatHertz(r.hertz)}${most}.`,
     '',
     textTable(head, rows, 'It ends at once.'),
+    textTable(['Level after', 'Loses', 'dBm', 'Watts'], stairs, ''),
     ...r.ends.flatMap(endLines),
     '',
   ].join('\n');

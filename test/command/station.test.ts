@@ -107,6 +107,30 @@ describe('tables', () => {
     expect(loads.map((l: { unit: string }) => l.unit)).toEqual(['transmitter', 'changeover', 'receiver']);
     for (const load of loads) expect(load.sendingVolts).toBeGreaterThan(13);
   });
+  it('budget --json has branches, the parts of every way, and the peak of every current', () => {
+    const { supplies, branches, ways } = JSON.parse(station('budget', 'hut', '--json', '--hookup', 'air').out);
+    expect(branches.map((b: { number: string }) => b.number)).toEqual(['D1', 'D2', 'D3', 'D4']);
+    expect(ways).toHaveLength(3);
+    for (const way of ways) expect(way.parts.length).toBeGreaterThan(10);
+    for (const row of [...supplies, ...branches]) expect(row.peakAmps).toBeGreaterThanOrEqual(row.sendingAmps);
+  });
+  it('budget reads as tables: branches stand under the one that they hang behind, a way ends at its load', () => {
+    const { out } = station('budget', 'hut', '--hookup', 'air');
+    expect(out).toMatch(/^Bench supply · output +D1 .*Transmitter, Changeover, Receiver$/m);
+    expect(out).toMatch(/^ {2}Fused strip · 1 +D2 +On the air +3 A /m);
+    expect(out).toMatch(/^ {2}Fuse of Fused strip · 1 +out +621 mA +20\.\d mV$/m);
+    expect(out).toMatch(/^Supply .* Peak /m);
+  });
+  it('budget --csv has a row for each thing, as many fields in each as its head has', () => {
+    const [head, ...rows] = station('budget', 'hut', '--csv', '--hookup', 'air').out.trim().split('\r\n');
+    expect(new Set(rows.map((row) => row.split(',')[0]))).toEqual(
+      new Set(['supply', 'load', 'branch', 'way', 'fuse', 'wire']),
+    );
+    // Names of parts have a comma of their own and stand in quotes.
+    for (const row of rows) expect(row.replace(/"[^"]*"/g, '').split(',')).toHaveLength(head?.split(',').length ?? 0);
+  });
+  it('rf tells the level after each cable and unit', () =>
+    expect(station('rf', 'hut', '--hookup', 'dummy').out).toMatch(/^Changeover +0\.20 dB +\+34\.6 dBm +2\.86 W$/m));
   it('cables --csv has a line for each cable and its head', () => {
     expect(station('cables', 'hut', '--csv').out.trim().split('\r\n')).toHaveLength(18);
     expect(station('cables', 'hut', '--csv', '--hookup', 'air').out.trim().split('\r\n')).toHaveLength(17);

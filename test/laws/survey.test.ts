@@ -41,6 +41,17 @@ describe('the survey, on stations drawn at random', () => {
       { numRuns: 80 },
     );
   });
+  it('what the parts of a way drop together is what the load lacks of its supply’s voltage', () => {
+    fc.assert(
+      fc.property(anyStation, (station) => {
+        for (const way of surveyReport(station).budget.ways) {
+          const dropped = way.parts.reduce((sum, part) => sum + part.dropVolts, 0);
+          expect(dropped, way.port).toBeCloseTo(way.supplyVolts - way.loadVolts, 7);
+        }
+      }),
+      { numRuns: 80 },
+    );
+  });
   it('every key-down ends, with its moments in the order of time', () => {
     fc.assert(
       fc.property(anyStation, (station) => {

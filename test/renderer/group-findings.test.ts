@@ -56,7 +56,7 @@ test('a badge counts the open causes at a place in the hook-up looked at, by the
       finding('accepted', { accepted: 'I know' }),
     ],
     cables: [],
-    budget: { supplies: [], loads: [], fuses: [], wires: [], batteries: [] },
+    budget: { supplies: [], loads: [], branches: [], ways: [], fuses: [], wires: [], batteries: [] },
     keydowns: [],
     overlays: [],
     rf: [],

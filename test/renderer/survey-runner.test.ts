@@ -7,7 +7,7 @@ import { runSurveys, type SurveyWorker } from '../../renderer/worker/survey-runn
 const report: SurveyReport = {
   findings: [],
   cables: [],
-  budget: { supplies: [], loads: [], fuses: [], wires: [], batteries: [] },
+  budget: { supplies: [], loads: [], branches: [], ways: [], fuses: [], wires: [], batteries: [] },
   keydowns: [],
   overlays: [],
   rf: [],

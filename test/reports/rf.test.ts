@@ -71,3 +71,36 @@ it('the distance to keep is that of OET Bulletin 65 for the average power at the
   const milliwatts = average * 1000 * 10 ** 0.215 * 2.56;
   expect(end?.keepM?.uncontrolled).toBeCloseTo(Math.sqrt(milliwatts / (4 * Math.PI * (180 / 14.06 ** 2))) / 100, 6);
 });
+
+describe('the staircase from transmitter to load', () => {
+  const [dummy] = surveyReport(sample('hut')).rf;
+  it('is 34.8 dBm, less 0.2 dB of relay and 0.1 dB of meter, cable by cable down to the load', () => {
+    const stairs = dummy?.staircase ?? [];
+    expect(stairs.map((s) => s.name)).toEqual(['Transmitter', 'R1', 'Changeover', 'R2', 'Meter', 'R4', 'Dummy load']);
+    expect(stairs[0]?.dbm).toBeCloseTo(34.8, 9);
+    expect(stairs.find((s) => s.name === 'Changeover')?.lossDb).toBeCloseTo(0.2, 6);
+    expect(stairs.find((s) => s.name === 'Meter')?.lossDb).toBeCloseTo(0.1, 6);
+    stairs.forEach((stair, i) => {
+      if (i > 0) expect(stair.dbm).toBeCloseTo((stairs[i - 1]?.dbm ?? 0) - stair.lossDb, 9);
+      expect(stair.watts).toBeCloseTo(10 ** (stair.dbm / 10 - 3), 9);
+    });
+    expect(stairs.at(-1)?.watts).toBeCloseTo(dummy?.ends[0]?.watts ?? 0, 9);
+  });
+  it('on an antenna of 100 Ω (SWR 2) a ninth is sent back: 0.51 dB', () => {
+    const station = drawStation({
+      units: {
+        supply: 'switch-mode-supply',
+        rig: 'transceiver-100w',
+        dipole: { kind: 'dipole', overrides: { 'wire.ohms': 100, 'wire.reactance': 0 } },
+      },
+      cables: ['supply.out > rig.power', ['rig.antenna > dipole.feed', { lengthM: 0 }]],
+      plan: { frequencyHz: 14_060_000 },
+    });
+    const [rf] = surveyReport(station).rf;
+    const mismatch = rf?.staircase[1];
+    expect(mismatch?.kind).toBe('mismatch');
+    expect(mismatch?.lossDb).toBeCloseTo(-10 * Math.log10(8 / 9), 6);
+    expect(rf?.staircase.at(-1)).toMatchObject({ kind: 'end', name: 'dipole' });
+    expect(rf?.staircase.at(-1)?.watts).toBeCloseTo((100 * 8) / 9, 3);
+  });
+});

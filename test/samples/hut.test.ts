@@ -1,48 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { sample } from '../stations/samples.ts';
-import { solveReturns } from './hand-network.ts';
+import { d1, fuse1, fuse2, fuse3, holder, lead, returns } from './hut-by-hand.ts';
 
-// The hut worked out by hand. Inputs are the catalogue's and the drawing's own figures; the steps are written out.
+// The hut worked out by hand; the steps are written out.
 const report = surveyReport(sample('hut'));
-
-/** AWG 20 and AWG 14 at 20 °C, ohms per metre: NBS Handbook 100, 10.15 and 2.525 Ω per 1000 ft. */
-const awg20 = 10.15 / 304.8;
-const awg14 = 2.525 / 304.8;
-const ring = 0.002; // ring terminal under a binding post
-const stud = 0.0002; // ring terminal on the strip's stud
-const pole = 0.0009; // two-pole contact
-const barrel = 0.03;
-const way = 0.0005; // the strip's minus rail, to one outlet
-const holder = 0.002; // the strip's fuse holder
-const chassis = 0.005; // a contact's screw to its box
-const [fuse1, fuse2, fuse3] = [0.123, 0.053, 0.0311]; // blade fuses of 1, 2 and 3 A, cold
-
-/** One core of D1, of D2 and D3 (0.8 m), of D4 (1 m), joints included. */
-const d1 = ring + 0.8 * awg14 + stud;
-const lead = (metres: number) => pole + metres * awg20 + barrel;
-
-/** Coax braid 14 mΩ/m and key-lead screen 50 mΩ/m, 0.6 m each, with their joints and the screws to both boxes. */
-const r1 = 2 * chassis + 0.6 * 0.014 + 0.002 + 0.002; // BNC to BNC
-const r3 = 2 * chassis + 0.6 * 0.014 + 0.002 + 0.01; // BNC to phono
-const k3 = 2 * chassis + 0.6 * 0.05 + 0.02 + 0.02; // 3.5 mm to 3.5 mm
-const k4 = 2 * chassis + 0.6 * 0.05 + 0.01 + 0.01; // phono to phono
-
-/** Volts above the strip's minus bar at each load's own minus contact: the three boxes share their returns by braids. */
-function returns(tx: number, over: number, rx: number) {
-  return solveReturns({ tx, over, rx }, [
-    ['tx', 'bar', lead(0.8) + way],
-    ['over', 'bar', lead(0.8) + way],
-    ['rx', 'bar', lead(1) + way],
-    ['tx', 'txBox', chassis],
-    ['over', 'overBox', chassis],
-    ['rx', 'rxBox', chassis],
-    ['txBox', 'overBox', r1],
-    ['txBox', 'overBox', k3],
-    ['overBox', 'rxBox', r3],
-    ['overBox', 'rxBox', k4],
-  ]);
-}
 
 /** What a load gets: 13.8 V less the supply and D1 with all the current, the fuse and plus core with its own, the return. */
 function loadVolts(all: number, own: number, fuse: number, metres: number, back: number): number {

@@ -1,5 +1,6 @@
 import { peukertHours, restVolts, usualPeukert } from '../../catalog/battery.ts';
 import type { Circuit, SupplyPart } from '../../circuit/circuit.ts';
+import type { DcSolution } from '../../dc/dc-solution.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
@@ -38,6 +39,8 @@ export interface BatteryLife {
   readonly planHours: number;
 }
 
+const leastAmps = 1e-6;
+
 /** Charge is looked at in hundredths. */
 const step = 0.01;
 
@@ -64,7 +67,9 @@ export function batteryLife(station: Station, trial: Trial, { index, part }: Num
   const sending = busiest(trial);
   const averageAmps = averageOf(station.plan, trial.receive.dc.ampsIn(index), sending.dc.ampsIn(index));
   const { quitCharge, quits } = firstToQuit(trial, sending, { index, part });
-  const full = peukertHours(ampHours, averageAmps, battery.peukert ?? usualPeukert[chemistry]);
+  // What leaks through open contacts is no draw.
+  const drawn = averageAmps < leastAmps ? 0 : averageAmps;
+  const full = peukertHours(ampHours, drawn, battery.peukert ?? usualPeukert[chemistry]);
   const usable = Math.max(0, charge - quitCharge);
   return {
     ampHours,
@@ -85,8 +90,7 @@ function firstToQuit(trial: Trial, sending: Reach, supply: Numbered<SupplyPart>)
   const { circuit } = trial;
   const { part } = supply;
   const battery = part.battery as NonNullable<SupplyPart['battery']>;
-  const opened = new Set(trial.opened.map((o) => o.part));
-  const solver = new DcSolver(circuit);
+  const solve = solverByCharge(trial, supply);
   // What does not work with a full battery either is another rule's business.
   const fed = loadsOf(circuit).filter(
     ({ part: load }) =>
@@ -95,8 +99,7 @@ function firstToQuit(trial: Trial, sending: Reach, supply: Numbered<SupplyPart>)
       feedersOf(circuit, sending.on, load.plus).some((s) => s.index === supply.index),
   );
   const quitsAt = (charge: number): string | null => {
-    const lower = withVolts(circuit, supply.index, restVolts(battery.chemistry, charge));
-    const dc = solver.withParts(lower, [supply.index]).solve(sending.on, opened);
+    const dc = solve(charge, sending);
     const low = fed.find(({ part: load }) => (voltsBetween(dc, load.plus, load.minus) ?? 0) < load.spec.minV);
     if (low) return unitOfPart(low.part);
     return (voltsBetween(dc, part.plus, part.minus) ?? 0) < battery.cutOffV ? unitOfPart(part) : null;
@@ -111,6 +114,18 @@ function firstToQuit(trial: Trial, sending: Reach, supply: Numbered<SupplyPart>)
     else [fails, quits] = [middle, found];
   }
   return { quitCharge: Math.max(0, fails * step), quits };
+}
+
+/** Solves a hook-up with one battery at another charge, in the state in which a moment has its actors. */
+export function solverByCharge(trial: Trial, { index, part }: Numbered<SupplyPart>) {
+  const { circuit } = trial;
+  const { chemistry } = part.battery as NonNullable<SupplyPart['battery']>;
+  const opened = new Set(trial.opened.map((o) => o.part));
+  const solver = new DcSolver(circuit);
+  return (charge: number, { on }: Reach): DcSolution => {
+    const other = withVolts(circuit, index, restVolts(chemistry, charge));
+    return solver.withParts(other, [index]).solve(on, opened);
+  };
 }
 
 function withVolts(circuit: Circuit, index: number, volts: number): Circuit {

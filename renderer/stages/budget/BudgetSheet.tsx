@@ -1,19 +1,21 @@
-import type { Budget } from '../../../core/index.ts';
+import { useMemo, useState } from 'react';
+import { type Hookup, type Supposed, type SurveyReport, variablesOf } from '../../../core/index.ts';
 import { printSheet } from '../../app/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useHookup } from '../../store/current.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useDocument, useResults, useStation } from '../../store/use-store.ts';
 import '../tables.css';
-import { BatteryTable } from './BatteryTable.tsx';
-import { FuseTable } from './FuseTable.tsx';
-import { LoadTable } from './LoadTable.tsx';
-import { SupplyTable } from './SupplyTable.tsx';
-import { WireTable } from './WireTable.tsx';
+import { BudgetSections } from './BudgetSections.tsx';
+import { ShownContext } from './shown.ts';
+import { findingWords, suppositionWords, variablesIn } from './suppositions.ts';
+import { useWhatIf } from './use-what-if.ts';
+import { WhatIfPanel } from './WhatIfPanel.tsx';
 
-/** What supplies, fuses, wires and loads see in receive and sending, in the hook-up looked at. */
+/** What supplies, branches, fuses, wires and loads see in receive and sending, in the hook-up looked at; and what if. */
 export function BudgetSheet() {
   const hookup = useHookup();
-  const budget = useResults((r) => r.report?.budget);
+  const report = useResults((r) => r.report);
+  const opened = useDocument((d) => d.opened);
   return (
     <aside className="sheet" aria-label="Budget">
       <div className="sheet-head">
@@ -23,23 +25,34 @@ export function BudgetSheet() {
         </button>
       </div>
       <PrintFrame title="Current budget" of={`Hook-up: ${hookup.name}`}>
-        {budget && <Tables budget={budget} hookup={hookup.id} />}
+        {report && <Shown key={opened} report={report} hookup={hookup} />}
       </PrintFrame>
     </aside>
   );
 }
 
-function Tables({ budget, hookup }: { budget: Budget; hookup: string }) {
-  const here = <T extends { hookup: string }>(rows: readonly T[]) => rows.filter((row) => row.hookup === hookup);
-  const supplies = here(budget.supplies);
-  if (supplies.length === 0) return <p className="soft">No supply is drawn yet.</p>;
+/** What is supposed is gone with the stage, or when another document is opened. */
+function Shown({ report, hookup }: { report: SurveyReport; hookup: Hookup }) {
+  const station = useStation();
+  const [supposed, setSupposed] = useState<Supposed>({});
+  const answer = useWhatIf(station, supposed);
+  const variables = useMemo(() => variablesOf(station), [station]);
+  const shown = useMemo(() => ({ hookup, report, other: answer.report }), [hookup, report, answer.report]);
+  if (!report.budget.supplies.some((s) => s.hookup === hookup.id))
+    return <p className="soft">No supply is drawn yet.</p>;
+  const words = suppositionWords(variables, supposed, station.plan.sendShare);
+  const consequence = answer.report ? findingWords(report.findings, answer.report.findings) : '';
   return (
-    <>
-      <SupplyTable rows={supplies} />
-      <LoadTable rows={here(budget.loads)} />
-      <FuseTable rows={here(budget.fuses)} />
-      <WireTable rows={here(budget.wires)} />
-      <BatteryTable rows={here(budget.batteries)} />
-    </>
+    <ShownContext value={shown}>
+      <WhatIfPanel
+        variables={variablesIn(variables, report, hookup.id)}
+        supposed={supposed}
+        words={words && `What if: ${words}.`}
+        consequence={answer.problem ? `It could not be computed: ${answer.problem}.` : consequence}
+        running={answer.running}
+        onSuppose={setSupposed}
+      />
+      <BudgetSections />
+    </ShownContext>
   );
 }

@@ -1,6 +1,7 @@
 import { readKind, writeKind } from '../../../core/index.ts';
+import { exportOrTell } from '../../app/export-or-tell.ts';
 import { ask, tell } from '../../app/questions.ts';
-import { exportText, importText } from '../../shell/text-files.ts';
+import { importText } from '../../shell/text-files.ts';
 import { currentStation } from '../../store/document.ts';
 import {
   dropKind,
@@ -68,11 +69,4 @@ export async function removeKind({ id, kind }: OwnKind) {
 /** Hands over what could not be read, as it was kept. */
 export async function saveUnreadable(text: string) {
   if (await exportOrTell(text, 'kinds-that-could-not-be-read.txt')) forgetUnreadable();
-}
-
-async function exportOrTell(text: string, name: string): Promise<boolean> {
-  const done = await exportText(text, name);
-  if (typeof done === 'boolean') return done;
-  await tell('Not saved', done.error);
-  return false;
 }

@@ -1,4 +1,4 @@
-import { formatVolts } from '../../../core/index.ts';
+import { formatVolts } from '../../../../core/index.ts';
 import './voltage-bar.css';
 
 interface Props {

@@ -1,25 +1,29 @@
-import { type FuseRow, formatAmps, formatRating, formatWithin, type Place } from '../../../core/index.ts';
-import { showPlaces } from '../../store/view.ts';
-import { ShareBar } from '../../widgets/ShareBar.tsx';
+import { type FuseRow, formatAmps, formatRating, formatWithin, type Place } from '../../../../core/index.ts';
+import { ShareBar } from '../../../widgets/ShareBar.tsx';
+import { ExportTable } from '../ExportTable.tsx';
 import { BudgetTable } from './BudgetTable.tsx';
+import { type Compared, rowKey } from './compared.ts';
+import { Figure } from './Figure.tsx';
+import { PlaceLink } from './PlaceLink.tsx';
 
 /** What each fuse carries, and the thinnest wire that it guards. */
-export function FuseTable({ rows }: { rows: readonly FuseRow[] }) {
+export function FuseTable({ rows }: { rows: readonly Compared<FuseRow>[] }) {
   if (rows.length === 0) return null;
   return (
     <BudgetTable
-      title="Branches and fuses"
+      title="Fuses"
       columns={['Fuse', 'Receive', 'Sending', 'Rated', 'A short there', 'Wire it guards', 'Share while sending']}
+      tools={<ExportTable name="fuses" />}
     >
-      {rows.map((row) => (
-        <tr key={`${row.unit ?? ''}${row.cable ?? ''}.${row.element ?? ''}`}>
+      {rows.map(({ row, other }) => (
+        <tr key={rowKey(row)}>
           <th scope="row">
-            <button type="button" className="link" onClick={() => showPlaces(placesOf(row))}>
-              {row.name}
-            </button>
+            <PlaceLink places={placesOf(row)}>{row.name}</PlaceLink>
           </th>
-          <td className="number">{formatAmps(row.receiveAmps)}</td>
-          <td className="number">{formatAmps(row.sendingAmps)}</td>
+          <Figure value={row.receiveAmps} whatIf={other?.receiveAmps} format={formatAmps} />
+          <Figure value={row.sendingAmps} whatIf={other?.sendingAmps} format={formatAmps}>
+            <small>peak {formatAmps(row.peakAmps)}</small>
+          </Figure>
           <td className="number">{formatRating(row.ratedAmps)}</td>
           <td className="number">
             {row.shortAmps === null ? '–' : formatRating(row.shortAmps)}
@@ -33,6 +37,7 @@ export function FuseTable({ rows }: { rows: readonly FuseRow[] }) {
           </td>
           <td>
             <ShareBar share={row.share} of={`the fuse’s ${formatRating(row.ratedAmps)}`} />
+            {other && <ShareBar share={other.share} of={`the fuse’s ${formatRating(row.ratedAmps)}, what if`} />}
             {row.opensInS && <small>opens {formatWithin(row.opensInS)}</small>}
           </td>
         </tr>

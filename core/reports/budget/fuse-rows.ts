@@ -1,0 +1,55 @@
+import { fuseOhms, hotFuseOhms, openingTime } from '../../catalog/fuses.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { type FusePart, fusesOf } from '../../rules/look.ts';
+import { fusePlace, fuseSeat } from '../../rules/power/fuse-place.ts';
+import { thinnestBehind } from '../../rules/power/guarded-wire.ts';
+import { shortsThroughFuses } from '../../rules/power/short-amps.ts';
+import type { TriedHookup } from '../../rules/rule.ts';
+import type { Station } from '../../station/schema.ts';
+import { drawOf, inHookup } from './draw.ts';
+import type { FuseRow } from './rows.ts';
+
+/** What each fuse of a hook-up carries, and what it guards. */
+export function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
+  const { trial } = tried;
+  return fusesOf(trial.circuit).flatMap(({ index, part }): FuseRow[] => {
+    const draw = drawOf(station.plan, trial, index, Math.abs);
+    const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+    // A fuse of an outlet with nothing in it guards nothing.
+    if (!wire && draw.receiveAmps < 1e-6 && draw.sendingAmps < 1e-6) return [];
+    const place = fusePlace(station, part);
+    const at =
+      'cable' in place
+        ? { cable: place.cable }
+        : { unit: place.unit, ...(part.origin.type === 'element' && { element: part.origin.element }) };
+    // Where it opened, the most is what it opened at.
+    const peakAmps = Math.max(draw.peakAmps, trial.opened.find((o) => o.part === index)?.amps ?? 0);
+    const row = {
+      ...inHookup(tried),
+      ...at,
+      name: fuseSeat(station, part),
+      ratedAmps: part.fuse.ratedAmps,
+      ...draw,
+      peakAmps,
+      share: draw.sendingAmps / part.fuse.ratedAmps,
+      guards: wire ? `${wire.number}, ${wire.wire}` : '',
+      wireLimitAmps: wire?.limitAmps ?? null,
+      wireLimitSource: wire?.limitSource ?? '',
+      ...strainOf(trial, index, part, peakAmps),
+    };
+    return [row];
+  });
+}
+
+/** What the most that it ever carries, and what a short, would do to a fuse. */
+function strainOf(trial: Trial, index: number, { fuse }: FusePart, peakAmps: number) {
+  const { ratedAmps, family, breakingAmps } = fuse;
+  const time = openingTime(peakAmps, ratedAmps, family);
+  return {
+    opensInS: time && { from: time.fromS, to: Number.isFinite(time.toS) ? time.toS : null },
+    coldOhms: fuseOhms(ratedAmps, family),
+    hotOhms: hotFuseOhms(peakAmps, ratedAmps, family),
+    breakingAmps,
+    shortAmps: shortsThroughFuses(trial.circuit, trial.receive.on).get(index)?.amps ?? null,
+  };
+}

@@ -1,0 +1,63 @@
+import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { loadsOf, type Numbered } from '../../rules/look.ts';
+import { busiest } from '../../rules/power/battery-life.ts';
+import { type Conductors, leastWaysFrom, mainFeederOf, passersOf } from '../../rules/trace.ts';
+import { remember } from '../../station/remember.ts';
+
+/** How the current of a load goes: parts of the circuit in the order in which it meets them. */
+export interface SuppliedWay {
+  readonly load: Numbered<LoadPart>;
+  readonly supply: Numbered<SupplyPart>;
+  /** The state in which it is so. */
+  readonly reach: Reach;
+  readonly out: readonly number[];
+  /** Null where no metal leads from the load's minus to the supply's: a coil on a line that is open. */
+  readonly back: readonly number[] | null;
+}
+
+/**
+ * The way to every load from the supply that feeds it most, by least resistance; while sending, or in receive for a
+ * load that is only fed then.
+ */
+export const suppliedWays = remember((trial: Trial): readonly SuppliedWay[] => {
+  const { circuit } = trial;
+  const sending = new WaysIn(trial, busiest(trial));
+  const receive = new WaysIn(trial, trial.receive);
+  return loadsOf(circuit).flatMap((load) => sending.wayTo(load) ?? receive.wayTo(load) ?? []);
+});
+
+/** Ways in one state; what leads away from a node is looked for once. */
+class WaysIn {
+  private readonly conductors: Conductors;
+  private readonly from = new Map<number, ReturnType<typeof leastWaysFrom>>();
+
+  constructor(
+    private readonly trial: Trial,
+    private readonly reach: Reach,
+  ) {
+    this.conductors = conducting(trial, reach);
+  }
+
+  wayTo(load: Numbered<LoadPart>): SuppliedWay | null {
+    const supply = mainFeederOf(this.trial.circuit, this.reach, load.part.plus);
+    const out = supply && this.waysFrom(supply.part.plus)(load.part.plus);
+    if (!out) return null;
+    const back = this.waysFrom(supply.part.minus)(load.part.minus);
+    return { load, supply, reach: this.reach, out: out.parts, back: back ? back.parts.toReversed() : null };
+  }
+
+  private waysFrom(node: number) {
+    const ways = this.from.get(node) ?? leastWaysFrom(this.trial.circuit, this.conductors, node);
+    this.from.set(node, ways);
+    return ways;
+  }
+}
+
+/** Metal, and the diodes that pass something; a diode across a supply line is no way. Fuses that went are none either. */
+function conducting({ circuit, opened }: Trial, { on, dc }: Reach): Conductors {
+  const gone = new Set(opened.map(({ part }) => part));
+  const { at, joins } = passersOf(circuit, on);
+  const passes = (i: number) => circuit.parts[i]?.kind !== 'diode' || dc.ampsIn(i) > 1e-6;
+  return { at, joins: (i) => joins(i) && !gone.has(i) && passes(i) };
+}

@@ -1,0 +1,44 @@
+import { useContext } from 'react';
+import { type BudgetSheetName, budgetSheet, type SurveyReport, writeCsv } from '../../../core/index.ts';
+import { exportOrTell } from '../../app/export-or-tell.ts';
+import { exportName } from './export-name.ts';
+import { budgetIn, rfIn, type Shown, ShownContext } from './shown.ts';
+
+const titles: Record<BudgetSheetName, string> = {
+  supplies: 'supplies',
+  loads: 'loads',
+  branches: 'branches',
+  ways: 'ways',
+  fuses: 'fuses',
+  wires: 'wires',
+  batteries: 'batteries',
+  courses: 'battery over time',
+  rf: 'RF levels',
+};
+
+/** Writes a table as it is shown, with plain numbers, for a spreadsheet. */
+export function ExportTable({ name }: { name: BudgetSheetName }) {
+  const shown = useContext(ShownContext);
+  if (!shown) return null;
+  return (
+    <button
+      type="button"
+      className="button export-button"
+      aria-label={`Save ${titles[name]} as CSV`}
+      onClick={() => void exportOrTell(csvOf(shown, name), exportName(`${name}.csv`))}
+    >
+      CSV
+    </button>
+  );
+}
+
+/** While other figures are supposed, the rows as drawn and those with them, told apart in the first column. */
+function csvOf({ hookup, report, other }: Shown, name: BudgetSheetName): string {
+  const sheetOf = (r: SurveyReport) => budgetSheet(name, budgetIn(r, hookup.id), rfIn(r, hookup.id));
+  const drawn = sheetOf(report);
+  if (!other) return writeCsv(drawn.head, drawn.rows);
+  return writeCsv(
+    ['Figures', ...drawn.head],
+    [...drawn.rows.map((row) => ['as drawn', ...row]), ...sheetOf(other).rows.map((row) => ['what if', ...row])],
+  );
+}

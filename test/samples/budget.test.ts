@@ -1,0 +1,44 @@
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { surveyReport } from '../../core/reports/survey-report.ts';
+import { loadsOf, suppliesOf, unitOfPart } from '../../core/rules/look.ts';
+import { busiest } from '../../core/rules/power/battery-life.ts';
+import { survey } from '../../core/survey.ts';
+import { sample } from '../stations/samples.ts';
+
+const names = readdirSync(path.join(import.meta.dirname, '../../core/samples')).map((f) =>
+  f.replace('.station.json', ''),
+);
+
+describe.each(names)('the budget of %s', (name) => {
+  const station = sample(name);
+  const { budget, overlays } = surveyReport(station);
+  const { hookups } = survey(station);
+
+  it('has the volts and amperes that the survey found at every load and supply', () => {
+    for (const { hookup, trial } of hookups) {
+      const sending = busiest(trial);
+      for (const { index, part } of [...loadsOf(trial.circuit), ...suppliesOf(trial.circuit)]) {
+        const rows = part.kind === 'load' ? budget.loads : budget.supplies;
+        const row = rows.find(
+          (r) => r.hookup === hookup.id && r.unit === unitOfPart(part) && r.element === part.spec.id,
+        );
+        expect(row?.receiveAmps).toBe(trial.receive.dc.ampsIn(index));
+        expect(row?.sendingAmps).toBe(sending.dc.ampsIn(index));
+        expect(row?.receiveVolts).toBe(trial.receive.dc.between(part.plus, part.minus) ?? 0);
+        expect(row?.sendingVolts).toBe(sending.dc.between(part.plus, part.minus) ?? 0);
+      }
+    }
+  });
+  it('says of a supply what the drawing shows of it', () => {
+    for (const overlay of overlays) {
+      if (overlay.moment !== 'receive') continue;
+      for (const row of budget.supplies.filter((s) => s.hookup === overlay.hookup)) {
+        const shown = overlay.units[row.unit];
+        if (shown?.supplyAmps !== undefined) expect(row.receiveAmps).toBeCloseTo(shown.supplyAmps, 9);
+        if (shown?.supplyVolts !== undefined) expect(row.receiveVolts).toBeCloseTo(shown.supplyVolts, 9);
+      }
+    }
+  });
+});
