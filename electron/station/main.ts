@@ -10,11 +10,12 @@ import type { Command, Listing, Options } from './command.ts';
 import { failures } from './failures.ts';
 import { keydown } from './keydown.ts';
 import { openFile } from './open-file.ts';
+import { powerup } from './powerup.ts';
 import { rf } from './rf.ts';
 import { rules } from './rules.ts';
 import { shelf } from './shelf.ts';
 
-const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, circuit };
+const commands: Record<string, Command> = { check, cables, budget, keydown, rf, audio, failures, powerup, circuit };
 
 const listings: Record<string, Listing> = { rules, shelf };
 
@@ -25,7 +26,7 @@ ${Object.entries({ ...commands, ...listings })
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, budget, rf, audio, failures)
+  --csv            for a spreadsheet (cables, budget, rf, audio, failures, powerup)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown, rf)
   --moment M       receive or sending (circuit)
