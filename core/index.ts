@@ -26,6 +26,7 @@ export { judgeReading } from './reports/power-up/judge-reading.ts';
 export { nowAndBefore, startOfRound, writeReading } from './reports/power-up/kept-readings.ts';
 export { type Cause, causesOf, type StepReading } from './reports/power-up/off/causes.ts';
 export { figureOfReading, takeAsFigure } from './reports/power-up/own-figures.ts';
+export { parseReading } from './reports/power-up/parse-reading.ts';
 export { powerUpSheet } from './reports/power-up/power-up-sheet.ts';
 export * from './reports/power-up/sheet.ts';
 export type * from './reports/report.ts';

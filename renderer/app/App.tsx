@@ -7,6 +7,7 @@ import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
 import { Shelf } from '../stages/draw/Shelf.tsx';
 import { KindEditor } from '../stages/kinds/KindEditor.tsx';
+import { PowerUpSheet } from '../stages/power-up/PowerUpSheet.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
@@ -15,7 +16,13 @@ import { QuestionDialog } from './QuestionDialog.tsx';
 import { StageRail } from './StageRail.tsx';
 import { TitleBar } from './TitleBar.tsx';
 
-const sheets = { draw: DetailsSheet, check: FindingsSheet, cables: CableSheet, budget: BudgetSheet };
+const sheets = {
+  draw: DetailsSheet,
+  check: FindingsSheet,
+  cables: CableSheet,
+  budget: BudgetSheet,
+  'power-up': PowerUpSheet,
+};
 
 /** One window: the drawing that never goes away, and beside it what the stage has to say. */
 export function App() {
