@@ -49,7 +49,6 @@ export function PowerUpStepRow({ step, number, since }: Props) {
           )}
           {expected && <span className="power-step-expect">Expect {formatExpected(expected)}</span>}
         </p>
-        {expected && now && <ReadingRemarks step={step} expected={expected} value={now.value} />}
       </div>
       {expected ? (
         <div className="power-step-box">
@@ -63,6 +62,7 @@ export function PowerUpStepRow({ step, number, since }: Props) {
       ) : (
         <span className="power-step-tick print-only" aria-hidden="true" />
       )}
+      {expected && now && <ReadingRemarks step={step} expected={expected} value={now.value} />}
     </li>
   );
 }

@@ -24,10 +24,10 @@ interface Props {
 export function ReadingRemarks({ step, expected, value }: Props) {
   const isOff = judgeReading(expected, value) !== 'right';
   return (
-    <>
+    <div className="power-step-remarks">
       {isOff && <Causes step={step.id} />}
       {step.figure && <OwnFigureButton step={step} expected={expected} figure={step.figure} value={value} />}
-    </>
+    </div>
   );
 }
 
