@@ -1,6 +1,6 @@
 import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import { sendingsOf } from '../../rules/instants.ts';
-import { isFeed, loadsOf, type Numbered, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
+import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
 import type { Facts, TriedHookup } from '../../rules/rule.ts';
 import { mainFeederOf } from '../../rules/trace.ts';
 import { cablesAt, cablesIn } from '../../station/parts.ts';
@@ -44,7 +44,7 @@ export function contextOf(facts: Facts, asked: string | null): Context | null {
   const onAir = facts.hookups.filter((tried) => endsIn(tried, 'antenna') && (!chosen || tried === chosen));
   const base = chosen ?? dummy ?? facts.hookups[0];
   if (!base) return null;
-  const supplies = suppliesOf(base.trial.circuit).filter(({ part }) => !part.converter);
+  const supplies = suppliesInUse(facts.station, base);
   if (supplies.length === 0) return null;
   const fed = inOrder(base, fedUnits(facts.station, base));
   return { station: facts.station, facts, base, dummy, onAir, fed, supplies };
@@ -56,6 +56,16 @@ function endsIn({ trial }: TriedHookup, role: 'termination' | 'antenna'): boolea
   return sendingsOf(trial).some(({ reach }) =>
     ends.some((end) => reach.rf.fieldsAt(end.port).some((field) => field.selected.has(end.port))),
   );
+}
+
+/** Those that something hangs on: a computer has outlets for a mouse too. All of them where nothing is plugged in yet. */
+function suppliesInUse(station: Station, { hookup, trial }: TriedHookup): Numbered<SupplyPart>[] {
+  const all = suppliesOf(trial.circuit).filter(({ part }) => !part.converter);
+  const used = all.filter(({ part }) => {
+    const { unit, port } = placeOfContact(unitOfPart(part), part.spec.plus);
+    return port !== undefined && cablesAt(station, hookup, unit, port).length > 0;
+  });
+  return used.length > 0 ? used : all;
 }
 
 function fedUnits(station: Station, { hookup, trial }: TriedHookup): FedUnit[] {

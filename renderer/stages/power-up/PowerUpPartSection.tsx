@@ -12,7 +12,9 @@ interface Props {
 export function PowerUpPartSection({ part, start, since }: Props) {
   return (
     <section className="power-up-part" aria-labelledby={`part-${part.id}`}>
-      <h3 id={`part-${part.id}`}>{part.title}</h3>
+      <h3 id={`part-${part.id}`} tabIndex={-1}>
+        {part.title}
+      </h3>
       {part.before && <p className="power-up-before">{part.before}</p>}
       <ol start={start}>
         {part.steps.map((step, i) => (

@@ -1,15 +1,16 @@
 import { useEffect } from 'react';
 import { useStore } from 'zustand';
-import { judgeReading, type PowerUpSheet as Sheet } from '../../../core/index.ts';
+import type { PowerUpSheet as Sheet } from '../../../core/index.ts';
 import { printSheet } from '../../app/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useDocument, useStation } from '../../store/use-store.ts';
 import { openPowerUpWorker } from '../../worker/open-power-up-worker.ts';
 import { PowerUpPartSection } from './PowerUpPartSection.tsx';
+import { PowerUpProgress } from './PowerUpProgress.tsx';
 import './power-up.css';
 import { runPowerUp } from './power-up-runner.ts';
 import { powerUpStore } from './power-up-store.ts';
-import { beginRound, roundReadings, shownSince } from './round.ts';
+import { shownSince } from './round.ts';
 
 /** What to do and to read when the station is switched on for the first time, or again. */
 export function PowerUpSheet() {
@@ -40,7 +41,7 @@ function Steps({ sheet }: { sheet: Sheet }) {
   let number = 1;
   return (
     <PrintFrame title="Power-up sheet" of={`Hook-up: ${sheet.hookup}`}>
-      <Progress sheet={sheet} since={since} />
+      <PowerUpProgress sheet={sheet} since={since} />
       {sheet.first.length > 0 && (
         <section className="power-up-first">
           <h3>Put right first</h3>
@@ -67,34 +68,5 @@ function Steps({ sheet }: { sheet: Sheet }) {
         </section>
       )}
     </PrintFrame>
-  );
-}
-
-/** How far it has come: readings written down, and those that are off. */
-function Progress({ sheet, since }: { sheet: Sheet; since: string }) {
-  const station = useStation();
-  const expected = new Map(sheet.parts.flatMap((p) => p.steps).map((s) => [s.id, s.expected]));
-  const all = [...expected.values()].filter((e) => e !== null).length;
-  const read = roundReadings(sheet, station, since);
-  const off = read.filter(({ step, value }) => {
-    const right = expected.get(step);
-    return right && judgeReading(right, value) !== 'right';
-  }).length;
-  return (
-    <div className="power-up-progress">
-      <p>
-        <b>
-          {read.length} of {all} done
-        </b>
-        {off > 0 && `, ${off} off`}
-        {since !== '' && <span className="soft">, since {since.slice(0, 10)}</span>}
-      </p>
-      <progress value={read.length} max={Math.max(1, all)} aria-label="Readings written down" />
-      {read.length > 0 && (
-        <button type="button" className="link small" onClick={() => beginRound(new Date())}>
-          Begin a new round
-        </button>
-      )}
-    </div>
   );
 }

@@ -47,11 +47,11 @@ export function PowerUpStepRow({ step, number, since }: Props) {
               {where || 'Show it'}
             </button>
           )}
-          {expected && <span className="power-step-expect">Expect {formatExpected(expected)}</span>}
         </p>
       </div>
       {expected ? (
         <div className="power-step-box">
+          <p className="power-step-expect">Expect {formatExpected(expected)}</p>
           <Box step={step} expected={expected} number={number} value={now?.value ?? null} since={since} />
           {before && (
             <p className="power-step-before">

@@ -17,7 +17,11 @@ interface Control {
 export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): Control[] {
   return keyDowns.flatMap(({ controls: [only, ...more] }) => {
     const actor = circuit.actors[only ?? -1];
-    return actor && more.length === 0 ? [{ key: actor.key, name: unitName(station, actor.unit) }] : [];
+    if (!actor || more.length > 0) return [];
+    // A key is its own name; a radio has a key, a microphone and a switch.
+    const isOneOfMany = actor.power !== null;
+    const name = unitName(station, actor.unit);
+    return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name }];
   });
 }
 

@@ -1,5 +1,5 @@
 import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, portName, unitOf } from '../../../station/parts.ts';
+import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
@@ -47,12 +47,13 @@ function unitSteps(
     .map((c) => c.number);
   const with_ = others.length > 0 ? `, and ${others.join(', ')}` : '';
   const from = unitOfPart(supply.part);
-  const contact = (ref: string) => ref.split('.')[1] ?? ref;
+  const { connector } = portOf(station, port);
+  const contact = (ref: string) => connector.contacts.find((c) => `${port.port}.${c.id}` === ref)?.name.toLowerCase();
   return [
     ...(contacts
       ? reading({
           id: `unit/${unit}/plug`,
-          text: `Plug of ${cable.number}, before it goes in: what will touch ${contact(plus)} against what will touch ${contact(minus)}.`,
+          text: `Plug of ${cable.number}, before it goes in: its ${contact(plus)}, which is to be plus, against its ${contact(minus)}.`,
           where: `${cable.number} at ${portName(station, port)}`,
           at: [plug],
           taking: { setup: pulled, probe: voltsAt(...contacts) },
