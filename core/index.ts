@@ -39,6 +39,14 @@ export { type FlagText, flagsOf, flagTable } from './reports/flags/flag-text.ts'
 export { type FlagPages, layOutFlags, type PlacedFlag, ringMm } from './reports/flags/lay-out-flags.ts';
 export { makeTable } from './reports/make/make-table.ts';
 export { type MakeRow, type MakeWire, whatToMake } from './reports/make/what-to-make.ts';
+export { formatExpected, formatQuantity } from './reports/power-up/format-quantity.ts';
+export { judgeReading } from './reports/power-up/judge-reading.ts';
+export { nowAndBefore, startOfRound, writeReading } from './reports/power-up/kept-readings.ts';
+export { type Cause, causesOf, type StepReading } from './reports/power-up/off/causes.ts';
+export { figureOfReading, takeAsFigure } from './reports/power-up/own-figures.ts';
+export { parseReading } from './reports/power-up/parse-reading.ts';
+export { powerUpSheet } from './reports/power-up/power-up-sheet.ts';
+export * from './reports/power-up/sheet.ts';
 export type * from './reports/report.ts';
 export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf-report.ts';

@@ -7,7 +7,7 @@ for (const theme of ['light', 'dark'] as const) {
     await openScreen(page, address, theme);
     expect(await seriousProblems(page)).toEqual([]);
     await openFirstDraft(page);
-    for (const name of ['Draw', 'Check', 'Cables', 'Budget'] as const) {
+    for (const name of ['Draw', 'Check', 'Cables', 'Budget', 'Power-up'] as const) {
       await stage(page, name).click();
       await page.waitForTimeout(400);
       expect(await seriousProblems(page), name).toEqual([]);

@@ -46,7 +46,7 @@ async function middleOf(page: Page, [unitName, label]: [string, string]) {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-export const stage = (page: Page, name: 'Draw' | 'Check' | 'Cables' | 'Budget') =>
+export const stage = (page: Page, name: 'Draw' | 'Check' | 'Cables' | 'Budget' | 'Power-up') =>
   page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: new RegExp(name) });
 
 /** Chooses a file where the screen asks for one. */

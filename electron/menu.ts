@@ -101,6 +101,7 @@ function viewMenu({ actions }: MenuContents): MenuItemConstructorOptions[] {
     command('stage-check', 'Check', 'CmdOrCtrl+2'),
     command('stage-cables', 'Cables', 'CmdOrCtrl+3'),
     command('stage-budget', 'Budget', 'CmdOrCtrl+4'),
+    command('stage-power-up', 'Power-up', 'CmdOrCtrl+5'),
     separator,
     command('zoom-to-fit', 'Zoom to fit', 'CmdOrCtrl+0'),
     command('zoom-to-selection', 'Zoom to selection', 'CmdOrCtrl+Shift+0'),

@@ -21,9 +21,14 @@ export function tryHookup(station: Station, hookup: Hookup): Trial {
   return tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm));
 }
 
-/** The same for a circuit with its solvers, at the length of a dit. */
-export function tryCircuit(circuit: Circuit, solvers: Solvers, dit: number): Trial {
-  const open = new Set<number>();
+/** The same for a circuit with its solvers, at the length of a dit; parts in `pulled` (plugs out of their jacks) are taken out. */
+export function tryCircuit(
+  circuit: Circuit,
+  solvers: Solvers,
+  dit: number,
+  pulled: ReadonlySet<number> = new Set(),
+): Trial {
+  const open = new Set(pulled);
   const opened: { part: number; amps: number }[] = [];
   let { reach: receive, restless } = new Bench(circuit, solvers, open).rest();
   const atFirst = receive;

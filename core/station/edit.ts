@@ -1,6 +1,6 @@
 import type { CableKind } from './cable-kind.ts';
 import type { Connector } from './connector.ts';
-import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Station, Unit } from './schema.ts';
+import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema.ts';
 import type { UnitKind } from './unit-kind.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
@@ -30,6 +30,8 @@ export type Change =
   | { type: 'describe'; set: Partial<Pick<Station, 'title' | 'notes' | 'settings'>> }
   | { type: 'accept'; acceptance: Acceptance }
   | { type: 'takeBack'; finding: string }
+  | { type: 'addReading'; reading: Reading }
+  | { type: 'removeReading'; step: string; when: string }
   | { type: 'all'; name: string; changes: Change[] };
 
 /** The station with a change made; a change that names nothing in it leaves it as it is. */
@@ -73,6 +75,13 @@ export function edit(station: Station, change: Change): Station {
       return { ...station, accepted: [...without(station.accepted, change.acceptance.finding), change.acceptance] };
     case 'takeBack':
       return { ...station, accepted: without(station.accepted, change.finding) };
+    case 'addReading':
+      return { ...station, readings: [...station.readings, change.reading] };
+    case 'removeReading':
+      return {
+        ...station,
+        readings: station.readings.filter((r) => r.step !== change.step || r.when !== change.when),
+      };
     case 'all':
       return change.changes.reduce(edit, station);
   }
@@ -171,6 +180,8 @@ const names: Record<Exclude<Change['type'], 'all'>, string> = {
   describe: 'Change description',
   accept: 'Accept finding',
   takeBack: 'Take back acceptance',
+  addReading: 'Write down a reading',
+  removeReading: 'Strike out a reading',
 };
 
 /** What a change is called in the list of steps. */

@@ -149,4 +149,5 @@ export type PortRef = z.infer<typeof portRef>;
 export type Mark = z.infer<typeof mark>;
 export type Hookup = z.infer<typeof hookup>;
 export type Acceptance = z.infer<typeof acceptance>;
+export type Reading = z.infer<typeof reading>;
 export type CableEnd = 'a' | 'b';

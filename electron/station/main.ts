@@ -14,6 +14,7 @@ import { cables } from './lists/cables.ts';
 import { flags } from './lists/flags.ts';
 import { make } from './lists/make.ts';
 import { openFile } from './open-file.ts';
+import { powerup } from './powerup.ts';
 import { rf } from './rf.ts';
 import { rules } from './rules.ts';
 import { shelf } from './shelf.ts';
@@ -29,6 +30,7 @@ const commands: Record<string, Command> = {
   rf,
   audio,
   failures,
+  powerup,
   circuit,
   book,
   drawing,
@@ -43,7 +45,7 @@ ${Object.entries({ ...commands, ...listings })
   .join('\n')}
 
   --json           for other programs
-  --csv            for a spreadsheet (cables, make, buy, flags, budget, rf, audio, failures)
+  --csv            for a spreadsheet (cables, make, buy, flags, budget, rf, audio, failures, powerup)
   --todo           without cables that are made or tested (make, buy)
   --hookup NAME    one hook-up only
   --control NAME   one control only (keydown, rf)

@@ -9,6 +9,7 @@ import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
 import { Shelf } from '../stages/draw/shelf/Shelf.tsx';
 import { KindEditor } from '../stages/kinds/KindEditor.tsx';
+import { PowerUpSheet } from '../stages/power-up/PowerUpSheet.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
@@ -18,7 +19,13 @@ import { StageRail } from './StageRail.tsx';
 import { ThemePicker } from './ThemePicker.tsx';
 import { TitleBar } from './TitleBar.tsx';
 
-const sheets = { draw: DetailsSheet, check: FindingsSheet, cables: CableSheet, budget: BudgetSheet };
+const sheets = {
+  draw: DetailsSheet,
+  check: FindingsSheet,
+  cables: CableSheet,
+  budget: BudgetSheet,
+  'power-up': PowerUpSheet,
+};
 
 /** One window: the drawing that never goes away, and beside it what the stage has to say. */
 export function App() {

@@ -3,7 +3,13 @@ import type { Finding } from '../../core/index.ts';
 import { useResults, useView } from '../store/use-store.ts';
 import { type Stage, showStage, stages } from '../store/view.ts';
 
-const names: Record<Stage, string> = { draw: 'Draw', check: 'Check', cables: 'Cables', budget: 'Budget' };
+const names: Record<Stage, string> = {
+  draw: 'Draw',
+  check: 'Check',
+  cables: 'Cables',
+  budget: 'Budget',
+  'power-up': 'Power-up',
+};
 
 /** The stages of the job, in its order. */
 export function StageRail() {

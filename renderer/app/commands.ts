@@ -32,6 +32,7 @@ const actions: Record<Named, { readonly label: string; readonly act: () => void 
   'stage-check': { label: 'Go to Check', act: () => showStage('check') },
   'stage-cables': { label: 'Go to Cables', act: () => showStage('cables') },
   'stage-budget': { label: 'Go to Budget', act: () => showStage('budget') },
+  'stage-power-up': { label: 'Go to Power-up', act: () => showStage('power-up') },
   'zoom-to-fit': { label: 'Zoom to fit', act: () => drawingView.fit() },
   'zoom-to-selection': { label: 'Zoom to what is selected', act: () => drawingView.fitSelection() },
   'zoom-in': { label: 'Zoom in', act: () => drawingView.zoomIn() },

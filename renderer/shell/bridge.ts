@@ -122,6 +122,7 @@ export type ShellCommand =
   | 'stage-check'
   | 'stage-cables'
   | 'stage-budget'
+  | 'stage-power-up'
   | 'zoom-to-fit'
   | 'zoom-to-selection'
   | 'zoom-in'

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import type { Place } from '../../core/index.ts';
 
-export const stages = ['draw', 'check', 'cables', 'budget'] as const;
+export const stages = ['draw', 'check', 'cables', 'budget', 'power-up'] as const;
 export type Stage = (typeof stages)[number];
 export type Theme = 'light' | 'dark' | 'system';
 

@@ -144,6 +144,36 @@ describe('tables', () => {
     ])
       expect(out).toMatch(row);
   });
+  it('powerup has every part with its numbered steps, and what to expect', () => {
+    const { out } = station('powerup', 'hut');
+    for (const row of [
+      /^UNPOWERED$/m,
+      /^SENDING INTO THE DUMMY LOAD$/m,
+      / Bench supply · output +13\.80 V \(13\.\d\d V to 14\.\d\d V\)$/m,
+      / Bench supply +120 mA \(1[01]\d mA to 1[23]\d mA\)$/m,
+    ])
+      expect(out).toMatch(row);
+    expect(station('powerup', 'hut-first-draft').out).toMatch(/^Put right first:\n {2}D4 is the wrong way round/m);
+  });
+  it('powerup --hookup keeps to that hook-up on the antenna', () => {
+    expect(station('powerup', 'hut', '--hookup', 'air').out).toMatch(/^ON THE ANTENNA$/m);
+    expect(station('powerup', 'hut', '--hookup', 'dummy').out).not.toMatch(/^ON THE ANTENNA$/m);
+  });
+  it('powerup --json and --csv tell a reading that is off, and its cause', () => {
+    const reading = { step: 'unit/receiver/plug', value: -13.8, unit: 'V', when: '2026-03-01T10:00:00.000Z' };
+    const read = file('read.json', writeStation(edit(sample('hut'), { type: 'addReading', reading })));
+    const { parts } = JSON.parse(station('powerup', read, '--json').out);
+    const steps = parts.flatMap((p: { steps: object[] }) => p.steps);
+    const step = steps.find((s: { id: string }) => s.id === reading.step);
+    expect(step.read).toMatchObject({ value: -13.8, verdict: 'too low' });
+    expect(step.read.causes[0].text).toBe('Plus and minus of D4 are swapped');
+    const csv = station('powerup', read, '--csv').out;
+    expect(csv.trim().split('\r\n')).toHaveLength(steps.length + 1);
+    expect(csv).toMatch(
+      /unit\/receiver\/plug.*,-13\.8,2026-03-01T10:00:00\.000Z,too low,Plus and minus of D4 are swapped/,
+    );
+    expect(station('powerup', read).out).toMatch(/−13\.80 V, too low, 2026-03-01: Plus and minus of D4 are swapped/);
+  });
   it('circuit --spice writes a deck', () =>
     expect(station('circuit', 'hut', '--spice').out).toMatch(/^\* Hut[\s\S]*\.op|op[\s\S]*\.end\n$/));
 });

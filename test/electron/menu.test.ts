@@ -21,6 +21,7 @@ const commands = Object.keys({
   'stage-check': 1,
   'stage-cables': 1,
   'stage-budget': 1,
+  'stage-power-up': 1,
   'zoom-to-fit': 1,
   'zoom-to-selection': 1,
   'zoom-in': 1,

@@ -193,6 +193,23 @@ const rows: Row[] = [
     words: ['Accepted: “it is only lent”'],
   },
   {
+    given: 'a reading',
+    change: {
+      type: 'addReading',
+      reading: { step: 'supply/supply.output/volts', value: 13.7, unit: 'V', when: '2026-03-01' },
+    },
+    words: ['The readings change'],
+  },
+  {
+    given: 'a reading struck out',
+    station: edit(hut, {
+      type: 'addReading',
+      reading: { step: 'supply/supply.output/volts', value: 13.7, unit: 'V', when: '2026-03-01' },
+    }),
+    change: { type: 'removeReading', step: 'supply/supply.output/volts', when: '2026-03-01' },
+    words: ['The readings change'],
+  },
+  {
     given: 'it taken back',
     station: { ...hut, accepted: [accepted] },
     change: { type: 'takeBack', finding: accepted.finding },
@@ -236,6 +253,8 @@ describe('what a change does, in words', () => {
       describe: true,
       accept: true,
       takeBack: true,
+      addReading: true,
+      removeReading: true,
       all: true,
     };
     expect([...new Set(rows.map((r) => r.change.type))].sort()).toEqual(Object.keys(every).sort());

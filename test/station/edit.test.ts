@@ -40,6 +40,17 @@ describe('changes', () => {
     expect(twice.accepted.map((a) => a.reason)).toEqual(['b']);
     expect(edit(twice, { type: 'takeBack', finding: 'f' }).accepted).toEqual([]);
   });
+  it('readings are kept one after the other, and struck out by step and date', () => {
+    const read = (when: string, value: number): Change => ({
+      type: 'addReading',
+      reading: { step: 'supply/supply.output/volts', value, unit: 'V', when },
+    });
+    const twice = [read('2025-03-01', 13.8), read('2026-03-01', 13.7)].reduce(edit, hut);
+    expect(twice.readings.map((r) => r.value)).toEqual([13.8, 13.7]);
+    const struck = edit(twice, { type: 'removeReading', step: 'supply/supply.output/volts', when: '2026-03-01' });
+    expect(struck.readings.map((r) => r.value)).toEqual([13.8]);
+    expect(changeName(read('2026-03-01', 13.7))).toBe('Write down a reading');
+  });
   it('a removed unit takes the couplings of its antenna along', () => {
     const antenna = { unit: 'antenna', port: 'feed' };
     const station: Station = { ...hut, couplings: [{ a: antenna, b: antenna, lossDb: 20 }] };

@@ -1,0 +1,119 @@
+import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
+import { sendingsOf } from '../../rules/instants.ts';
+import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
+import type { Facts, TriedHookup } from '../../rules/rule.ts';
+import { mainFeederOf } from '../../rules/trace.ts';
+import { cablesAt, cablesIn } from '../../station/parts.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Setup } from './setup.ts';
+
+/** A unit that gets its power through a plug, and where that comes from. */
+export interface FedUnit {
+  readonly unit: string;
+  readonly load: Numbered<LoadPart>;
+  readonly cable: Cable;
+  /** The end that goes into the unit. */
+  readonly end: CableEnd;
+  readonly supply: Numbered<SupplyPart>;
+}
+
+/** What all parts of the sheet start from. */
+export interface Context {
+  readonly station: Station;
+  readonly facts: Facts;
+  /** The hook-up that the sheet is done in, up to where something sends. */
+  readonly base: TriedHookup;
+  /** The one that leads into a dummy load; undefined where none does. */
+  readonly dummy: TriedHookup | undefined;
+  /** Those that lead to an antenna. */
+  readonly onAir: readonly TriedHookup[];
+  /** Units with a power plug, in the order in which they are plugged in. */
+  readonly fed: readonly FedUnit[];
+  /** Supplies that stand by themselves: converters get going with what feeds them. */
+  readonly supplies: readonly Numbered<SupplyPart>[];
+}
+
+/**
+ * Looks up what the sheet starts from, for one hook-up (its id) where it is asked for; null where the station has no
+ * hook-up with a supply.
+ */
+export function contextOf(facts: Facts, asked: string | null): Context | null {
+  const chosen = facts.hookups.find(({ hookup }) => hookup.id === asked);
+  const dummies = facts.hookups.filter((tried) => endsIn(tried, 'termination'));
+  const dummy = dummies.find((tried) => tried === chosen) ?? dummies[0];
+  const onAir = facts.hookups.filter((tried) => endsIn(tried, 'antenna') && (!chosen || tried === chosen));
+  const base = chosen ?? dummy ?? facts.hookups[0];
+  if (!base) return null;
+  const supplies = suppliesInUse(facts.station, base);
+  if (supplies.length === 0) return null;
+  const fed = inOrder(base, fedUnits(facts.station, base));
+  return { station: facts.station, facts, base, dummy, onAir, fed, supplies };
+}
+
+/** Whether something sends into such an end in a hook-up. */
+function endsIn({ trial }: TriedHookup, role: 'termination' | 'antenna'): boolean {
+  const ends = trial.circuit.rf.loads.filter((load) => load.spec.role === role);
+  return sendingsOf(trial).some(({ reach }) =>
+    ends.some((end) => reach.rf.fieldsAt(end.port).some((field) => field.selected.has(end.port))),
+  );
+}
+
+/** Those that something hangs on: a computer has outlets for a mouse too. All of them where nothing is plugged in yet. */
+function suppliesInUse(station: Station, { hookup, trial }: TriedHookup): Numbered<SupplyPart>[] {
+  const all = suppliesOf(trial.circuit).filter(({ part }) => !part.converter);
+  const used = all.filter(({ part }) => {
+    const { unit, port } = placeOfContact(unitOfPart(part), part.spec.plus);
+    return port !== undefined && cablesAt(station, hookup, unit, port).length > 0;
+  });
+  return used.length > 0 ? used : all;
+}
+
+function fedUnits(station: Station, { hookup, trial }: TriedHookup): FedUnit[] {
+  const found = new Map<string, FedUnit>();
+  for (const load of loadsOf(trial.circuit)) {
+    const unit = unitOfPart(load.part);
+    if (found.has(unit) || !isFeed(load.part)) continue;
+    const port = portOfRef(load.part.spec.plus);
+    const cable = cablesAt(station, hookup, unit, port)[0];
+    const supply = cable && (mainFeederOf(trial.circuit, trial.receive, load.part.plus) ?? onlySupply(trial.circuit));
+    if (!cable || !supply) continue;
+    const end = cable.a.unit === unit && cable.a.port === port ? 'a' : 'b';
+    found.set(unit, { unit, load, cable, end, supply });
+  }
+  return [...found.values()];
+}
+
+/** A reversed lead has no plus that leads to its unit; where there is one supply it can only be that. */
+function onlySupply(circuit: Parameters<typeof suppliesOf>[0]): Numbered<SupplyPart> | undefined {
+  const [only, ...more] = suppliesOf(circuit);
+  return more.length === 0 ? only : undefined;
+}
+
+/** Those that feed others first; of those that could come next the one that draws least. */
+function inOrder({ trial }: TriedHookup, fed: readonly FedUnit[]): FedUnit[] {
+  const waiting = new Set(fed);
+  const order: FedUnit[] = [];
+  const amps = ({ load }: FedUnit) => trial.receive.dc.ampsIn(load.index);
+  while (waiting.size > 0) {
+    const names = new Set([...waiting].map((f) => f.unit));
+    const isReady = ({ cable, end }: FedUnit) => !names.has(cable[end === 'a' ? 'b' : 'a'].unit);
+    const all = [...waiting];
+    const ready = all.filter(isReady);
+    const next = (ready.length > 0 ? ready : all).reduce((least, f) => (amps(f) < amps(least) - 1e-9 ? f : least));
+    waiting.delete(next);
+    order.push(next);
+  }
+  return order;
+}
+
+/** The base hook-up with everything plugged in whose two units are not waiting for their turn. */
+export function setupWithout(
+  { station, base }: Context,
+  waiting: ReadonlySet<string>,
+  set: Partial<Setup> = {},
+): Setup {
+  const { hookup } = base;
+  const isIn = ({ a, b }: Cable) => !waiting.has(a.unit) && !waiting.has(b.unit);
+  const cables = waiting.size === 0 ? station.cables : cablesIn(station, hookup).filter(isIn);
+  return { station: { ...station, cables: [...cables] }, hookup, pulled: [], control: null, powered: true, ...set };
+}

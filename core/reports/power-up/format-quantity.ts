@@ -1,0 +1,19 @@
+import { formatAmps, formatOhms, formatVolts, formatWatts } from '../../quantity/format.ts';
+import { type Expected, openOhms, type PowerUpQuantity } from './sheet.ts';
+
+/** A reading as people write it: `13.80 V`, `open`, `1.2`. */
+export function formatQuantity(value: number, quantity: PowerUpQuantity): string {
+  if (quantity === 'swr') return value > 99 ? 'over 99' : value.toFixed(2);
+  if (quantity === 'ohm') return value >= openOhms ? 'open' : formatOhms(value);
+  return { V: formatVolts, A: formatAmps, W: formatWatts }[quantity](value);
+}
+
+/** `13.80 V (13.42 to 14.18 V)`, `open (more than 20.0 Ω)`, `6.63 mΩ (up to 508 mΩ)`: what to expect, and from where to where it is right. */
+export function formatExpected({ value, from, to, quantity }: Expected): string {
+  const middle = value === null ? 'open' : formatQuantity(value, quantity);
+  // Nothing is less than no ohms or amperes at all.
+  if (to !== null && from <= 0 && (quantity === 'ohm' || quantity === 'A') && (value ?? 0) >= 0)
+    return `${middle} (up to ${formatQuantity(to, quantity)})`;
+  const [low, high] = [formatQuantity(from, quantity), to === null ? null : formatQuantity(to, quantity)];
+  return high === null ? `${middle} (more than ${low})` : `${middle} (${low} to ${high})`;
+}

@@ -1,0 +1,41 @@
+import { rfPortRef, unitName } from '../../../rules/look.ts';
+import { cablesAt, portName } from '../../../station/parts.ts';
+import type { Context } from '../context.ts';
+import { type DraftStep, reading } from '../draft.ts';
+import { otherEnd, plugContacts } from '../joints.ts';
+import { ohmsBetween } from '../probes.ts';
+import { circuitOf, type Setup } from '../setup.ts';
+import { insulationOhms } from './leads.ts';
+
+/** Centre to braid of the coax to every antenna and dummy load, in whichever hook-up it is plugged in: open, or its ohms. */
+export function feederSteps({ station, facts }: Context): DraftStep[] {
+  const told = new Set<string>();
+  return facts.hookups.flatMap(({ hookup, trial }) =>
+    trial.circuit.rf.loads.flatMap((load): DraftStep[] => {
+      const at = rfPortRef(trial.circuit, load.port);
+      const cable = cablesAt(station, hookup, at.unit, at.port)[0];
+      if (load.spec.role === 'receiver' || !cable || told.has(cable.id)) return [];
+      told.add(cable.id);
+      const end = otherEnd(cable.a.unit === at.unit ? 'a' : 'b');
+      const setup: Setup = {
+        station,
+        hookup,
+        pulled: [{ cable: cable.id, end }],
+        control: null,
+        powered: false,
+      };
+      const port = `${cable[end].unit}.${cable[end].port}`;
+      const plug = plugContacts(circuitOf(setup), { cable: cable.id, end }, `${port}.centre`, `${port}.shell`);
+      if (!plug) return [];
+      return reading({
+        id: `feeder/${cable.id}`,
+        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. Shake it at every plug.`,
+        where: portName(station, cable[end]),
+        at: [{ cable: cable.id, end }],
+        taking: { setup, probe: ohmsBetween(...plug) },
+        quantity: 'ohm',
+        openFrom: insulationOhms,
+      });
+    }),
+  );
+}

@@ -1,0 +1,40 @@
+import { portOfRef, unitOfPart } from '../../../rules/look.ts';
+import { cablesIn, portName, portOf } from '../../../station/parts.ts';
+import { type Context, setupWithout } from '../context.ts';
+import { type DraftStep, reading } from '../draft.ts';
+import { otherEnd, plugContacts } from '../joints.ts';
+import { ohmsBetween } from '../probes.ts';
+import { circuitOf } from '../setup.ts';
+
+/** A key or relay contact that has hung up shows as a short; some electronics shows a little (common practice). */
+const lineOhms = 1000;
+
+/** What hangs on each line with nobody at it, seen from the unit that feeds it. */
+export function restSteps(context: Context): DraftStep[] {
+  const { station, base } = context;
+  return cablesIn(station, base.hookup).flatMap((cable) => {
+    const { circuit } = base.trial;
+    const fedEnd = (['a', 'b'] as const).find((end) => {
+      const { unit, port } = cable[end];
+      return circuit.parts.some(
+        (p) => p.kind === 'pullUp' && unitOfPart(p) === unit && portOfRef(p.spec.contact) === port,
+      );
+    });
+    if (!fedEnd || portOf(station, cable[fedEnd]).port.class !== 'control') return [];
+    const { unit, port } = cable[fedEnd];
+    const contacts = portOf(station, cable[fedEnd]).connector.contacts;
+    const name = (role: string) => `${unit}.${port}.${contacts.find((c) => c.role === role)?.id}`;
+    const setup = setupWithout(context, new Set(), { powered: false, pulled: [{ cable: cable.id, end: fedEnd }] });
+    const plug = plugContacts(circuitOf(setup), { cable: cable.id, end: fedEnd }, name('live'), name('return'));
+    if (!plug) return [];
+    return reading({
+      id: `line/${cable.id}/ohms`,
+      text: `${cable.number} out of ${portName(station, cable[fedEnd])}, nobody at a control: the line towards ${portName(station, cable[otherEnd(fedEnd)])}.`,
+      where: portName(station, cable[fedEnd]),
+      at: [{ cable: cable.id, end: fedEnd }],
+      taking: { setup, probe: ohmsBetween(...plug) },
+      quantity: 'ohm',
+      openFrom: lineOhms,
+    });
+  });
+}

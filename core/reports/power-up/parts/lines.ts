@@ -1,0 +1,116 @@
+import type { Trial } from '../../../keydown/key-down.ts';
+import { unitName, unitOfPart } from '../../../rules/look.ts';
+import { cablesIn, portName, portOf } from '../../../station/parts.ts';
+import type { Cable, CableEnd } from '../../../station/schema.ts';
+import { type Context, setupWithout } from '../context.ts';
+import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { ampsOf, voltsAt } from '../probes.ts';
+import { type Setup, trialOf } from '../setup.ts';
+
+/** A control that can be pressed: `unit.actor`, and what people call it. */
+interface Control {
+  readonly key: string;
+  readonly name: string;
+}
+
+/** Each control of a trial alone. */
+export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): Control[] {
+  return keyDowns.flatMap(({ controls: [only, ...more] }) => {
+    const actor = circuit.actors[only ?? -1];
+    if (!actor || more.length > 0) return [];
+    // A key is its own name; a radio has a key, a microphone and a switch.
+    const isOneOfMany = actor.power !== null;
+    const name = unitName(station, actor.unit);
+    return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name }];
+  });
+}
+
+/** Mute and changeover while no transmitter can send: the volts on every line at rest, and pressed. */
+export function linesPart(context: Context): DraftPart {
+  const { base, fed } = context;
+  const senders = new Set(base.trial.circuit.rf.sources.map((s) => s.unit));
+  const unplugged = fed.filter((f) => senders.has(f.unit));
+  // A lead that also feeds something else takes that along; a transmitter with no lead of its own waits for the load.
+  const pulled = unplugged.map(({ cable, end }) => ({ cable: cable.id, end }));
+  const rest = setupWithout(context, new Set(), { pulled });
+  const canSend = [...senders].some((unit) => !unplugged.some((f) => f.unit === unit));
+  const controls = canSend ? [] : controlsOf(context, trialOf(rest));
+  const steps = lineSteps(context, rest, controls, new Set());
+  const names = unplugged.map((f) => f.cable.number).join(', ');
+  return {
+    id: 'lines',
+    title: 'Mute and changeover',
+    before: names ? `Pull ${names}, so that nothing can send, and press each control.` : 'Press each control.',
+    steps: controls.length > 0 ? steps : [],
+  };
+}
+
+/** Volts on the lines that a press changes, each once, and what the supplies give then. */
+export function lineSteps(
+  context: Context,
+  rest: Setup,
+  controls: readonly Control[],
+  told: Set<string>,
+  part = 'lines',
+): DraftStep[] {
+  const { station } = context;
+  return controls.flatMap((control): DraftStep[] => {
+    const pressed: Setup = { ...rest, control: control.key };
+    const lines = cablesIn(station, rest.hookup).flatMap((cable): DraftStep[] => {
+      const probe = lineProbe(context, cable);
+      if (!probe || told.has(cable.id)) return [];
+      const { end, volts } = probe;
+      const where = portName(station, cable[end]);
+      const shared = { where, at: [{ cable: cable.id, end }], quantity: 'V' } as const;
+      const [before] = reading({
+        ...shared,
+        id: `${part}/${cable.id}/rest`,
+        text: `Line ${cable.number} at rest.`,
+        taking: { setup: rest, probe: volts },
+      });
+      const [after] = reading({
+        ...shared,
+        id: `${part}/${cable.id}/pressed`,
+        text: `Line ${cable.number} while ${control.name} is pressed.`,
+        taking: { setup: pressed, probe: volts },
+      });
+      if (!before || !after || !changes(before, after)) return [];
+      told.add(cable.id);
+      return [before, after];
+    });
+    // Sending has readings of its own.
+    return lines.length === 0 || part !== 'lines' ? lines : [...lines, ...supplyAmps(context, pressed, control)];
+  });
+}
+
+const changes = (before: DraftStep, after: DraftStep): boolean =>
+  Math.abs((before.expected?.value ?? 0) - (after.expected?.value ?? 0)) > 0.2;
+
+function lineProbe({ station }: Context, cable: Cable): { end: CableEnd; volts: ReturnType<typeof voltsAt> } | null {
+  for (const end of ['b', 'a'] as const) {
+    const { port, connector } = portOf(station, cable[end]);
+    if (port.class !== 'control') continue;
+    const name = (role: string) =>
+      `${cable[end].unit}.${cable[end].port}.${connector.contacts.find((c) => c.role === role)?.id}`;
+    return { end, volts: voltsAt(name('live'), name('return')) };
+  }
+  return null;
+}
+
+/** What each supply gives while a control is pressed; those that do not feel it are left out. */
+function supplyAmps(context: Context, pressed: Setup, control: Control): DraftStep[] {
+  const rest = trialOf({ ...pressed, control: null }).receive;
+  return context.supplies.flatMap(({ part: supply, index }): DraftStep[] => {
+    const unit = unitOfPart(supply);
+    const [step] = reading({
+      id: `lines/${control.key}/${unit}.${supply.spec.id}/amps`,
+      text: `Amperes out of ${unitName(context.station, unit)} while ${control.name} is pressed.`,
+      where: unitName(context.station, unit),
+      at: [{ unit }],
+      taking: { setup: pressed, probe: ampsOf(unit, supply.spec.id) },
+      quantity: 'A',
+    });
+    const before = rest.dc.ampsIn(index);
+    return step && Math.abs((step.expected?.value ?? 0) - before) > 1e-4 ? [step] : [];
+  });
+}

@@ -1,0 +1,34 @@
+import type { Reach } from '../../../keydown/key-down.ts';
+import type { Chain } from '../../../rf/chain.ts';
+import { chainOf } from '../../../rf/solve-chain.ts';
+import type { TriedHookup } from '../../../rules/rule.ts';
+import type { Context } from '../context.ts';
+import { type Setup, seenIn, trialOf } from '../setup.ts';
+import { controlsOf } from './lines.ts';
+
+/** One transmitter sending in one hook-up. */
+export interface Sending {
+  readonly setup: Setup;
+  readonly unit: string;
+  readonly element: string;
+  readonly control: string;
+  readonly chain: Chain;
+  readonly reach: Reach;
+}
+
+/** Each transmitter, with the first control that makes it send. */
+export function sendingsIn(context: Context, { hookup }: TriedHookup): Sending[] {
+  const whole: Setup = { station: context.station, hookup, pulled: [], control: null, powered: true };
+  const found = new Map<string, Sending>();
+  for (const { key, name } of controlsOf(context, trialOf(whole))) {
+    const setup = { ...whole, control: key };
+    const { reach, circuit } = seenIn(setup);
+    for (const field of reach?.rf.fields ?? []) {
+      const source = circuit.rf.sources[field.source];
+      if (!source || !reach || found.has(source.unit)) continue;
+      const chain = chainOf(circuit, reach.on, field);
+      found.set(source.unit, { setup, unit: source.unit, element: source.spec.id, control: name, chain, reach });
+    }
+  }
+  return [...found.values()];
+}

@@ -1,0 +1,42 @@
+import { fusesOf } from '../../../rules/look.ts';
+import { fuseSeat } from '../../../rules/power/fuse-place.ts';
+import { classOf } from '../../../station/parts.ts';
+import { plugOf } from '../../../station/references.ts';
+import type { Context } from '../context.ts';
+import { type DraftPart, doing } from '../draft.ts';
+
+const families = { blade: 'blade', 'glass-fast': 'glass, fast', 'glass-slow': 'glass, slow' };
+
+/** What to have in a drawer: a fuse of each rating in use, and a patch lead for each pair of RF plugs. */
+export function sparesPart({ station, facts }: Context): DraftPart {
+  const fuses = new Map<string, { words: string; seats: Set<string> }>();
+  for (const { trial } of facts.hookups) {
+    for (const { part } of fusesOf(trial.circuit)) {
+      const { ratedAmps, family } = part.fuse;
+      const key = `${family}-${ratedAmps}`;
+      const known = fuses.get(key) ?? { words: `${ratedAmps} A ${families[family]}`, seats: new Set() };
+      known.seats.add(fuseSeat(station, part));
+      fuses.set(key, known);
+    }
+  }
+  const leads = new Set<string>();
+  for (const cable of station.cables) {
+    if (classOf(station, cable) !== 'rf') continue;
+    const names = (['a', 'b'] as const).map((end) => plugOf(station, cable, end)?.name ?? '').sort();
+    if (names.every(Boolean)) leads.add(names.join(' to '));
+  }
+  return {
+    id: 'spares',
+    title: 'Spares',
+    before: 'Where a hand finds them.',
+    steps: [
+      ...[...fuses].map(([key, { words, seats }]) =>
+        doing({
+          id: `spare/${key}`,
+          text: `${seats.size > 1 ? 'Two fuses' : 'A fuse'}, ${words}: fits ${[...seats].join(', ')}.`,
+        }),
+      ),
+      ...[...leads].sort().map((lead) => doing({ id: `spare/lead ${lead}`, text: `A coax lead, ${lead}, tested.` })),
+    ],
+  };
+}

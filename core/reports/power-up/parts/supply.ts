@@ -1,0 +1,85 @@
+import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { portName } from '../../../station/parts.ts';
+import { type Context, setupWithout } from '../context.ts';
+import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { ampsOf, voltsAt } from '../probes.ts';
+import { type Setup, seenIn } from '../setup.ts';
+
+/** Each supply by itself, with nothing on it. */
+export function supplyPart(context: Context): DraftPart {
+  const { station } = context;
+  const setup: Setup = { ...setupWithout(context, new Set(station.units.map((u) => u.id))) };
+  const steps = context.supplies.flatMap(({ part }): DraftStep[] => {
+    const unit = unitOfPart(part);
+    const { id, plus, minus, volts } = part.spec;
+    const name = unitName(station, unit);
+    const figure = { unit, key: `${id}.volts`, name: `${name}’s voltage`, given: volts, per: 1 };
+    return reading({
+      id: `supply/${unit}.${id}/volts`,
+      text: `${name} on, nothing plugged into it: volts.`,
+      where: portName(station, { unit, port: portOfRef(plus) }),
+      at: [{ unit, port: portOfRef(plus) }],
+      taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
+      quantity: 'V',
+      // What a battery has follows from its charge.
+      figure: part.battery ? undefined : figure,
+    });
+  });
+  return {
+    id: 'supply',
+    title: 'Supply alone',
+    before: 'Everything unplugged from the supply. Turn its current limit down where it has one.',
+    steps,
+  };
+}
+
+/** The strips and switches with no unit on them: volts at every free outlet. */
+export function distributionPart(context: Context): DraftPart {
+  const { station, base } = context;
+  const waiting = new Set(context.fed.map((f) => f.unit));
+  const setup = setupWithout(context, waiting);
+  const { dc, circuit } = seenIn(setup);
+  const supplied = new Set(context.supplies.map(({ part }) => unitOfPart(part)));
+  const steps = station.units.flatMap((unit): DraftStep[] => {
+    if (waiting.has(unit.id) || supplied.has(unit.id)) return [];
+    return (station.kinds[unit.kind]?.ports ?? []).flatMap((port): DraftStep[] => {
+      const isTaken = setup.station.cables.some(({ a, b }) =>
+        [a, b].some((end) => end.unit === unit.id && end.port === port.id),
+      );
+      if (port.class !== 'dc' || isTaken) return [];
+      const contacts = station.connectors[port.connector]?.contacts ?? [];
+      const name = (role: string) => `${unit.id}.${port.id}.${contacts.find((c) => c.role === role)?.id}`;
+      const [live, back] = [name('live'), name('return')];
+      const [a, b] = [circuit.nodeOf.get(live), circuit.nodeOf.get(back)];
+      if (a === undefined || b === undefined || !dc?.between(a, b)) return [];
+      return reading({
+        id: `outlet/${unit.id}.${port.id}`,
+        text: 'Volts, and plus where plus belongs.',
+        where: portName(station, { unit: unit.id, port: port.id }),
+        at: [{ unit: unit.id, port: port.id }],
+        taking: { setup, probe: voltsAt(live, back) },
+        quantity: 'V',
+      });
+    });
+  });
+  const idle = steps.length === 0 ? [] : context.supplies.flatMap(({ part }) => idleAmps(context, setup, part));
+  return {
+    id: 'distribution',
+    title: 'Distribution with nothing plugged in',
+    before: `The supply’s own leads in, no unit on them yet. Hook-up: ${base.hookup.name}.`,
+    steps: [...steps, ...idle],
+  };
+}
+
+function idleAmps({ station }: Context, setup: Setup, part: Context['supplies'][number]['part']): DraftStep[] {
+  const unit = unitOfPart(part);
+  const port = portOfRef(part.spec.plus);
+  return reading({
+    id: `outlet/${unit}.${part.spec.id}/amps`,
+    text: `Amperes out of ${unitName(station, unit)} with no unit on it.`,
+    where: portName(station, { unit, port }),
+    at: [{ unit, port }],
+    taking: { setup, probe: ampsOf(unit, part.spec.id) },
+    quantity: 'A',
+  });
+}

@@ -1,0 +1,83 @@
+import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
+import type { Station } from '../../../station/schema.ts';
+import { type Context, type FedUnit, setupWithout } from '../context.ts';
+import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { plugContacts } from '../joints.ts';
+import { drawFigure } from '../own-figures.ts';
+import { ampsOf, voltsAt } from '../probes.ts';
+import { circuitOf } from '../setup.ts';
+
+/** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
+export function unitsPart(context: Context): DraftPart {
+  const { station, base, fed } = context;
+  const steps = fed.flatMap((unit, k): DraftStep[] => {
+    const waiting = new Set(fed.slice(k + 1).map((f) => f.unit));
+    return unitSteps(context, unit, waiting);
+  });
+  const unfed = station.units.filter((u) => needsPower(station, u.id) && !fed.some((f) => f.unit === u.id));
+  const alone = unfed.length > 0 ? ` ${unfed.map((u) => u.name).join(', ')}: on its own power, or on none.` : '';
+  return {
+    id: 'units',
+    title: 'Unit by unit, in receive',
+    before: `Switch the supply off before each plug goes in, on again to read. Nobody touches a key. Hook-up: ${base.hookup.name}.${alone}`,
+    steps,
+  };
+}
+
+const needsPower = (station: Station, unit: string): boolean =>
+  (station.kinds[unitOf(station, unit).kind]?.elements ?? []).some((e) => e.type === 'load');
+
+function unitSteps(
+  context: Context,
+  { unit, load, cable, end, supply }: FedUnit,
+  waiting: ReadonlySet<string>,
+): DraftStep[] {
+  const { station, base } = context;
+  const { plus, minus, minV, maxV } = load.part.spec;
+  const [name, limits] = [unitName(station, unit), { minV, maxV }];
+  const port = { unit, port: portOfRef(plus) };
+  const plug = { cable: cable.id, end };
+  const pulled = setupWithout(context, waiting, { pulled: [plug] });
+  const setup = setupWithout(context, waiting);
+  const contacts = plugContacts(circuitOf(pulled), plug, `${unit}.${plus}`, `${unit}.${minus}`);
+  const others = cablesIn(station, base.hookup)
+    .filter((c) => c.id !== cable.id && [c.a, c.b].some((e) => e.unit === unit))
+    .filter((c) => [c.a, c.b].every((e) => !waiting.has(e.unit)))
+    .map((c) => c.number);
+  const with_ = others.length > 0 ? `, and ${others.join(', ')}` : '';
+  const from = unitOfPart(supply.part);
+  const { connector } = portOf(station, port);
+  const contact = (ref: string) => connector.contacts.find((c) => `${port.port}.${c.id}` === ref)?.name.toLowerCase();
+  return [
+    ...(contacts
+      ? reading({
+          id: `unit/${unit}/plug`,
+          text: `Plug of ${cable.number}, before it goes in: its ${contact(plus)}, which is to be plus, against its ${contact(minus)}.`,
+          where: `${cable.number} at ${portName(station, port)}`,
+          at: [plug],
+          taking: { setup: pulled, probe: voltsAt(...contacts) },
+          quantity: 'V',
+          limits,
+        })
+      : []),
+    ...reading({
+      id: `unit/${unit}/amps`,
+      text: `Plug in ${cable.number}${with_}; ${name} on: amperes out of ${unitName(station, from)}.`,
+      where: unitName(station, from),
+      at: [{ unit: from }],
+      taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
+      quantity: 'A',
+      figure: drawFigure(station, setup, { unit, supply: supply.part }, `${name}’s draw in receive`),
+    }),
+    ...reading({
+      id: `unit/${unit}/volts`,
+      text: 'Volts at its own terminals.',
+      where: portName(station, port),
+      at: [port],
+      taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
+      quantity: 'V',
+      limits,
+    }),
+  ];
+}

@@ -1,0 +1,89 @@
+import type { Resistor } from '../../../circuit/circuit.ts';
+import { fusesOf, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
+import { cablesAt, portName } from '../../../station/parts.ts';
+import { remember } from '../../../station/remember.ts';
+import { type Context, setupWithout } from '../context.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
+import { plugContacts } from '../joints.ts';
+import { ohmsBetween } from '../probes.ts';
+import { circuitOf, type Probe, type Setup } from '../setup.ts';
+import { feederSteps } from './feeders.ts';
+import { insulationOhms, leadSteps } from './leads.ts';
+import { restSteps } from './lines-at-rest.ts';
+
+/** Look and feel with every supply off: leads, empty fuse holders, the rail, feeders, lines at rest. */
+export function unpoweredPart(context: Context): DraftPart {
+  const setup = setupWithout(context, new Set(), { powered: false });
+  return {
+    id: 'unpowered',
+    title: 'Unpowered',
+    before:
+      'All supplies off, mains plugs pulled, batteries unplugged. Touch the meter’s leads together first and take off what they show.',
+    steps: [
+      doing({ id: 'look', text: 'Look at every plug and solder joint, and tug at every lead.' }),
+      ...context.station.cables.flatMap((cable) => leadSteps(context.station, onBench(setup), cable)),
+      ...holderSteps(context, setup),
+      ...feederSteps(context),
+      ...restSteps(context),
+      ...railSteps(context),
+    ],
+  };
+}
+
+/** Every cable there is, whatever hook-up it is for. */
+const onBench = remember((setup: Setup): Setup => {
+  const cables = setup.station.cables.map(({ hookups: _, ...cable }) => cable);
+  return { ...setup, station: { ...setup.station, cables } };
+});
+
+/** A holder that conducts without its fuse guards nothing; one reading for each fuse in use. */
+function holderSteps({ station, base }: Context, setup: Setup): DraftStep[] {
+  return fusesOf(base.trial.circuit).flatMap(({ index, part }) => {
+    const place = fusePlace(station, part);
+    const isUsed = 'cable' in place || cablesAt(station, base.hookup, place.unit, place.port).length > 0;
+    if (!isUsed) return [];
+    const [a, b] = [part.a, part.b].map((node) => base.trial.circuit.nodes[node] ?? '') as [string, string];
+    const probe: Probe = (seen) => ohmsBetween(a, b)({ ...seen, open: new Set([...seen.open, index]) });
+    return reading({
+      id: `holder/${seatId(part)}`,
+      text: `Pull the ${part.fuse.ratedAmps} A fuse: across its empty holder. Then put it back.`,
+      where: fuseSeat(station, part),
+      at: [place],
+      taking: { setup, probe },
+      quantity: 'ohm',
+      openFrom: insulationOhms,
+    });
+  });
+}
+
+const seatId = ({ origin }: Resistor): string =>
+  origin.type === 'element' ? `${origin.unit}.${origin.element}` : 'cable' in origin ? origin.cable : '';
+
+/** Plus to minus of all that hangs on each supply, at the plug that is out of it. */
+function railSteps(context: Context): DraftStep[] {
+  const { station, base } = context;
+  return context.supplies.flatMap(({ part }) => {
+    const unit = unitOfPart(part);
+    const cable = cablesAt(station, base.hookup, unit, portOfRef(part.spec.plus))[0];
+    if (!cable) return [];
+    const end = cable.a.unit === unit ? 'a' : 'b';
+    const setup = setupWithout(context, new Set(), { powered: false, pulled: [{ cable: cable.id, end }] });
+    const plug = plugContacts(
+      circuitOf(setup),
+      { cable: cable.id, end },
+      `${unit}.${part.spec.plus}`,
+      `${unit}.${part.spec.minus}`,
+    );
+    if (!plug) return [];
+    return reading({
+      id: `rail/${unit}.${part.spec.id}`,
+      text: `All plugged in but ${cable.number} at ${unitName(station, unit)}: plus to minus at that plug. It may rise while capacitors charge; it must not be a short.`,
+      where: portName(station, cable[end]),
+      at: [{ cable: cable.id, end }],
+      taking: { setup, probe: ohmsBetween(...plug) },
+      quantity: 'ohm',
+      shorts: 'As drawn this is a short. Do not switch on; put the drawing right first.',
+    });
+  });
+}

@@ -1,0 +1,61 @@
+import type { Finding } from '../../rules/finding.ts';
+import { kindOf } from '../../station/parts.ts';
+import { rememberEach } from '../../station/remember.ts';
+import type { Station } from '../../station/schema.ts';
+import { survey } from '../../survey.ts';
+import { contextOf } from './context.ts';
+import type { DraftPart, DraftStep } from './draft.ts';
+import { byEyePart } from './parts/by-eye.ts';
+import { linesPart } from './parts/lines.ts';
+import { antennaPart, dummyPart } from './parts/on-the-air.ts';
+import { sparesPart } from './parts/spares.ts';
+import { stormPart } from './parts/storm.ts';
+import { distributionPart, supplyPart } from './parts/supply.ts';
+import { unitsPart } from './parts/units.ts';
+import { unpoweredPart } from './parts/unpowered.ts';
+import type { PowerUpSheet } from './sheet.ts';
+
+/**
+ * The steps in which a station is powered up, each with what its meter should read: worked out by the solver of the
+ * survey on the station as it is plugged together at that step. For the hook-up with a dummy load, or the one asked for
+ * by its id, and for the antenna. No parts where nothing gives power.
+ */
+export function powerUpSheet(station: Station, hookup: string | null = null): PowerUpSheet {
+  const { parts, findings, hookup: name } = draftOf(station, hookup);
+  return {
+    first: findings.filter(isPressing).map((f) => f.message),
+    hookup: name,
+    parts: parts.map((part) => ({ ...part, steps: part.steps.map(plain) })),
+    cautions: [...new Set(station.units.flatMap((unit) => kindOf(station, unit).cautions ?? []))],
+  };
+}
+
+/** The sheet with the ways in which its readings are worked out, for who wants to take them again. */
+export const draftOf = rememberEach((station: Station, hookup: string | null) => {
+  const facts = survey(station);
+  const context = contextOf(facts, hookup);
+  const { findings } = facts;
+  if (!context) return { parts: [], findings, hookup: '' };
+  const lines = linesPart(context);
+  const told = new Set(
+    lines.steps.flatMap((step) => step.at.flatMap((place) => ('cable' in place ? [place.cable] : []))),
+  );
+  const parts: DraftPart[] = [
+    unpoweredPart(context),
+    supplyPart(context),
+    distributionPart(context),
+    unitsPart(context),
+    lines,
+    dummyPart(context, told),
+    antennaPart(context),
+    byEyePart(context),
+    stormPart(context),
+    sparesPart(context),
+  ];
+  return { parts: parts.filter((part) => part.steps.length > 0), findings, hookup: context.base.hookup.name };
+});
+
+const plain = ({ taking: _, ...step }: DraftStep) => step;
+
+const isPressing = ({ severity, accepted, causedBy }: Finding): boolean =>
+  accepted === undefined && causedBy === undefined && (severity === 'danger' || severity === 'fault');

@@ -1,0 +1,101 @@
+import { type Circuit, isOpenGate, type PullUpPart, type Resistor } from '../../circuit/circuit.ts';
+import { DcSolver } from '../../dc/solve-dc.ts';
+import { voltsBetween } from '../../keydown/feel.ts';
+import type { ChainPort } from '../../rf/chain.ts';
+import { chainOf } from '../../rf/solve-chain.ts';
+import { remember } from '../../station/remember.ts';
+import type { Probe, Seen } from './setup.ts';
+
+/** Volts of one contact against another, by the names of their nodes. */
+export const voltsAt =
+  (plus: string, minus: string): Probe =>
+  ({ circuit, dc }) => {
+    const [a, b] = [circuit.nodeOf.get(plus), circuit.nodeOf.get(minus)];
+    if (!dc || a === undefined || b === undefined) return null;
+    // A meter's own ten megohms pull to zero what nothing else holds.
+    return voltsBetween(dc, a, b) ?? 0;
+  };
+
+/** Amperes out of a supply. */
+export const ampsOf =
+  (unit: string, element: string): Probe =>
+  ({ circuit, dc }) => {
+    const index = circuit.parts.findIndex(
+      ({ kind, origin }) =>
+        kind === 'supply' && origin.type === 'element' && origin.unit === unit && origin.element === element,
+    );
+    return dc && index >= 0 ? dc.ampsIn(index) : null;
+  };
+
+/** What a meter in the line at an RF port shows; nothing where nothing sends through it. */
+function lineAt({ circuit, reach }: Seen, name: string): ChainPort | undefined {
+  const port = circuit.rf.ports.indexOf(name);
+  if (!reach || port < 0) return undefined;
+  const chains = reach.rf.fieldsAt(port).map((field) => chainOf(circuit, reach.on, field));
+  return chains.flatMap((chain) => chain.ports).find((p) => p.port === port);
+}
+
+/** Watts forward at an RF port. */
+export const wattsAt =
+  (port: string): Probe =>
+  (seen) =>
+    lineAt(seen, port)?.forwardWatts ?? 0;
+
+/** The SWR there; 1 while nothing sends, as a meter's needle rests. */
+export const swrAt =
+  (port: string): Probe =>
+  (seen) =>
+    lineAt(seen, port)?.swr ?? 1;
+
+/** An ohmmeter's own resistance; any would do, as the divider is worked back exactly. */
+const meterOhms = 1000;
+
+/** Above this a meter shows an open circuit. */
+const mostOhms = 1e8;
+
+/**
+ * Ohms between two contacts with all power off: what is metal, or meant to be a resistor, and joined just then; of one
+ * cable alone where it lies unplugged on the bench.
+ */
+export const ohmsBetween =
+  (one: string, other: string, cable?: string): Probe =>
+  ({ circuit, on, open }) => {
+    const [node, reference] = [circuit.nodeOf.get(one), circuit.nodeOf.get(other)];
+    if (node === undefined || reference === undefined) return null;
+    const meter: PullUpPart = {
+      kind: 'pullUp',
+      node,
+      reference,
+      fedFrom: null,
+      spec: { id: 'meter', type: 'pullUp', contact: 'meter.probe', volts: 1, ohms: meterOhms },
+      gate: [],
+      origin: { type: 'element', unit: '', element: 'meter' },
+    };
+    const isHere = ({ part, gate, index }: Passive) =>
+      !open.has(index) && isOpenGate(gate, on) && (cable === undefined || isOf(part, cable));
+    const metal = passive(circuit).filter(isHere);
+    const bare: Circuit = { ...circuit, parts: [...metal.map(({ part }) => part), meter], actors: [] };
+    const dc = new DcSolver(bare).solve(new Uint8Array(0));
+    const volts = dc.between(node, reference) ?? 1;
+    const ohms = (meterOhms * volts) / Math.max(1e-15, 1 - volts);
+    return ohms > mostOhms ? null : ohms;
+  };
+
+interface Passive {
+  readonly index: number;
+  readonly gate: Resistor['gate'];
+  readonly part: Resistor;
+}
+
+const isOf = ({ origin }: Resistor, cable: string): boolean => 'cable' in origin && origin.cable === cable;
+
+const passive = remember(({ parts }: Circuit): readonly Passive[] =>
+  parts.flatMap((part, index) => {
+    const { gate, origin } = part;
+    const here = (resistor: Resistor) => [{ index, gate, part: { ...resistor, gate: [] } }];
+    if (part.kind === 'resistor') return here(part);
+    // A heater or a lamp shows its ohms cold as well.
+    if (part.kind !== 'load' || part.spec.law !== 'resistance') return [];
+    return here({ kind: 'resistor', a: part.plus, b: part.minus, ohms: part.spec.amount, gate, origin });
+  }),
+);

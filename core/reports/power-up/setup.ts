@@ -1,0 +1,90 @@
+import { ditMs } from '../../circuit/add-actors.ts';
+import { buildCircuit } from '../../circuit/build-circuit.ts';
+import type { ActorStates, Circuit } from '../../circuit/circuit.ts';
+import type { DcSolution } from '../../dc/dc-solution.ts';
+import { DcSolver } from '../../dc/solve-dc.ts';
+import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { tryCircuit } from '../../keydown/try-hookup.ts';
+import { RfSolver } from '../../rf/solve-rf.ts';
+import { remember } from '../../station/remember.ts';
+import type { CableEnd, Hookup, Station } from '../../station/schema.ts';
+
+/** How the station stands while a reading is taken. */
+export interface Setup {
+  /** With only those cables that are plugged in by then. */
+  readonly station: Station;
+  readonly hookup: Hookup;
+  /** Plugs out of their jacks. */
+  readonly pulled: readonly { readonly cable: string; readonly end: CableEnd }[];
+  /** The control that is pressed, `unit.actor`; null for none. */
+  readonly control: string | null;
+  /** False while every supply is off. */
+  readonly powered: boolean;
+}
+
+/** What a meter has before it. */
+export interface Seen {
+  readonly circuit: Circuit;
+  readonly on: ActorStates;
+  /** Parts that are out: pulled plugs, opened fuses. */
+  readonly open: ReadonlySet<number>;
+  /** Null while nothing is powered. */
+  readonly reach: Reach | null;
+  readonly dc: DcSolution | null;
+}
+
+/** What a meter shows: volts, amperes, ohms, watts or an SWR; null for an open circuit, or where nothing shows. */
+export type Probe = (seen: Seen) => number | null;
+
+export const circuitOf = remember((setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup));
+
+export const trialOf = remember((setup: Setup): Trial => tryOut(setup, circuitOf(setup), pulledParts(setup)));
+
+/** What is seen in a setup as drawn. */
+export const seenIn = remember((setup: Setup): Seen => {
+  if (!setup.powered) return unpowered(setup, circuitOf(setup));
+  return seenAt(setup, trialOf(setup));
+});
+
+/** The same with another circuit of the same parts: something in it has failed. */
+export function seenWith(setup: Setup, circuit: Circuit): Seen {
+  if (!setup.powered) return unpowered(setup, circuit);
+  return seenAt(setup, tryOut(setup, circuit, pulledParts(setup, circuit)));
+}
+
+const tryOut = ({ station }: Setup, circuit: Circuit, pulled: ReadonlySet<number>): Trial =>
+  tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm), pulled);
+
+const unpowered = (setup: Setup, circuit: Circuit): Seen => ({
+  circuit,
+  on: Uint8Array.from(circuit.actors, (actor) => (actor.stuck ? 1 : 0)),
+  open: pulledParts(setup, circuit),
+  reach: null,
+  dc: null,
+});
+
+function seenAt(setup: Setup, trial: Trial): Seen {
+  const { circuit } = trial;
+  const reach = setup.control === null ? trial.receive : (pressedReach(trial, setup.control) ?? trial.receive);
+  const open = new Set([...pulledParts(setup, circuit), ...trial.opened.map((o) => o.part)]);
+  return { circuit, on: reach.on, open, reach, dc: reach.dc };
+}
+
+/** What the station looks like while one control is held. */
+function pressedReach({ circuit, keyDowns }: Trial, control: string): Reach | undefined {
+  const keyDown = keyDowns.find(
+    ({ controls: [only, ...more] }) => more.length === 0 && circuit.actors[only ?? -1]?.key === control,
+  );
+  return keyDown?.moments.find((m) => m.name === 'sending')?.reach;
+}
+
+/** The joints of the pulled plugs. */
+function pulledParts(setup: Setup, circuit: Circuit = circuitOf(setup)): ReadonlySet<number> {
+  const open = new Set<number>();
+  for (const { cable, end } of setup.pulled) {
+    circuit.parts.forEach(({ origin }, i) => {
+      if (origin.type === 'mate' && origin.cable === cable && origin.end === end) open.add(i);
+    });
+  }
+  return open;
+}
