@@ -149,8 +149,8 @@ describe('tables', () => {
     for (const row of [
       /^UNPOWERED$/m,
       /^SENDING INTO THE DUMMY LOAD$/m,
-      / Bench supply · output +13\.80 V \(13\.\d\d V to 14\.\d\d V\)$/m,
-      / Bench supply +120 mA \(1[01]\d mA to 1[23]\d mA\)$/m,
+      / Bench supply · output +13\.80 V \(13\.\d\d to 14\.\d\d V\)$/m,
+      / Bench supply +120 mA \(1[01]\d to 1[23]\d mA\)$/m,
     ])
       expect(out).toMatch(row);
     expect(station('powerup', 'hut-first-draft').out).toMatch(/^Put right first:\n {2}D4 is the wrong way round/m);

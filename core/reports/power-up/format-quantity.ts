@@ -14,6 +14,9 @@ export function formatExpected({ value, from, to, quantity }: Expected): string 
   // Nothing is less than no ohms or amperes at all.
   if (to !== null && from <= 0 && (quantity === 'ohm' || quantity === 'A') && (value ?? 0) >= 0)
     return `${middle} (up to ${formatQuantity(to, quantity)})`;
-  const [low, high] = [formatQuantity(from, quantity), to === null ? null : formatQuantity(to, quantity)];
-  return high === null ? `${middle} (more than ${low})` : `${middle} (${low} to ${high})`;
+  const low = formatQuantity(from, quantity);
+  if (to === null) return `${middle} (more than ${low})`;
+  const high = formatQuantity(to, quantity);
+  const [number = '', unit] = low.split(' ');
+  return `${middle} (${unit !== undefined && high.endsWith(` ${unit}`) ? number : low} to ${high})`;
 }

@@ -32,6 +32,8 @@ export function PowerUpStepRow({ step, number, since }: Props) {
       className={expected ? 'power-step' : 'power-step to-do'}
       onPointerEnter={() => pointAt(at)}
       onPointerLeave={() => pointAt([])}
+      onFocus={() => pointAt(at)}
+      onBlur={() => pointAt([])}
     >
       <b className="power-step-number">{number}</b>
       <div className="power-step-text">

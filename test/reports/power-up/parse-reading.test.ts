@@ -34,10 +34,11 @@ describe('what is read off a meter', () => {
 
 describe('what to expect, in words', () => {
   it.each<[Expected, string]>([
-    [{ quantity: 'V', value: 13.8, from: 13.42, to: 14.18 }, '13.80 V (13.42 V to 14.18 V)'],
+    [{ quantity: 'V', value: 13.8, from: 13.42, to: 14.18 }, '13.80 V (13.42 to 14.18 V)'],
     [{ quantity: 'ohm', value: null, from: 1e6, to: null }, 'open (more than 1.00 MΩ)'],
     [{ quantity: 'ohm', value: 0.03, from: 0, to: 0.5 }, '30.0 mΩ (up to 500 mΩ)'],
     [{ quantity: 'A', value: 0, from: -0.002, to: 0.002 }, '0 A (up to 2.00 mA)'],
+    [{ quantity: 'A', value: 0.998, from: 0.95, to: 1.05 }, '998 mA (950 mA to 1.05 A)'],
     [{ quantity: 'swr', value: 1, from: 1, to: 1.22 }, '1.00 (1.00 to 1.22)'],
   ])('%j', (expected, words) => expect(formatExpected(expected)).toBe(words));
 });
