@@ -20,7 +20,7 @@ export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
 export { type BudgetSheetName, budgetSheet } from './reports/budget/budget-sheet.ts';
 export type * from './reports/budget/rows.ts';
-export { worstWay } from './reports/budget/way-rows.ts';
+export { worstWay } from './reports/budget/ways/way-rows.ts';
 export { describeChange } from './reports/changes/describe-change.ts';
 export { compareHookups, type HookupDifference } from './reports/compare-hookups.ts';
 export { writeCsv } from './reports/csv.ts';
