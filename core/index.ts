@@ -22,7 +22,7 @@ export * from './quantity/format.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
 export { type BudgetSheetName, budgetSheet } from './reports/budget/budget-sheet.ts';
 export type * from './reports/budget/rows.ts';
-export { worstWay } from './reports/budget/way-rows.ts';
+export { worstWay } from './reports/budget/ways/way-rows.ts';
 export { type BuyGroup, type BuyRow, buyGroups } from './reports/buy/buy-row.ts';
 export { buyTable } from './reports/buy/buy-table.ts';
 export { usualAllowance, whatToBuy } from './reports/buy/what-to-buy.ts';

@@ -41,6 +41,11 @@ describe('what it does to the findings', () => {
     [[finding('a')], [finding('a')], 'The findings stay the same.'],
     [[], [finding('a')], 'Then a fault shows: Message a.'],
     [[finding('a')], [], '“Title a” goes.'],
+    [
+      [],
+      ['a', 'b', 'c', 'd', 'e'].map((id) => finding(id)),
+      'Then a fault shows: Message a. Then a fault shows: Message b. Then a fault shows: Message c. And 2 more.',
+    ],
     // Notes, and what follows from another, are not told.
     [[], [finding('a', { severity: 'note' }), finding('b', { causedBy: 'c' })], 'The findings stay the same.'],
   ])('%#', (before, after, words) => expect(findingWords(before, after)).toBe(words));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { worstWay } from '../../core/reports/budget/way-rows.ts';
+import { worstWay } from '../../core/reports/budget/ways/way-rows.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { awg14, awg20, barrel, fuse3, holder, lead, pole, returns, ring, stud, way } from '../samples/hut-by-hand.ts';
 import { drawStation } from '../stations/draw.ts';
@@ -77,6 +77,16 @@ describe('a way through a diode', () => {
     expect(diode?.amps).toBeCloseTo(0.035, 4);
     for (const part of rig?.parts ?? []) if (part !== diode) expect(part.dropVolts).toBeLessThan(diode?.dropVolts ?? 0);
     expect(rig?.dropVolts).toBeCloseTo(loads.find((l) => l.unit === 'rig')?.dropVolts ?? 0, 9);
+  });
+});
+
+describe('a return that has two ways', () => {
+  it('is told by the one that takes most of the current, though the other has less resistance', () => {
+    // In the first draft the changeover's own lead is thin: the braid to the transmitter has less resistance, but what
+    // flows in it comes from the transmitter.
+    const way = surveyReport(sample('hut-first-draft')).budget.ways.find((w) => w.name === 'Changeover');
+    expect(way?.parts.map((p) => p.name)).toContain('D3, minus core');
+    for (const part of way?.parts ?? []) expect(part.amps, part.name).toBeGreaterThan(0);
   });
 });
 

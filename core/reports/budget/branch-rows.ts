@@ -10,7 +10,7 @@ import type { Station } from '../../station/schema.ts';
 import { type Gate, gatesOf } from './branch-gates.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { BranchRow } from './rows.ts';
-import type { SuppliedWay } from './supplied-ways.ts';
+import type { SuppliedWay } from './ways/supplied-ways.ts';
 
 /** The leads that leave supplies and outlets in a hook-up, each after the one that it hangs behind. */
 export function branchRows(station: Station, tried: TriedHookup): BranchRow[] {

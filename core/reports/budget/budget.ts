@@ -5,7 +5,7 @@ import { fuseRows } from './fuse-rows.ts';
 import { loadRows } from './load-rows.ts';
 import type { Budget } from './rows.ts';
 import { supplyRows } from './supply-rows.ts';
-import { wayRows } from './way-rows.ts';
+import { wayRows } from './ways/way-rows.ts';
 import { wireRows } from './wire-rows.ts';
 
 /**

@@ -42,6 +42,8 @@ export function suppositionWords(variables: readonly Variable[], supposed: Suppo
   return parts.join('; ');
 }
 
+const mostTold = 3;
+
 /** What the other figures do to the findings that stand for themselves, in sentences. */
 export function findingWords(before: readonly Finding[], after: readonly Finding[]): string {
   const [was, is] = [new Set(before.map((f) => f.id)), new Set(after.map((f) => f.id))];
@@ -50,7 +52,8 @@ export function findingWords(before: readonly Finding[], after: readonly Finding
   const fresh = after.filter((f) => !was.has(f.id) && counts(f));
   const gone = before.filter((f) => !is.has(f.id) && counts(f));
   if (fresh.length === 0 && gone.length === 0) return 'The findings stay the same.';
-  const shows = fresh.map((f) => `Then a ${f.severity} shows: ${f.message}`);
+  const shows = fresh.slice(0, mostTold).map((f) => `Then a ${f.severity} shows: ${f.message}`);
+  if (fresh.length > mostTold) shows.push(`And ${fresh.length - mostTold} more.`);
   const goes = gone.map((f) => `“${f.title}” goes.`);
   return [...shows, ...goes].join(' ');
 }

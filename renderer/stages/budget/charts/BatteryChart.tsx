@@ -92,14 +92,14 @@ function Rows({ ticks, y, format }: { ticks: readonly number[]; y: Scale; format
   ));
 }
 
-/** A line with other figures supposed, named where it begins. */
+/** A line with other figures supposed, named under the middle of its first piece. */
 function Other({ points }: { points: readonly (readonly [number, number])[] }) {
-  const [start] = points;
-  if (!start) return null;
+  const [start, next] = points;
+  if (!start || !next) return null;
   return (
     <>
       <path d={lineOf(points)} className="chart-line what-if-line" />
-      <text x={start[0] + 5} y={start[1] + 15} className="chart-small">
+      <text x={(start[0] + next[0]) / 2} y={(start[1] + next[1]) / 2 + 14} className="chart-small chart-middle">
         what if
       </text>
     </>

@@ -1,11 +1,11 @@
-import { voltsBetween } from '../../keydown/feel.ts';
-import { loadVolts, placeOfContact, unitName, unitOfPart } from '../../rules/look.ts';
-import { busiest } from '../../rules/power/battery-life.ts';
-import type { TriedHookup } from '../../rules/rule.ts';
-import { portName } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
-import { inHookup } from './draw.ts';
-import type { WayRow } from './rows.ts';
+import { voltsBetween } from '../../../keydown/feel.ts';
+import { loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
+import { busiest } from '../../../rules/power/battery-life.ts';
+import type { TriedHookup } from '../../../rules/rule.ts';
+import { portName } from '../../../station/parts.ts';
+import type { Station } from '../../../station/schema.ts';
+import { inHookup } from '../draw.ts';
+import type { WayRow } from '../rows.ts';
 import { suppliedWays } from './supplied-ways.ts';
 import { wayParts } from './way-parts.ts';
 

@@ -1,9 +1,10 @@
-import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
-import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { loadsOf, type Numbered } from '../../rules/look.ts';
-import { busiest } from '../../rules/power/battery-life.ts';
-import { type Conductors, leastWaysFrom, mainFeederOf, passersOf } from '../../rules/trace.ts';
-import { remember } from '../../station/remember.ts';
+import type { LoadPart, SupplyPart } from '../../../circuit/circuit.ts';
+import type { Reach, Trial } from '../../../keydown/key-down.ts';
+import { loadsOf, type Numbered } from '../../../rules/look.ts';
+import { busiest } from '../../../rules/power/battery-life.ts';
+import { type Conductors, leastWaysFrom, mainFeederOf, passersOf } from '../../../rules/trace.ts';
+import { remember } from '../../../station/remember.ts';
+import { followCurrent } from './follow-current.ts';
 
 /** How the current of a load goes: parts of the circuit in the order in which it meets them. */
 export interface SuppliedWay {
@@ -17,8 +18,8 @@ export interface SuppliedWay {
 }
 
 /**
- * The way to every load from the supply that feeds it most, by least resistance; while sending, or in receive for a
- * load that is only fed then.
+ * The way to every load from the supply that feeds it most: where most of its current goes, by least resistance for one
+ * that draws none; while sending, or in receive for a load that is only fed then.
  */
 export const suppliedWays = remember((trial: Trial): readonly SuppliedWay[] => {
   const { circuit } = trial;
@@ -41,10 +42,23 @@ class WaysIn {
 
   wayTo(load: Numbered<LoadPart>): SuppliedWay | null {
     const supply = mainFeederOf(this.trial.circuit, this.reach, load.part.plus);
-    const out = supply && this.waysFrom(supply.part.plus)(load.part.plus);
+    if (!supply) return null;
+    const out =
+      this.followed(load.part.plus, supply.part.plus, false) ??
+      this.least(supply.part.plus, load.part.plus)?.toReversed();
     if (!out) return null;
-    const back = this.waysFrom(supply.part.minus)(load.part.minus);
-    return { load, supply, reach: this.reach, out: out.parts, back: back ? back.parts.toReversed() : null };
+    const back =
+      this.followed(load.part.minus, supply.part.minus, true) ??
+      this.least(supply.part.minus, load.part.minus)?.toReversed();
+    return { load, supply, reach: this.reach, out: out.toReversed(), back: back ?? null };
+  }
+
+  private followed(from: number, to: number, downstream: boolean): number[] | null {
+    return followCurrent(this.trial.circuit, this.conductors, this.reach.dc, from, to, downstream);
+  }
+
+  private least(from: number, to: number): readonly number[] | undefined {
+    return this.waysFrom(from)(to)?.parts;
   }
 
   private waysFrom(node: number) {
