@@ -21,12 +21,17 @@ export function tryHookup(station: Station, hookup: Hookup): Trial {
   return tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm));
 }
 
-/** The same for a circuit with its solvers, at the length of a dit; parts in `pulled` (plugs out of their jacks) are taken out. */
+/**
+ * The same for a circuit with its solvers, at the length of a dit; parts in `pulled` (plugs out of their jacks) are taken
+ * out. Nothing is pressed, and no plug is pulled to see what stands on it, where only what is there in receive is
+ * wanted.
+ */
 export function tryCircuit(
   circuit: Circuit,
   solvers: Solvers,
   dit: number,
   pulled: ReadonlySet<number> = new Set(),
+  pressing = true,
 ): Trial {
   const open = new Set(pulled);
   const opened: { part: number; amps: number }[] = [];
@@ -37,6 +42,7 @@ export function tryCircuit(
     opened.push(worst);
     ({ reach: receive, restless } = new Bench(circuit, solvers, open).rest());
   }
+  if (!pressing) return { circuit, atFirst, receive, restless, opened, plugVolts: new Map(), keyDowns: [] };
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
   const group = groupActors(circuit, solvers.dc, solvers.rf);
   const members = new Map<number, number[]>();

@@ -13,6 +13,25 @@ export function remember<O extends object, T>(make: (owner: O) => T): (owner: O)
   };
 }
 
+/** How many answers are kept where each is large. */
+const few = 12;
+
+/** The same where answers are large and asked for several times in a row, then seldom again: only the last ones are kept. */
+export function rememberFew<O extends object, T>(make: (owner: O) => T): (owner: O) => T {
+  const known = new Map<O, T>();
+  return (owner) => {
+    const answer = known.has(owner) ? (known.get(owner) as T) : make(owner);
+    // The newest stands last.
+    known.delete(owner);
+    known.set(owner, answer);
+    for (const oldest of known.keys()) {
+      if (known.size <= few) break;
+      known.delete(oldest);
+    }
+    return answer;
+  };
+}
+
 /** The same for a function that is asked for several things of one owner. */
 export function rememberEach<O extends object, K, T>(make: (owner: O, key: K) => T): (owner: O, key: K) => T {
   const knownOf = remember<O, Map<K, { readonly answer: T }>>(() => new Map());

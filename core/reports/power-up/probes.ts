@@ -1,4 +1,4 @@
-import { type Circuit, isOpenGate, type PullUpPart, type Resistor } from '../../circuit/circuit.ts';
+import { type Circuit, emptyCircuit, isOpenGate, type PullUpPart, type Resistor } from '../../circuit/circuit.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { ChainPort } from '../../rf/chain.ts';
@@ -60,7 +60,14 @@ const mostOhms = 1e8;
 export const ohmsBetween =
   (one: string, other: string, cable?: string): Probe =>
   ({ circuit, on, open }) => {
-    const [node, reference] = [circuit.nodeOf.get(one), circuit.nodeOf.get(other)];
+    const [from, to] = [circuit.nodeOf.get(one), circuit.nodeOf.get(other)];
+    if (from === undefined || to === undefined) return null;
+    const isHere = ({ part, gate, index }: Passive) =>
+      !open.has(index) && isOpenGate(gate, on) && (cable === undefined || isOf(part, cable));
+    const metal = metalFrom(circuit, from, isHere);
+    const node = metal.nodeOf.get(from);
+    const reference = metal.nodeOf.get(to);
+    // No metal leads there.
     if (node === undefined || reference === undefined) return null;
     const meter: PullUpPart = {
       kind: 'pullUp',
@@ -71,11 +78,8 @@ export const ohmsBetween =
       gate: [],
       origin: { type: 'element', unit: '', element: 'meter' },
     };
-    const isHere = ({ part, gate, index }: Passive) =>
-      !open.has(index) && isOpenGate(gate, on) && (cable === undefined || isOf(part, cable));
-    const metal = passive(circuit).filter(isHere);
-    const bare: Circuit = { ...circuit, parts: [...metal.map(({ part }) => part), meter], actors: [] };
-    const dc = new DcSolver(bare).solve(new Uint8Array(0));
+    const nodes = [...metal.nodeOf.keys()].map(String);
+    const dc = new DcSolver({ ...emptyCircuit, nodes, parts: [...metal.parts, meter] }).solve(new Uint8Array(0));
     const volts = dc.between(node, reference) ?? 1;
     const ohms = (meterOhms * volts) / Math.max(1e-15, 1 - volts);
     return ohms > mostOhms ? null : ohms;
@@ -87,9 +91,36 @@ interface Passive {
   readonly part: Resistor;
 }
 
+/** All metal that hangs together with a node, with its nodes numbered from 0: a station's other circuits don't matter. */
+function metalFrom(circuit: Circuit, start: number, isHere: (passive: Passive) => boolean) {
+  const nodeOf = new Map([[start, 0]]);
+  const parts = new Map<Passive, Resistor>();
+  const number = (node: number): number => {
+    const known = nodeOf.get(node) ?? nodeOf.size;
+    nodeOf.set(node, known);
+    return known;
+  };
+  // A map goes through what is added to it meanwhile, too.
+  for (const node of nodeOf.keys()) {
+    for (const passive of passiveAt(circuit).get(node) ?? []) {
+      if (parts.has(passive) || !isHere(passive)) continue;
+      parts.set(passive, { ...passive.part, a: number(passive.part.a), b: number(passive.part.b) });
+    }
+  }
+  return { nodeOf, parts: [...parts.values()] };
+}
+
+const passiveAt = remember((circuit: Circuit): ReadonlyMap<number, readonly Passive[]> => {
+  const at = new Map<number, Passive[]>();
+  for (const passive of passivesOf(circuit)) {
+    for (const node of new Set([passive.part.a, passive.part.b])) at.set(node, [...(at.get(node) ?? []), passive]);
+  }
+  return at;
+});
+
 const isOf = ({ origin }: Resistor, cable: string): boolean => 'cable' in origin && origin.cable === cable;
 
-const passive = remember(({ parts }: Circuit): readonly Passive[] =>
+const passivesOf = ({ parts }: Circuit): readonly Passive[] =>
   parts.flatMap((part, index) => {
     const { gate, origin } = part;
     const here = (resistor: Resistor) => [{ index, gate, part: { ...resistor, gate: [] } }];
@@ -97,5 +128,4 @@ const passive = remember(({ parts }: Circuit): readonly Passive[] =>
     // A heater or a lamp shows its ohms cold as well.
     if (part.kind !== 'load' || part.spec.law !== 'resistance') return [];
     return here({ kind: 'resistor', a: part.plus, b: part.minus, ohms: part.spec.amount, gate, origin });
-  }),
-);
+  });

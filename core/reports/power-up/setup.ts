@@ -6,7 +6,7 @@ import { DcSolver } from '../../dc/solve-dc.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
 import { RfSolver } from '../../rf/solve-rf.ts';
-import { remember } from '../../station/remember.ts';
+import { rememberFew } from '../../station/remember.ts';
 import type { CableEnd, Hookup, Station } from '../../station/schema.ts';
 
 /** How the station stands while a reading is taken. */
@@ -36,24 +36,31 @@ export interface Seen {
 /** What a meter shows: volts, amperes, ohms, watts or an SWR; null for an open circuit, or where nothing shows. */
 export type Probe = (seen: Seen) => number | null;
 
-export const circuitOf = remember((setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup));
+export const circuitOf = rememberFew((setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup));
 
-export const trialOf = remember((setup: Setup): Trial => tryOut(setup, circuitOf(setup), pulledParts(setup)));
+/** With every control pressed. */
+export const trialOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), true));
+
+/** In receive only: a good deal quicker where there are many controls. */
+const restOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), false));
 
 /** What is seen in a setup as drawn. */
-export const seenIn = remember((setup: Setup): Seen => {
+export const seenIn = rememberFew((setup: Setup): Seen => {
   if (!setup.powered) return unpowered(setup, circuitOf(setup));
-  return seenAt(setup, trialOf(setup));
+  return seenAt(setup, setup.control === null ? restOf(setup) : trialOf(setup));
 });
 
 /** The same with another circuit of the same parts: something in it has failed. */
 export function seenWith(setup: Setup, circuit: Circuit): Seen {
   if (!setup.powered) return unpowered(setup, circuit);
-  return seenAt(setup, tryOut(setup, circuit, pulledParts(setup, circuit)));
+  return seenAt(setup, tryOut(setup, circuit, setup.control !== null));
 }
 
-const tryOut = ({ station }: Setup, circuit: Circuit, pulled: ReadonlySet<number>): Trial =>
-  tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm), pulled);
+function tryOut(setup: Setup, circuit: Circuit, pressing: boolean): Trial {
+  const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+  const dit = ditMs(setup.station.plan.speedWpm);
+  return tryCircuit(circuit, solvers, dit, pulledParts(setup, circuit), pressing);
+}
 
 const unpowered = (setup: Setup, circuit: Circuit): Seen => ({
   circuit,

@@ -1,7 +1,7 @@
 import type { Circuit, CircuitPart, LoadPart, Resistor, SupplyPart } from '../../circuit/circuit.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { findUnit } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
+import { rememberFew } from '../../station/remember.ts';
 import type { Station } from '../../station/schema.ts';
 import { isOwn } from './own-figures.ts';
 import { type Probe, type Seen, type Setup, seenIn } from './setup.ts';
@@ -94,7 +94,7 @@ const isOwnPart = (station: Station, origin: CircuitPart['origin'], key: string)
   origin.type === 'element' && isOwn(station, origin.unit, key);
 
 /** The setup at its four corners; who is on stays as it is in the middle. */
-const cornersOf = remember((setup: Setup): readonly Seen[] => {
+const cornersOf = rememberFew((setup: Setup): readonly Seen[] => {
   const seen = seenIn(setup);
   const directions: readonly Direction[] = [-1, 1];
   return directions.flatMap((supply) =>

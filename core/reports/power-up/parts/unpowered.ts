@@ -2,7 +2,7 @@ import type { Resistor } from '../../../circuit/circuit.ts';
 import { fusesOf, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
 import { cablesAt, portName } from '../../../station/parts.ts';
-import { remember } from '../../../station/remember.ts';
+import { rememberFew } from '../../../station/remember.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { plugContacts } from '../joints.ts';
@@ -32,7 +32,7 @@ export function unpoweredPart(context: Context): DraftPart {
 }
 
 /** Every cable there is, whatever hook-up it is for. */
-const onBench = remember((setup: Setup): Setup => {
+const onBench = rememberFew((setup: Setup): Setup => {
   const cables = setup.station.cables.map(({ hookups: _, ...cable }) => cable);
   return { ...setup, station: { ...setup.station, cables } };
 });
