@@ -3,7 +3,18 @@ import { createStore } from 'zustand/vanilla';
 export type PaperSize = 'a4' | 'letter';
 
 /** The parts of a station book in their order; each can be printed alone. */
-export const partIds = ['drawing', 'units', 'cables', 'make', 'buy', 'findings', 'typical', 'cautions'] as const;
+export const partIds = [
+  'drawing',
+  'units',
+  'cables',
+  'make',
+  'buy',
+  'budget',
+  'power-up',
+  'findings',
+  'typical',
+  'cautions',
+] as const;
 export type PartId = (typeof partIds)[number];
 
 /** What is being put on paper. */

@@ -1,7 +1,9 @@
+import { BookBudget } from './BookBudget.tsx';
 import { BookCautions } from './BookCautions.tsx';
 import { BookDrawing } from './BookDrawing.tsx';
 import { BookFindings } from './BookFindings.tsx';
 import { BookBuy, BookCables, BookMake } from './BookLists.tsx';
+import { BookPowerUp } from './BookPowerUp.tsx';
 import { BookTypical } from './BookTypical.tsx';
 import { BookUnits } from './BookUnits.tsx';
 import type { PaperSize, PartId } from './book-store.ts';
@@ -13,6 +15,8 @@ export const parts: Record<PartId, { readonly label: string; readonly Part: Reac
   cables: { label: 'Cables', Part: BookCables },
   make: { label: 'What to make', Part: BookMake },
   buy: { label: 'What to buy', Part: BookBuy },
+  budget: { label: 'Current budget', Part: BookBudget },
+  'power-up': { label: 'Power-up', Part: BookPowerUp },
   findings: { label: 'Findings', Part: BookFindings },
   typical: { label: 'Typical figures', Part: BookTypical },
   cautions: { label: 'Cautions', Part: BookCautions },
