@@ -4,7 +4,7 @@ import type { Finding } from './rules/finding.ts';
 import { rules } from './rules/index.ts';
 import type { Facts } from './rules/rule.ts';
 import { hookupsOf } from './station/parts.ts';
-import type { Station } from './station/schema.ts';
+import type { Station } from './station/schema/schema.ts';
 
 /** A station looked at from end to end: each hook-up tried, and what the rules found. */
 export interface Survey extends Facts {

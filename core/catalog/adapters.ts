@@ -1,4 +1,4 @@
-import type { Connector } from '../station/connector.ts';
+import type { Connector } from '../station/schema/connector.ts';
 import { connectors as catalogue } from './connectors.ts';
 
 /** A part with a connector on each side, its contacts joined by role: live, second, return. */

@@ -1,4 +1,4 @@
-import type { ElementOf } from '../station/unit-kind.ts';
+import type { ElementOf } from '../station/schema/unit-kind.ts';
 
 type Chemistry = ElementOf<'battery'>['chemistry'];
 

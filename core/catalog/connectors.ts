@@ -1,4 +1,4 @@
-import type { Connector } from '../station/connector.ts';
+import type { Connector } from '../station/schema/connector.ts';
 import { coaxialConnectors } from './connectors/coaxial.ts';
 import { dataConnectors } from './connectors/data.ts';
 import { headsetConnectors } from './connectors/headset.ts';

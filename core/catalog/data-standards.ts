@@ -1,4 +1,4 @@
-import type { ElementOf } from '../station/unit-kind.ts';
+import type { ElementOf } from '../station/schema/unit-kind.ts';
 
 export type DataStandard = ElementOf<'dataEnd'>['standard'];
 

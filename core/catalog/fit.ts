@@ -1,8 +1,8 @@
-import type { Connector, ContactRole } from '../station/connector.ts';
 import { portOf } from '../station/parts.ts';
 import { remember } from '../station/remember.ts';
-import type { PortRef, Station } from '../station/schema.ts';
-import type { PortClass } from '../station/unit-kind.ts';
+import type { Connector, ContactRole } from '../station/schema/connector.ts';
+import type { PortRef, Station } from '../station/schema/schema.ts';
+import type { PortClass } from '../station/schema/unit-kind.ts';
 import { adapterChain, adapters, matesWith } from './adapters.ts';
 import { connectors as catalogue } from './connectors.ts';
 

@@ -1,6 +1,6 @@
-import type { WholeKind } from '../station/kind-file.ts';
+import type { WholeKind } from '../station/file/kind-file.ts';
 import { remember } from '../station/remember.ts';
-import { type UnitGroup, unitGroups } from '../station/unit-kind.ts';
+import { type UnitGroup, unitGroups } from '../station/schema/unit-kind.ts';
 import { connectors } from './connectors.ts';
 import { type ShelfKind, shelf } from './kinds/index.ts';
 

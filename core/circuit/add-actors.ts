@@ -1,5 +1,5 @@
-import type { Station, Unit } from '../station/schema.ts';
-import type { Actor, Feel, UnitKind } from '../station/unit-kind.ts';
+import type { Station, Unit } from '../station/schema/schema.ts';
+import type { Actor, Feel, UnitKind } from '../station/schema/unit-kind.ts';
 import type { CircuitPart, CompiledFeel } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';
 

@@ -1,12 +1,12 @@
-import { coaxLossDb } from '../catalog/coax.ts';
+import { coaxLossDb } from '../catalog/cables/coax.ts';
+import { wiringOf } from '../catalog/cables/wiring.ts';
 import { fitOf } from '../catalog/fit.ts';
-import { fuseBreakingAmps, fuseOhms } from '../catalog/fuses.ts';
-import { wireOhmsPerM } from '../catalog/wire.ts';
-import { wiringOf } from '../catalog/wiring.ts';
-import type { Coax } from '../station/cable-kind.ts';
+import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
+import { wireOhmsPerM } from '../catalog/wire/wire.ts';
+import { plugOf } from '../station/file/references.ts';
 import { portOf } from '../station/parts.ts';
-import { plugOf } from '../station/references.ts';
-import type { Cable, CableEnd, Station } from '../station/schema.ts';
+import type { Coax } from '../station/schema/cable-kind.ts';
+import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 import type { RfLine } from './circuit.ts';
 import type { CircuitDraft } from './draft.ts';
 

@@ -1,6 +1,6 @@
-import { fuseBreakingAmps, fuseOhms } from '../catalog/fuses.ts';
-import type { Station, Unit } from '../station/schema.ts';
-import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
+import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
+import type { Station, Unit } from '../station/schema/schema.ts';
+import type { ElementOf, UnitElement, UnitKind } from '../station/schema/unit-kind.ts';
 import { addSignal } from './add-signal.ts';
 import { type Gate, never, type Resistor } from './circuit.ts';
 import type { CircuitDraft, GateFor } from './draft.ts';

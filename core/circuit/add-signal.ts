@@ -1,5 +1,5 @@
-import type { Station, Unit } from '../station/schema.ts';
-import type { ElementOf, UnitKind } from '../station/unit-kind.ts';
+import type { Station, Unit } from '../station/schema/schema.ts';
+import type { ElementOf, UnitKind } from '../station/schema/unit-kind.ts';
 import type { Gate } from './circuit.ts';
 import type { CircuitDraft } from './draft.ts';
 

@@ -1,6 +1,6 @@
 import { asDrawn, cablesIn, kindOf, settingsIn } from '../station/parts.ts';
-import type { Hookup, Station, Unit } from '../station/schema.ts';
-import type { Condition, UnitKind } from '../station/unit-kind.ts';
+import type { Hookup, Station, Unit } from '../station/schema/schema.ts';
+import type { Condition, UnitKind } from '../station/schema/unit-kind.ts';
 import { addActors } from './add-actors.ts';
 import { addCable } from './add-cable.ts';
 import { addElement } from './add-element.ts';

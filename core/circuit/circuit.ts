@@ -1,4 +1,4 @@
-import type { ElementOf, FuseFamily } from '../station/unit-kind.ts';
+import type { ElementOf, FuseFamily } from '../station/schema/unit-kind.ts';
 
 /** Where a part of the circuit comes from in the drawing. */
 export type Origin =

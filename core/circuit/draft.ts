@@ -1,4 +1,4 @@
-import type { Condition } from '../station/unit-kind.ts';
+import type { Condition } from '../station/schema/unit-kind.ts';
 import type { CircuitActor, CircuitPart, Gate, RfEdge, RfLoad, RfSource, SignalEnd } from './circuit.ts';
 
 /** What a condition becomes in a hook-up: a gate, or null where a setting rules the part out. */

@@ -1,5 +1,5 @@
 import { restVolts } from '../catalog/battery.ts';
-import type { ElementOf } from '../station/unit-kind.ts';
+import type { ElementOf } from '../station/schema/unit-kind.ts';
 import type { CircuitPart, Gate, LoadPart, Origin, SupplyPart } from './circuit.ts';
 
 type Source = ElementOf<'supply'> | ElementOf<'battery'> | ElementOf<'converter'> | ElementOf<'diode'>;

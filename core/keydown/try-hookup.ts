@@ -3,7 +3,7 @@ import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit, Resistor } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
-import type { Hookup, Station } from '../station/schema.ts';
+import type { Hookup, Station } from '../station/schema/schema.ts';
 import { voltsBetween } from './feel.ts';
 import { groupActors } from './influence.ts';
 import type { KeyDown, PlugReading, Reach, Trial } from './key-down.ts';

@@ -1,5 +1,5 @@
 import { formatRating } from '../quantity/format.ts';
-import type { FuseFamily } from '../station/unit-element.ts';
+import type { FuseFamily } from '../station/schema/unit-element.ts';
 
 const families: Record<FuseFamily, string> = { blade: 'blade', 'glass-fast': 'F 5 × 20', 'glass-slow': 'T 5 × 20' };
 

@@ -5,7 +5,7 @@ import { wattsFromDbm } from '../quantity/decibel.ts';
 import { listeningIn } from '../rules/keying/listening.ts';
 import { controlKey, controlName, unitName } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
-import type { Station } from '../station/schema.ts';
+import type { Station } from '../station/schema/schema.ts';
 import type { KeydownReport, Lane, LaneKind } from './report.ts';
 
 /** Every key-down as lanes and events: who is on from when to when, and when RF comes out. */

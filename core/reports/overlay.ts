@@ -6,7 +6,7 @@ import { sendingsOf } from '../rules/instants.ts';
 import { controlKey, isSending } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
-import type { Station } from '../station/schema.ts';
+import type { Station } from '../station/schema/schema.ts';
 import type { CableReading, Overlay, PortReading, UnitReading } from './report.ts';
 import {
   type CableWhereabouts,

@@ -1,9 +1,9 @@
 import type { Finding } from '../rules/finding.ts';
-import type { PortClass } from '../station/unit-kind.ts';
+import type { PortClass } from '../station/schema/unit-kind.ts';
 import type { Budget } from './budget/rows.ts';
 import type { RingColour } from './cables/rings.ts';
 import type { InHookup } from './in-hookup.ts';
-import type { RfReport } from './rf-report.ts';
+import type { RfReport } from './rf/rf-report.ts';
 
 /** Everything that a screen or a printed sheet shows of a survey; plain data that can cross to another thread. */
 export interface SurveyReport {

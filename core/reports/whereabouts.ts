@@ -2,8 +2,8 @@ import type { Circuit, Resistor, RfSource, SupplyPart } from '../circuit/circuit
 import type { DcSolution } from '../dc/dc-solution.ts';
 import type { Trial } from '../keydown/key-down.ts';
 import { remember, rememberEach } from '../station/remember.ts';
-import type { Cable, Station, Unit } from '../station/schema.ts';
-import type { Port } from '../station/unit-kind.ts';
+import type { Cable, Station, Unit } from '../station/schema/schema.ts';
+import type { Port } from '../station/schema/unit-kind.ts';
 
 /** A conductor of a cable: its part, and what it is for. */
 export interface WirePart {

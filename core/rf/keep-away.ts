@@ -1,4 +1,4 @@
-import type { Plan } from '../station/schema.ts';
+import type { Plan } from '../station/schema/schema.ts';
 import { averagedWatts, distanceToKeep } from './exposure.ts';
 import { type ExposureTier, exposureLimit, nearFieldM } from './exposure-limits.ts';
 

@@ -1,4 +1,4 @@
-import type { Station } from '../station/schema.ts';
+import type { Station } from '../station/schema/schema.ts';
 import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
 import { type Finding, type Place, severities } from './finding.ts';

@@ -4,7 +4,7 @@ import { voltsBetween } from '../keydown/feel.ts';
 import type { KeyDown, Reach } from '../keydown/key-down.ts';
 import { cablesAt, findCable, hookupsOf, portName, unitOf } from '../station/parts.ts';
 import { remember } from '../station/remember.ts';
-import type { Hookup, Station } from '../station/schema.ts';
+import type { Hookup, Station } from '../station/schema/schema.ts';
 
 /** A part of a circuit with its number. */
 export interface Numbered<P extends CircuitPart> {

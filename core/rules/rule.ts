@@ -1,6 +1,6 @@
 import type { Moment, Trial } from '../keydown/key-down.ts';
 import type { Change } from '../station/edit.ts';
-import type { Hookup, Station } from '../station/schema.ts';
+import type { Hookup, Station } from '../station/schema/schema.ts';
 import type { Place, Severity } from './finding.ts';
 
 /** One hook-up, tried. */

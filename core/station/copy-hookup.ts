@@ -1,6 +1,6 @@
 import type { Change } from './edit.ts';
 import { firstFree } from './first-free.ts';
-import type { Hookup, Station } from './schema.ts';
+import type { Hookup, Station } from './schema/schema.ts';
 
 /**
  * The change that adds a copy of a hook-up under a name and an id that are still free: the same settings, and every

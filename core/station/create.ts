@@ -1,4 +1,4 @@
-import { currentVersion, formatName, type Plan, type Station } from './schema.ts';
+import { currentVersion, formatName, type Plan, type Station } from './schema/schema.ts';
 
 /** The plan of a new station: 20 m keying at 15 words a minute, sending a third of the time. */
 export const initialPlan: Plan = {

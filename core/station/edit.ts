@@ -1,7 +1,7 @@
-import type { CableKind } from './cable-kind.ts';
-import type { Connector } from './connector.ts';
-import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema.ts';
-import type { UnitKind } from './unit-kind.ts';
+import type { CableKind } from './schema/cable-kind.ts';
+import type { Connector } from './schema/connector.ts';
+import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema/schema.ts';
+import type { UnitKind } from './schema/unit-kind.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
 export interface Carried {

@@ -1,5 +1,5 @@
 import { type Change, changeName, edit } from './edit.ts';
-import type { Station } from './schema.ts';
+import type { Station } from './schema/schema.ts';
 
 interface Step {
   readonly name: string;

@@ -1,7 +1,7 @@
-import type { Connector } from './connector.ts';
 import { remember, rememberEach } from './remember.ts';
-import type { Cable, Hookup, PortRef, Station, Unit } from './schema.ts';
-import type { Port, PortClass, UnitElement, UnitKind } from './unit-kind.ts';
+import type { Connector } from './schema/connector.ts';
+import type { Cable, Hookup, PortRef, Station, Unit } from './schema/schema.ts';
+import type { Port, PortClass, UnitElement, UnitKind } from './schema/unit-kind.ts';
 
 /** The hook-up of a station that names none. */
 export const asDrawn: Hookup = { id: 'as-drawn', name: 'As drawn' };

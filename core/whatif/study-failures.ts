@@ -10,7 +10,7 @@ import { collectFindings } from '../rules/collect.ts';
 import type { Finding } from '../rules/finding.ts';
 import { rules } from '../rules/index.ts';
 import { hookupsOf } from '../station/parts.ts';
-import type { Hookup, Station } from '../station/schema.ts';
+import type { Hookup, Station } from '../station/schema/schema.ts';
 import { applyFailure } from './apply-failure.ts';
 import type { Failure } from './failure.ts';
 import { type Weakness, weaknessOf } from './judge-failure.ts';

@@ -1,8 +1,8 @@
 import { dbmFromWatts, wattsFromDbm } from '../quantity/decibel.ts';
 import { edit } from '../station/edit.ts';
 import { kindOf, portName } from '../station/parts.ts';
-import type { Station, Unit } from '../station/schema.ts';
-import type { ElementOf, UnitElement, UnitKind } from '../station/unit-kind.ts';
+import type { Station, Unit } from '../station/schema/schema.ts';
+import type { ElementOf, UnitElement, UnitKind } from '../station/schema/unit-kind.ts';
 
 /** Figures to try in place of the drawn ones; those of units by `unit.element`. */
 export interface Supposed {

@@ -13,11 +13,11 @@ import { PowerUpSheet } from '../stages/power-up/PowerUpSheet.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
-import { FindDialog } from './FindDialog.tsx';
-import { QuestionDialog } from './QuestionDialog.tsx';
-import { StageRail } from './StageRail.tsx';
-import { ThemePicker } from './ThemePicker.tsx';
-import { TitleBar } from './TitleBar.tsx';
+import { FindDialog } from './dialogs/FindDialog.tsx';
+import { QuestionDialog } from './dialogs/QuestionDialog.tsx';
+import { StageRail } from './rail/StageRail.tsx';
+import { ThemePicker } from './rail/ThemePicker.tsx';
+import { TitleBar } from './title/TitleBar.tsx';
 
 const sheets = {
   draw: DetailsSheet,

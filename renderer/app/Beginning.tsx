@@ -1,7 +1,7 @@
 import './beginning.css';
-import { openFile, openSample } from './document-actions.ts';
-import { showKeys } from './keys-help.ts';
-import { offeredSamples } from './samples.ts';
+import { showKeys } from './dialogs/keys-help.ts';
+import { openFile, openSample } from './document/document-actions.ts';
+import { offeredSamples } from './document/samples.ts';
 
 /** What an empty sheet says: how to begin, and two stations to look at first. */
 export function Beginning() {

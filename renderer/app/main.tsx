@@ -12,13 +12,13 @@ import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
 import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
-import { listenToClipboard } from './clipboard.ts';
-import { acceptDroppedFiles } from './drop-files.ts';
-import { followBrowser, followShell } from './follow-shell.ts';
-import { keepDraft } from './keep-draft.ts';
-import { keepKinds } from './keep-kinds.ts';
-import { listenToKeys } from './keys.ts';
-import { followTheme } from './theme.ts';
+import { acceptDroppedFiles } from './document/drop-files.ts';
+import { followBrowser, followShell } from './document/follow-shell.ts';
+import { keepDraft } from './document/keep-draft.ts';
+import { keepKinds } from './document/keep-kinds.ts';
+import { listenToClipboard } from './editing/clipboard.ts';
+import { listenToKeys } from './editing/keys.ts';
+import { followTheme } from './rail/theme.ts';
 // Last, as it takes away what the others show.
 import '../print/print.css';
 

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { cautions } from '../app/cautions.ts';
+import { cautions } from '../app/dialogs/cautions.ts';
 import { useStation } from '../store/use-store.ts';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { tell } from '../app/questions.ts';
+import { tell } from '../app/dialogs/questions.ts';
 import { suggestedName } from '../shell/files.ts';
 import { currentStation } from '../store/document.ts';
 import { type BookRequest, closePaper, setPrinting } from './book/book-store.ts';

@@ -2,7 +2,7 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { generateStation } from '../stations/generate.ts';
 import { inMs, timed } from './timing.ts';

@@ -1,5 +1,5 @@
 import type { Place, Severity } from '../../core/rules/finding.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 
 /** A finding that a case must give. */
 export interface Wanted {

@@ -1,4 +1,4 @@
-import type { UnitElement } from '../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import type { Correct } from './case.ts';

@@ -1,6 +1,6 @@
 import { type Finding, severities } from '../../core/rules/finding.ts';
 import { edit } from '../../core/station/edit.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
 import type { Correct, Trouble, Wanted } from './case.ts';

@@ -1,4 +1,4 @@
-import type { Actor, UnitElement } from '../../core/station/unit-kind.ts';
+import type { Actor, UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import type { Trouble } from './case.ts';

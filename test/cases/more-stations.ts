@@ -1,5 +1,5 @@
-import type { Station } from '../../core/station/schema.ts';
-import type { UnitElement } from '../../core/station/unit-kind.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import { correctStations, openWire, restsOnSend } from './correct.ts';

@@ -1,5 +1,5 @@
-import type { Cable } from '../../core/station/schema.ts';
-import type { Actor, ElementOf, UnitElement, UnitKind } from '../../core/station/unit-kind.ts';
+import type { Cable } from '../../core/station/schema/schema.ts';
+import type { Actor, ElementOf, UnitElement, UnitKind } from '../../core/station/schema/unit-kind.ts';
 import { made } from '../rules/made.ts';
 
 export const ptt: Actor = {

@@ -1,5 +1,5 @@
-import type { Station } from '../../core/station/schema.ts';
-import type { ElementOf, UnitElement, UnitKind } from '../../core/station/unit-kind.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { ElementOf, UnitElement, UnitKind } from '../../core/station/schema/unit-kind.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import { lead, ptt, radioLoad, supply } from './parts.ts';

@@ -1,4 +1,4 @@
-import type { ElementOf, UnitElement } from '../../core/station/unit-kind.ts';
+import type { ElementOf, UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import type { Trouble } from './case.ts';

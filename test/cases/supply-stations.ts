@@ -1,5 +1,5 @@
-import type { Station } from '../../core/station/schema.ts';
-import type { ElementOf, UnitElement, UnitKind } from '../../core/station/unit-kind.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { ElementOf, UnitElement, UnitKind } from '../../core/station/schema/unit-kind.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 import { battery, breaks, lead, ptt, radio, radioLoad, supply } from './parts.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Cable, Station } from '../../core/station/schema.ts';
+import type { Cable, Station } from '../../core/station/schema/schema.ts';
 import type { Trouble } from './case.ts';
 import { correct, troubles } from './index.ts';
 import { alarmsOf, alarmsOfRight, missedBy } from './judge.ts';

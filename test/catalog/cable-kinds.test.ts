@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { cableKinds } from '../../core/catalog/cable-kinds.ts';
+import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { wireLimitAmps, wireName, wireOhmsPerM } from '../../core/catalog/wire.ts';
-import { cableKindSchema } from '../../core/station/cable-kind.ts';
+import { wireLimitAmps, wireName, wireOhmsPerM } from '../../core/catalog/wire/wire.ts';
+import { cableKindSchema } from '../../core/station/schema/cable-kind.ts';
 
 describe.each(cableKinds)('cable kind $id', ({ kind }) => {
   it('is a cable kind with a source, and its plugs are known', () => {

@@ -1,14 +1,14 @@
 import { expect, it } from 'vitest';
-import { changeKind } from '../../core/catalog/change-kind.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { layCable } from '../../core/catalog/lay.ts';
-import { placeUnit } from '../../core/catalog/place.ts';
+import { changeKind } from '../../core/catalog/laying/change-kind.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
+import { placeUnit } from '../../core/catalog/laying/place.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Station } from '../../core/station/schema.ts';
-import type { UnitKind } from '../../core/station/unit-kind.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 
 /** A keyer with its paddle (K1, wired by hand) and its key line to a transmitter (K2). */
 function desk(): Station {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { connectorSchema } from '../../core/station/connector.ts';
+import { connectorSchema } from '../../core/station/schema/connector.ts';
 
 const all = Object.entries(connectors);
 const contactsOf = (id: string) => connectors[id]!.contacts.map((c) => c.id);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { wiringOf } from '../../core/catalog/cables/wiring.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { fitOf, judgePair } from '../../core/catalog/fit.ts';
-import { wiringOf } from '../../core/catalog/wiring.ts';
-import type { Cable, PortRef } from '../../core/station/schema.ts';
+import type { Cable, PortRef } from '../../core/station/schema/schema.ts';
 import { readSample } from './read-sample.ts';
 
 const joined = (...pairs: string[]) => pairs.map((pair) => pair.split('-'));

@@ -6,7 +6,7 @@ import {
   fuseRatings,
   nextFuse,
   openingTime,
-} from '../../core/catalog/fuses.ts';
+} from '../../core/catalog/wire/fuses.ts';
 
 describe('fuse resistance', () => {
   it('between two rows is on a straight line in logarithms', () => {

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { createStation } from '../../core/station/create.ts';
-import { findBrokenReferences } from '../../core/station/references.ts';
-import { type UnitKind, unitKindSchema } from '../../core/station/unit-kind.ts';
+import { findBrokenReferences } from '../../core/station/file/references.ts';
+import { type UnitKind, unitKindSchema } from '../../core/station/schema/unit-kind.ts';
 
 const conditionsOf = (kind: UnitKind) =>
   kind.elements.flatMap((e) => [e.when ?? {}, ...(e.type === 'load' ? (e.states ?? []).map((s) => s.when) : [])]);

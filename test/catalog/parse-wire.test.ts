@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseWire } from '../../core/catalog/parse-wire.ts';
-import { awgDiameterMm } from '../../core/catalog/wire.ts';
+import { parseWire } from '../../core/catalog/wire/parse-wire.ts';
+import { awgDiameterMm } from '../../core/catalog/wire/wire.ts';
 
 describe('a wire size as people type it', () => {
   it.each([

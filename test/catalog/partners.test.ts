@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { findNewPartners, findPartners } from '../../core/catalog/partners.ts';
+import { findNewPartners, findPartners } from '../../core/catalog/laying/partners.ts';
 import { edit } from '../../core/station/edit.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';
 
 const hut = sample('hut');

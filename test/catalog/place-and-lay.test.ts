@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { proposalWords } from '../../core/catalog/cable-words.ts';
+import { proposalWords } from '../../core/catalog/cables/cable-words.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { layCable } from '../../core/catalog/lay.ts';
-import { layInHookup } from '../../core/catalog/lay-in-hookup.ts';
-import { moveCableEnd } from '../../core/catalog/move-end.ts';
-import { placeUnit } from '../../core/catalog/place.ts';
-import { splitCable, throughPorts } from '../../core/catalog/split-cable.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
+import { layInHookup } from '../../core/catalog/laying/lay-in-hookup.ts';
+import { moveCableEnd } from '../../core/catalog/laying/move-end.ts';
+import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { splitCable, throughPorts } from '../../core/catalog/laying/split-cable.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/read.ts';
-import { plugOf } from '../../core/station/references.ts';
-import type { PortRef, Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { plugOf } from '../../core/station/file/references.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { PortRef, Station } from '../../core/station/schema/schema.ts';
 
 const port = (text: string): PortRef => ({ unit: text.split('.')[0]!, port: text.split('.')[1]! });
 const place = (station: Station, ...kinds: string[]) =>

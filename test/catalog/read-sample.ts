@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { readStation } from '../../core/station/read.ts';
-import type { Station } from '../../core/station/schema.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 
 /** The text of a sample as it ships. */
 export const sampleText = (name: string): string =>

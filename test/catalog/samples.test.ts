@@ -3,10 +3,10 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fitOf } from '../../core/catalog/fit.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { readStation } from '../../core/station/read.ts';
-import { plugOf } from '../../core/station/references.ts';
-import type { CableEnd, Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { plugOf } from '../../core/station/file/references.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { CableEnd, Station } from '../../core/station/schema/schema.ts';
 import { readSample, sampleText } from './read-sample.ts';
 
 const names = readdirSync(path.join(import.meta.dirname, '../../core/samples'))

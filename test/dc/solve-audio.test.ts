@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
 import { solveAudio } from '../../core/dc/solve-audio.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import type { Station } from '../../core/station/schema.ts';
-import type { UnitElement } from '../../core/station/unit-kind.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Trial } from '../../core/keydown/key-down.ts';
 import { tryHookup } from '../../core/keydown/try-hookup.ts';
 import { asDrawn } from '../../core/station/parts.ts';
-import type { Actor, UnitElement } from '../../core/station/unit-kind.ts';
+import type { Actor, UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { survey } from '../../core/survey.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';

@@ -3,7 +3,7 @@ import type { Trial } from '../../core/keydown/key-down.ts';
 import { rfOfDit } from '../../core/keydown/rf-of-dit.ts';
 import { tryHookup } from '../../core/keydown/try-hookup.ts';
 import { asDrawn } from '../../core/station/parts.ts';
-import type { UnitKind } from '../../core/station/unit-kind.ts';
+import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../stations/draw.ts';
 
 /** `[ms, actor, on]` of the only key-down. */

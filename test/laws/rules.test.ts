@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Station } from '../../core/station/schema.ts';
-import type { UnitElement } from '../../core/station/unit-kind.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
+import type { UnitElement } from '../../core/station/schema/unit-kind.ts';
 import { survey } from '../../core/survey.ts';
 import { lead, radio, supply, swapped } from '../cases/parts.ts';
 import { beside, listener, shack } from '../cases/rf-stations.ts';

@@ -4,7 +4,7 @@ import { surveyReport } from '../../core/reports/survey-report.ts';
 import { loadsOf, loadVolts } from '../../core/rules/look.ts';
 import { edit } from '../../core/station/edit.ts';
 import { classOf } from '../../core/station/parts.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { generateStation } from '../stations/generate.ts';
 import { anyStation } from '../stations/random-station.ts';

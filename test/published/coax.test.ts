@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { coaxLossDb } from '../../core/catalog/coax.ts';
-import { coaxTypes } from '../../core/catalog/coax-types.ts';
+import { coaxLossDb } from '../../core/catalog/cables/coax.ts';
+import { coaxTypes } from '../../core/catalog/cables/coax-types.ts';
 
 const hundredFeet = 30.48;
 const sheet = (name: string) => `${name} data sheet, typical, attenuation table`;

@@ -1,4 +1,4 @@
-import { fuseOhms, hotFuseOhms } from '../../core/catalog/fuses.ts';
+import { fuseOhms, hotFuseOhms } from '../../core/catalog/wire/fuses.ts';
 import {
   conductorCelsius,
   fuseUpperAmps,
@@ -6,9 +6,9 @@ import {
   wireLimitAmps,
   wireOhmsPerM,
   wireUpperAmps,
-} from '../../core/catalog/wire.ts';
+} from '../../core/catalog/wire/wire.ts';
 import { averageOf } from '../../core/rules/power/battery-life.ts';
-import type { Plan } from '../../core/station/schema.ts';
+import type { Plan } from '../../core/station/schema/schema.ts';
 import { checkRows } from './rows.ts';
 
 const faa = 'FAA AC 43.13-1B, paragraph 11-66';

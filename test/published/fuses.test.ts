@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fuseColour, fuseOhms, fuseRatings, openingTime } from '../../core/catalog/fuses.ts';
+import { fuseColour, fuseOhms, fuseRatings, openingTime } from '../../core/catalog/wire/fuses.ts';
 
 const blade = 'blade fuse data sheet, typical';
 const quick = '5 × 20 mm quick fuse data sheet, IEC 60127-2 sheet 2';

@@ -6,7 +6,7 @@ import {
   wireLimitAmps,
   wireOhmsPerM,
   wireUpperAmps,
-} from '../../core/catalog/wire.ts';
+} from '../../core/catalog/wire/wire.ts';
 
 const handbook = 'NBS Handbook 100, copper wire tables, 20 °C';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { layCable } from '../../core/catalog/lay.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
 import { createStation, edit, placeUnit } from '../../core/index.ts';
-import { copyUnits } from '../../renderer/app/copy-units.ts';
+import { copyUnits } from '../../renderer/app/editing/copy-units.ts';
 
 function paddleAndKeyer() {
   let station = edit(createStation(), placeUnit(createStation(), 'paddle', { x: 0, y: 0 }));

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { placeUnit } from '../../core/catalog/place.ts';
-import { compareHookups } from '../../core/reports/compare-hookups.ts';
+import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { compareHookups } from '../../core/reports/changes/compare-hookups.ts';
 import { copyHookup } from '../../core/station/copy-hookup.ts';
 import { edit } from '../../core/station/edit.ts';
+import { writeStation } from '../../core/station/file/write.ts';
 import { recordChange, startHistory, undo } from '../../core/station/history.ts';
 import { cablesIn, hookupsOf } from '../../core/station/parts.ts';
-import type { Hookup, Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import type { Hookup, Station } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';
 
 const hut = sample('hut');

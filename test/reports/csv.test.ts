@@ -12,7 +12,7 @@ import { flagsOf, flagTable } from '../../core/reports/flags/flag-text.ts';
 import { makeTable } from '../../core/reports/make/make-table.ts';
 import { whatToMake } from '../../core/reports/make/what-to-make.ts';
 import type { ReportTable } from '../../core/reports/report-table.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';
 import { parseCsv } from './parse-csv.ts';
 

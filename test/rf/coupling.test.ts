@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { drawStation } from '../stations/draw.ts';
 

@@ -5,7 +5,7 @@ import type { Finding, Severity } from '../../core/rules/finding.ts';
 import type { Facts, Report, Rule } from '../../core/rules/rule.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 
 /** A rule made up for a test that reports just this. */
 const rule = (id: string, reports: Report[], follows: string[] = []): Rule => ({

@@ -1,4 +1,4 @@
-import type { Port, PortClass, UnitElement, UnitKind } from '../../core/station/unit-kind.ts';
+import type { Port, PortClass, UnitElement, UnitKind } from '../../core/station/schema/unit-kind.ts';
 
 type PortDrawing = [portClass: PortClass, connector: string, set?: Partial<Port>];
 

@@ -3,9 +3,9 @@ import { type Finding, type Place, type Severity, severities } from '../../core/
 import { rules } from '../../core/rules/index.ts';
 import type { Rule } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 
 interface SilentCase {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layCable } from '../../core/catalog/lay.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
 import type { KeydownReport } from '../../core/reports/report.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';

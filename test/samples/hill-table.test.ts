@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cableKinds } from '../../core/catalog/cable-kinds.ts';
+import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';
 import { sample } from '../stations/samples.ts';

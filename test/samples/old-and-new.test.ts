@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import type { Finding, Place } from '../../core/rules/finding.ts';
 import { edit } from '../../core/station/edit.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { sample } from '../stations/samples.ts';
 

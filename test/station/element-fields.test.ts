@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { type ElementField, elementFields } from '../../core/station/element-fields.ts';
+import { type ElementField, elementFields } from '../../core/station/schema/element-fields.ts';
 
 const field = (type: keyof typeof elementFields, name: string) => elementFields[type].find((f) => f.name === name);
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { stationSchema } from '../../core/station/schema.ts';
+import { stationSchema } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';
 
 // For editors and other programs that read station files. Written anew by `npx vitest -u` when the schema changes.

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { writeKind } from '../../core/station/kind-file.ts';
-import { readKind } from '../../core/station/read-kind.ts';
+import { writeKind } from '../../core/station/file/kind-file.ts';
+import { readKind } from '../../core/station/file/read-kind.ts';
 
 const key = shelf.find((item) => item.id === 'straight-key')!.kind;
 const text = writeKind({ kind: key, connectors });

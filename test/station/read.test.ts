@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readStation } from '../../core/station/read.ts';
-import type { Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { sample, sampleText } from '../stations/samples.ts';
 
 /** The hut's file with one thing made wrong in it. */

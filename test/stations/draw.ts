@@ -1,13 +1,13 @@
-import { cableKinds } from '../../core/catalog/cable-kinds.ts';
+import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { layCable } from '../../core/catalog/lay.ts';
-import { placeUnit } from '../../core/catalog/place.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
+import { placeUnit } from '../../core/catalog/laying/place.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Cable, Hookup, Plan, PortRef, Station, Unit } from '../../core/station/schema.ts';
-import type { UnitKind } from '../../core/station/unit-kind.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Cable, Hookup, Plan, PortRef, Station, Unit } from '../../core/station/schema/schema.ts';
+import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 
 /** A unit by its shelf kind, or with figures or settings of its own; or a kind made up for the test. */
 type UnitDrawing =

@@ -1,10 +1,10 @@
-import { cableKinds } from '../../core/catalog/cable-kinds.ts';
+import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { createStation } from '../../core/station/create.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Cable, PortRef, Station, Unit } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
+import type { Cable, PortRef, Station, Unit } from '../../core/station/schema/schema.ts';
 
 /** The units of one operating position, by the last part of their ids. */
 const position: Record<string, string> = {

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { layCable } from '../../core/catalog/lay.ts';
-import { placeUnit } from '../../core/catalog/place.ts';
+import { layCable } from '../../core/catalog/laying/lay.ts';
+import { placeUnit } from '../../core/catalog/laying/place.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
+import { readStation } from '../../core/station/file/read.ts';
+import { writeStation } from '../../core/station/file/write.ts';
 import { classOf, kindOf } from '../../core/station/parts.ts';
-import { readStation } from '../../core/station/read.ts';
-import type { Cable, PortRef, Station } from '../../core/station/schema.ts';
-import { writeStation } from '../../core/station/write.ts';
+import type { Cable, PortRef, Station } from '../../core/station/schema/schema.ts';
 import { generateStation } from './generate.ts';
 
 interface RandomCable {

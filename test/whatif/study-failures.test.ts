@@ -7,7 +7,7 @@ import { RfSolver } from '../../core/rf/solve-rf.ts';
 import { collectFindings } from '../../core/rules/collect.ts';
 import { rules } from '../../core/rules/index.ts';
 import { hookupsOf } from '../../core/station/parts.ts';
-import type { Station } from '../../core/station/schema.ts';
+import type { Station } from '../../core/station/schema/schema.ts';
 import { applyFailure } from '../../core/whatif/apply-failure.ts';
 import { listFailures } from '../../core/whatif/list-failures.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';

@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 
 const usbContacts: Connector['contacts'] = [
   { id: 'vbus', name: '5 V', role: 'live' },

@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 
 type Size = { id: string; name: string; amps: number; standard: string };
 

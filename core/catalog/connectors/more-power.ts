@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 
 const pair: Connector['contacts'] = [
   { id: 'plus', name: 'plus', role: 'live' },

@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 
 const barrelContacts: Connector['contacts'] = [
   { id: 'centre', name: 'centre', role: 'live' },

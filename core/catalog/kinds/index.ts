@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../station/unit-kind.ts';
+import type { UnitKind } from '../../station/schema/unit-kind.ts';
 import { amplifiedSpeaker } from './audio/amplified-speaker.ts';
 import { audioMixer } from './audio/audio-mixer.ts';
 import { handMicrophone } from './audio/hand-microphone.ts';

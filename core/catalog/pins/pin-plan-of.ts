@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 import { flatPlans } from './flat-plans.ts';
 import type { PinPlan } from './pin-plan.ts';
 import { roundPlans } from './round-plans.ts';

@@ -6,7 +6,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { type Numbered, suppliesOf, unitName, unitOfPart } from '../../rules/look.ts';
 import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { BatteryPoint, BatteryRow } from './rows.ts';
 

@@ -6,7 +6,7 @@ import { busiest } from '../../rules/power/battery-life.ts';
 import { fuseSeat } from '../../rules/power/fuse-place.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { findCable, portName } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { type Gate, gatesOf } from './branch-gates.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { BranchRow } from './rows.ts';

@@ -1,4 +1,4 @@
-import type { RfReport } from '../rf-report.ts';
+import type { RfReport } from '../rf/rf-report.ts';
 import type { BatteryPoint, Budget, Draw } from './rows.ts';
 
 /** A table for a spreadsheet: plain numbers, their units in the head. */

@@ -4,7 +4,7 @@ import { busiest } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { mainFeederOf } from '../../rules/trace.ts';
 import { portName } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { LoadRow } from './rows.ts';
 

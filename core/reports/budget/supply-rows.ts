@@ -3,7 +3,7 @@ import type { Reach } from '../../keydown/key-down.ts';
 import { suppliesOf, unitName, unitOfPart } from '../../rules/look.ts';
 import { busiest } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { SupplyRow } from './rows.ts';
 

@@ -1,8 +1,8 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { formatLength } from '../../quantity/format.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { kindOf } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { fuseName, holderName } from '../fuse-name.ts';
 import { heatShrinkFor, sleeveMm } from '../make/heat-shrink.ts';
 import { isReadyMade } from '../make/is-ready-made.ts';

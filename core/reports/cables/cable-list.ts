@@ -1,7 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
-import type { Cable, Station } from '../../station/schema.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 import { fuseName } from '../fuse-name.ts';
 import type { CableRow } from '../report.ts';
 import { conductorsOf } from './conductors.ts';

@@ -1,7 +1,7 @@
-import { classLetters } from '../../catalog/lay.ts';
+import { classLetters } from '../../catalog/laying/lay.ts';
 import type { Change } from '../../station/edit.ts';
 import { classOf, unitOf } from '../../station/parts.ts';
-import type { Cable, Station } from '../../station/schema.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 import { unitCodes } from './unit-codes.ts';
 
 export interface NumberScheme {

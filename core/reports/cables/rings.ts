@@ -1,6 +1,6 @@
 import { classOf } from '../../station/parts.ts';
-import type { Cable, Station } from '../../station/schema.ts';
-import type { PortClass } from '../../station/unit-kind.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
+import type { PortClass } from '../../station/schema/unit-kind.ts';
 
 /** The colours of rings by their code: letters of IEC 60757, with a word and a printing colour for each. */
 export const ringColours = {

@@ -1,4 +1,4 @@
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 
 /**
  * A short code for each unit, by its id: the initials of its name or, of a single word, as many of its letters as

@@ -1,4 +1,4 @@
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { type ChangeLine, isSame } from './change-line.ts';
 
 /** Unit kinds that a change describes anew, at the units of the kind. What a document carries of cables never changes. */

@@ -1,5 +1,5 @@
 import { type Change, edit } from '../../station/edit.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { cableLines } from './cable-lines.ts';
 import { broughtAlong, describedAnew } from './carried-lines.ts';
 import { type ChangeLine, isSame } from './change-line.ts';

@@ -1,5 +1,5 @@
 import { formatAmps, formatOhms, formatRating, formatVolts, formatWatts } from '../../quantity/format.ts';
-import type { UnitKind } from '../../station/unit-kind.ts';
+import type { UnitKind } from '../../station/schema/unit-kind.ts';
 
 /** Units at the end of a figure's name, and how they are written; the longer ones first. */
 const endings: readonly (readonly [ending: string, write: (value: number) => string])[] = [

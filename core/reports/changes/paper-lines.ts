@@ -1,4 +1,4 @@
-import type { Mark, Station } from '../../station/schema.ts';
+import type { Mark, Station } from '../../station/schema/schema.ts';
 import { type ChangeLine, fieldWords, pairById, type Wording } from './change-line.ts';
 
 /** Notes and zones that come, go, or are otherwise. */

@@ -1,5 +1,5 @@
 import { findUnit, portName } from '../../station/parts.ts';
-import type { PortRef, Station } from '../../station/schema.ts';
+import type { PortRef, Station } from '../../station/schema/schema.ts';
 
 /** A port as people say it; its unit alone where the port is gone, and the id where both are. */
 export function refName(station: Station, ref: PortRef): string {

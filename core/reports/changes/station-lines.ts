@@ -1,6 +1,6 @@
 import { formatHertz, formatPercent } from '../../quantity/format.ts';
 import { asDrawn, findUnit } from '../../station/parts.ts';
-import type { Hookup, Plan, Station } from '../../station/schema.ts';
+import type { Hookup, Plan, Station } from '../../station/schema/schema.ts';
 import { type ChangeLine, fieldWords, isSame, pairById, type Wording } from './change-line.ts';
 import { refName } from './ref-name.ts';
 import { settingChanges } from './unit-lines.ts';

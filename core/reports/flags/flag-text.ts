@@ -1,5 +1,5 @@
 import { portName } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { type RingColour, ringsOf } from '../cables/rings.ts';
 import type { ReportTable } from '../report-table.ts';
 

@@ -1,5 +1,5 @@
 import { pinPlanOf } from '../../catalog/pins/pin-plan-of.ts';
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 import { piecesOf } from './strip.ts';
 
 /** Pieces of heat-shrink sleeve for one cable. */

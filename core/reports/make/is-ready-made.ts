@@ -1,5 +1,5 @@
-import { plugOf } from '../../station/references.ts';
-import type { Cable, Station } from '../../station/schema.ts';
+import { plugOf } from '../../station/file/references.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 
 /** Whether a cable is bought with its plugs on: its kind is, and no other plugs were put on it. */
 export function isReadyMade(station: Station, cable: Cable): boolean {

@@ -1,4 +1,4 @@
-import type { Connector } from '../../station/connector.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 
 /** Millimetres of cable that go into a plug, by the shape of the plug. Common practice. */
 const stripMm: Record<Connector['face'], number> = {

@@ -1,11 +1,11 @@
 import { adapters } from '../../catalog/adapters.ts';
-import { neededAdapters } from '../../catalog/cable-words.ts';
-import { wiringOf } from '../../catalog/wiring.ts';
-import type { ContactRole } from '../../station/connector.ts';
+import { neededAdapters } from '../../catalog/cables/cable-words.ts';
+import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { classOf, portName } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
-import type { PortClass } from '../../station/unit-kind.ts';
+import type { ContactRole } from '../../station/schema/connector.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import type { PortClass } from '../../station/schema/unit-kind.ts';
 import { conductorsOf } from '../cables/conductors.ts';
 import { fuseName, holderName } from '../fuse-name.ts';
 import { type HeatShrink, heatShrinkFor } from './heat-shrink.ts';

@@ -4,7 +4,7 @@ import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, 
 import type { Facts, TriedHookup } from '../../rules/rule.ts';
 import { mainFeederOf } from '../../rules/trace.ts';
 import { cablesAt, cablesIn } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Setup } from './setup.ts';
 
 /** A unit that gets its power through a plug, and where that comes from. */

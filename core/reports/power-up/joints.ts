@@ -1,5 +1,5 @@
 import type { Circuit } from '../../circuit/circuit.ts';
-import type { CableEnd } from '../../station/schema.ts';
+import type { CableEnd } from '../../station/schema/schema.ts';
 
 /** The names of the plug's contacts that touch two contacts of a port; null where one of them touches nothing. */
 export function plugContacts(

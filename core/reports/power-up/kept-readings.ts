@@ -1,5 +1,5 @@
 import type { Change } from '../../station/edit.ts';
-import type { Reading, Station } from '../../station/schema.ts';
+import type { Reading, Station } from '../../station/schema/schema.ts';
 import type { PowerUpQuantity, PowerUpStep } from './sheet.ts';
 
 /** What was read at a step, the newest first; `when` is a date as ISO 8601 writes it, which sorts as it reads. */

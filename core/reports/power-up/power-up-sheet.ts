@@ -1,7 +1,7 @@
 import type { Finding } from '../../rules/finding.ts';
 import { kindOf } from '../../station/parts.ts';
 import { rememberEach } from '../../station/remember.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { survey } from '../../survey.ts';
 import { contextOf } from './context.ts';
 import type { DraftPart, DraftStep } from './draft.ts';

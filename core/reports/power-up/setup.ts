@@ -7,7 +7,7 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
 import { RfSolver } from '../../rf/solve-rf.ts';
 import { rememberFew } from '../../station/remember.ts';
-import type { CableEnd, Hookup, Station } from '../../station/schema.ts';
+import type { CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
 
 /** How the station stands while a reading is taken. */
 export interface Setup {

@@ -2,7 +2,7 @@ import type { Circuit, CircuitPart, LoadPart, Resistor, SupplyPart } from '../..
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { findUnit } from '../../station/parts.ts';
 import { rememberFew } from '../../station/remember.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { isOwn } from './own-figures.ts';
 import { type Probe, type Seen, type Setup, seenIn } from './setup.ts';
 import { openOhms, type PowerUpQuantity } from './sheet.ts';

@@ -1,9 +1,9 @@
+import { wiringOf } from '../../catalog/cables/wiring.ts';
 import { type Fit, fitOf } from '../../catalog/fit.ts';
-import { wiringOf } from '../../catalog/wiring.ts';
-import type { Connector } from '../../station/connector.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
-import type { Cable, CableEnd, PortRef, Station } from '../../station/schema.ts';
+import type { Connector } from '../../station/schema/connector.ts';
+import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { endsAtPorts } from '../drawing/each-end.ts';
 import { stereoLead } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';

@@ -1,7 +1,7 @@
 import { adapters, matesWith } from '../../catalog/adapters.ts';
 import { connectors } from '../../catalog/connectors.ts';
 import { portOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { fitAdapters } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 import { endsAtPorts } from './each-end.ts';

@@ -1,5 +1,5 @@
-import type { Connector } from '../../station/connector.ts';
 import { cablesIn, portName, portOf } from '../../station/parts.ts';
+import type { Connector } from '../../station/schema/connector.ts';
 import { defineRule } from '../rule.ts';
 
 /** Posts, studs and terminals take several leads at once. */

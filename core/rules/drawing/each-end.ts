@@ -1,9 +1,9 @@
 import { type Fit, fitOf } from '../../catalog/fit.ts';
-import type { Connector } from '../../station/connector.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { hookupsOf, portName, portOf } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
 import { remember } from '../../station/remember.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Connector } from '../../station/schema/connector.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 
 /** One end of a cable at its port: the plug, the jack and how they go together. */
 export interface EndAtPort {

@@ -1,6 +1,6 @@
 import { kindOf } from '../../station/parts.ts';
-import type { Unit } from '../../station/schema.ts';
-import type { ElementOf, Port, UnitKind } from '../../station/unit-kind.ts';
+import type { Unit } from '../../station/schema/schema.ts';
+import type { ElementOf, Port, UnitKind } from '../../station/schema/unit-kind.ts';
 import { portOfRef } from '../look.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,5 +1,5 @@
 import { kindOf, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { defineRule } from '../rule.ts';
 
 export const storm = defineRule({

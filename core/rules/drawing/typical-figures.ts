@@ -1,5 +1,5 @@
 import { kindOf } from '../../station/parts.ts';
-import { hasTypicalFigures } from '../../station/unit-kind.ts';
+import { hasTypicalFigures } from '../../station/schema/unit-kind.ts';
 import { defineRule } from '../rule.ts';
 
 export const typicalFigures = defineRule({

@@ -1,10 +1,10 @@
-import { layCable } from '../../catalog/lay.ts';
-import { placeUnit } from '../../catalog/place.ts';
+import { layCable } from '../../catalog/laying/lay.ts';
+import { placeUnit } from '../../catalog/laying/place.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { firstFree } from '../../station/first-free.ts';
 import { cablesAt, findUnit, hookupsOf, kindOf } from '../../station/parts.ts';
-import type { Cable, Hookup, PortRef, Station } from '../../station/schema.ts';
-import type { UnitElement } from '../../station/unit-kind.ts';
+import type { Cable, Hookup, PortRef, Station } from '../../station/schema/schema.ts';
+import type { UnitElement } from '../../station/schema/unit-kind.ts';
 import { portOfRef } from '../look.ts';
 import type { Report, TriedHookup } from '../rule.ts';
 

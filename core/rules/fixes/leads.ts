@@ -1,9 +1,9 @@
-import { cableKinds } from '../../catalog/cable-kinds.ts';
-import { fuseBreakingAmps, fuseRatings, nextFuse } from '../../catalog/fuses.ts';
-import { wireLimitAmps, wireOhmsPerM } from '../../catalog/wire.ts';
-import { wiringOf } from '../../catalog/wiring.ts';
+import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
+import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { fuseBreakingAmps, fuseRatings, nextFuse } from '../../catalog/wire/fuses.ts';
+import { wireLimitAmps, wireOhmsPerM } from '../../catalog/wire/wire.ts';
 import type { Change } from '../../station/edit.ts';
-import type { Cable, Station } from '../../station/schema.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 import type { Report } from '../rule.ts';
 
 type Fix = NonNullable<Report['fix']>;

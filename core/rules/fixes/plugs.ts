@@ -1,8 +1,8 @@
-import { cableKinds } from '../../catalog/cable-kinds.ts';
+import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
 import { fitOf } from '../../catalog/fit.ts';
-import { connectorsById } from '../../catalog/place.ts';
+import { connectorsById } from '../../catalog/laying/place.ts';
 import { portOf } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Report } from '../rule.ts';
 
 type Fix = NonNullable<Report['fix']>;

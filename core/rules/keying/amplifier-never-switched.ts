@@ -1,7 +1,7 @@
 import type { RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, portName, unitOf } from '../../station/parts.ts';
-import type { Hookup, Station } from '../../station/schema.ts';
+import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { unitName } from '../look.ts';
 import { type RfRegion, regionsOf } from '../regions.ts';

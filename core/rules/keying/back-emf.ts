@@ -1,7 +1,7 @@
 import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
 import { kindOf, portName, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { isFeed, loadsOf, placeOfContact, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { fixedConductors, joinedTo } from '../trace.ts';

@@ -3,7 +3,7 @@ import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, portName, unitOf } from '../../station/parts.ts';
-import type { Hookup, Station } from '../../station/schema.ts';
+import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { loadsOf, portOfRef, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 

@@ -5,7 +5,7 @@ import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { remember } from '../../station/remember.ts';
-import type { Plan, Station } from '../../station/schema.ts';
+import type { Plan, Station } from '../../station/schema/schema.ts';
 import { sendingsOf } from '../instants.ts';
 import { isFeed, loadsOf, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../look.ts';
 import { feedersOf } from '../trace.ts';

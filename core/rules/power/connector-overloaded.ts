@@ -1,8 +1,8 @@
 import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
+import { plugOf } from '../../station/file/references.ts';
 import { findCable, portName, portOf } from '../../station/parts.ts';
-import { plugOf } from '../../station/references.ts';
 import { remember } from '../../station/remember.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
 import { defineRule } from '../rule.ts';
 

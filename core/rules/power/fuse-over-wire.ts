@@ -1,8 +1,8 @@
-import type { WireLimit } from '../../catalog/wire.ts';
+import type { WireLimit } from '../../catalog/wire/wire.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { formatRating } from '../../quantity/format.ts';
 import { findCable, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { fittingFuse, smallerFuse, thickerLead } from '../fixes/leads.ts';
 import { instantsOfPart } from '../instants.ts';
 import { type FusePart, fusesOf, touchOf } from '../look.ts';

@@ -1,6 +1,6 @@
 import type { Resistor } from '../../circuit/circuit.ts';
 import { findCable, kindOf, portName, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import type { Place } from '../finding.ts';
 
 /** Where a fuse sits: in a cable, or at the unit that holds it, by the port that it feeds. */

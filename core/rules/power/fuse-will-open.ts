@@ -1,4 +1,4 @@
-import { openingTime } from '../../catalog/fuses.ts';
+import { openingTime } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';

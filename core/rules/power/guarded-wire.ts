@@ -1,9 +1,9 @@
-import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire.ts';
+import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../../circuit/circuit.ts';
-import type { Wire } from '../../station/cable-kind.ts';
 import { findCable } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import type { Cable, Station } from '../../station/schema.ts';
+import type { Wire } from '../../station/schema/cable-kind.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 import { fusesOf, loadsOf } from '../look.ts';
 import { type Conductors, conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
 

@@ -1,6 +1,6 @@
 import type { Trial } from '../../keydown/key-down.ts';
 import { findCable } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { fuseAt } from '../fixes/leads.ts';
 import { instantsOf } from '../instants.ts';
 import { suppliesOf, unitName, unitOfPart } from '../look.ts';

@@ -1,8 +1,8 @@
 import { isMetal, isOpenGate, type Resistor } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { kindOf, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
-import type { UnitElement } from '../../station/unit-kind.ts';
+import type { Station } from '../../station/schema/schema.ts';
+import type { UnitElement } from '../../station/schema/unit-kind.ts';
 import { instantsOfPart } from '../instants.ts';
 import { type Numbered, portOfRef, suppliesOf, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';

@@ -1,9 +1,9 @@
-import { usualDrop } from '../../catalog/wire.ts';
+import { usualDrop } from '../../catalog/wire/wire.ts';
 import type { DiodePart, Resistor } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
 import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
 import { defineRule } from '../rule.ts';

@@ -1,7 +1,7 @@
 import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { findCable } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import type { Station } from '../../station/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { thickerLead } from '../fixes/leads.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
 import { defineRule, fixed } from '../rule.ts';

@@ -2,7 +2,7 @@ import type { Circuit } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import type { Hookup, Station } from '../../station/schema.ts';
+import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { rfPortRef, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 

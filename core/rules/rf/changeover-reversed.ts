@@ -1,7 +1,7 @@
 import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { cablesAt } from '../../station/parts.ts';
-import type { Cable, Hookup, Station } from '../../station/schema.ts';
+import type { Cable, Hookup, Station } from '../../station/schema/schema.ts';
 import { swapAt } from '../fixes/plugs.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { isSending, rfPortRef, unitName } from '../look.ts';

@@ -1,4 +1,4 @@
-import { cautions } from '../../app/cautions.ts';
+import { cautions } from '../../app/dialogs/cautions.ts';
 
 /** What can hurt someone. */
 export function BookCautions() {

@@ -1,4 +1,4 @@
-import { tell } from '../../app/questions.ts';
+import { tell } from '../../app/dialogs/questions.ts';
 import { download } from '../../shell/browser-files.ts';
 import { suggestedName } from '../../shell/files.ts';
 import { currentStation } from '../../store/document.ts';

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { type Hookup, type Supposed, type SurveyReport, variablesOf } from '../../../core/index.ts';
-import { printSheet } from '../../app/print-actions.ts';
+import { printSheet } from '../../app/document/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useHookup } from '../../store/current.ts';
 import { useDocument, useResults, useStation } from '../../store/use-store.ts';

@@ -1,6 +1,6 @@
 import { useContext } from 'react';
 import { type BudgetSheetName, budgetSheet, type SurveyReport, writeCsv } from '../../../core/index.ts';
-import { exportOrTell } from '../../app/export-or-tell.ts';
+import { exportOrTell } from '../../app/document/export-or-tell.ts';
 import { exportName } from './export-name.ts';
 import { budgetIn, rfIn, type Shown, ShownContext } from './shown.ts';
 

@@ -1,5 +1,5 @@
 import type { ReportTable } from '../../../core/index.ts';
-import { printSheet } from '../../app/print-actions.ts';
+import { printSheet } from '../../app/document/print-actions.ts';
 import { exportTable } from './export-table.ts';
 
 interface Props {

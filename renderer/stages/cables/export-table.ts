@@ -1,5 +1,5 @@
 import { type ReportTable, writeCsv } from '../../../core/index.ts';
-import { tell } from '../../app/questions.ts';
+import { tell } from '../../app/dialogs/questions.ts';
 import { suggestedName } from '../../shell/files.ts';
 import { exportText } from '../../shell/text-files.ts';
 import { currentStation } from '../../store/document.ts';

@@ -1,5 +1,5 @@
 import type { Mark } from '../../../core/index.ts';
-import { removeSelection } from '../../app/edit-actions.ts';
+import { removeSelection } from '../../app/editing/edit-actions.ts';
 import { change } from '../../store/document.ts';
 import { TextField } from '../../widgets/TextField.tsx';
 

@@ -1,4 +1,4 @@
-import { duplicateSelection, lockUnits, removeSelection } from '../../app/edit-actions.ts';
+import { duplicateSelection, lockUnits, removeSelection } from '../../app/editing/edit-actions.ts';
 import { cardsOf } from '../../canvas/layout.ts';
 import { type Alignment, alignCards, alignments, type Move, spaceCards } from '../../canvas/paper/arrange.ts';
 import { change } from '../../store/document.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
-import { ask } from '../../app/questions.ts';
+import { ask } from '../../app/dialogs/questions.ts';
 import { CardPreview } from '../../canvas/cards/CardPreview.tsx';
 import { ActorsSection } from './sections/ActorsSection.tsx';
 import { ElementsSection } from './sections/ElementsSection.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
 import { connectors, searchKinds, searchShelf, type WholeKind } from '../../../core/index.ts';
-import { ask } from '../../app/questions.ts';
+import { ask } from '../../app/dialogs/questions.ts';
 import { ownKindsStore } from '../../store/own-kinds.ts';
 import { editorStore, startFrom, useEditing } from './kind-editor.ts';
 

@@ -1,6 +1,6 @@
 import { readKind, writeKind } from '../../../core/index.ts';
-import { exportOrTell } from '../../app/export-or-tell.ts';
-import { ask, tell } from '../../app/questions.ts';
+import { ask, tell } from '../../app/dialogs/questions.ts';
+import { exportOrTell } from '../../app/document/export-or-tell.ts';
 import { importText } from '../../shell/text-files.ts';
 import { currentStation } from '../../store/document.ts';
 import {

@@ -1,5 +1,5 @@
 import { type Change, changeKind, type Station, type UnitKind, writeKind } from '../../../core/index.ts';
-import { ask, tell } from '../../app/questions.ts';
+import { ask, tell } from '../../app/dialogs/questions.ts';
 import { placeInView } from '../../canvas/laying/place-in-view.ts';
 import { change, currentStation } from '../../store/document.ts';
 import { freeKindId, keepKind, type OwnKind } from '../../store/own-kinds.ts';

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import type { PowerUpSheet as Sheet } from '../../../core/index.ts';
-import { printSheet } from '../../app/print-actions.ts';
+import { printSheet } from '../../app/document/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useDocument, useStation } from '../../store/use-store.ts';
 import { openPowerUpWorker } from '../../worker/open-power-up-worker.ts';

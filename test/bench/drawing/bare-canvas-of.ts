@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { sizeOf } from '../../../renderer/canvas/layout.ts';
 import type { BareCanvas } from './bare/canvas.ts';
 

@@ -2,9 +2,9 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { cpus, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
-import { readStation } from '../../../core/station/read.ts';
-import type { Station } from '../../../core/station/schema.ts';
-import { writeStation } from '../../../core/station/write.ts';
+import { readStation } from '../../../core/station/file/read.ts';
+import { writeStation } from '../../../core/station/file/write.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { serve } from '../../../electron/start/serve.mjs';
 import { chromiumArgs, findChromium } from '../../run/chromium.mjs';
 import { bareCanvasOf } from './bare-canvas-of.ts';

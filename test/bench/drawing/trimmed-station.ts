@@ -1,6 +1,6 @@
-import { readStation } from '../../../core/station/read.ts';
-import type { Station } from '../../../core/station/schema.ts';
-import { writeStation } from '../../../core/station/write.ts';
+import { readStation } from '../../../core/station/file/read.ts';
+import { writeStation } from '../../../core/station/file/write.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { generateStation } from '../../stations/generate.ts';
 
 /** A generated station with just so many units and cables, the last ones left away; an error where there are too few. */

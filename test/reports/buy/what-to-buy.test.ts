@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BuyRow } from '../../../core/reports/buy/buy-row.ts';
 import { whatToBuy } from '../../../core/reports/buy/what-to-buy.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Cable, Station } from '../../../core/station/schema.ts';
+import type { Cable, Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 
 const all = { leaveOutDone: false };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type NumberScheme, numberCables } from '../../../core/reports/cables/number-cables.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
 

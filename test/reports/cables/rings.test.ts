@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ringsOf } from '../../../core/reports/cables/rings.ts';
 import { unitCodes } from '../../../core/reports/cables/unit-codes.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 
 const hut = sample('hut');

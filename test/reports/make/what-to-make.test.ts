@@ -4,7 +4,7 @@ import { heatShrinkFor } from '../../../core/reports/make/heat-shrink.ts';
 import { cutLengthM } from '../../../core/reports/make/strip.ts';
 import { type MakeRow, whatToMake } from '../../../core/reports/make/what-to-make.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Cable, Station } from '../../../core/station/schema.ts';
+import type { Cable, Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 
 const hut = sample('hut');

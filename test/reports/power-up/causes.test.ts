@@ -3,7 +3,7 @@ import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
 import { causesOf } from '../../../core/reports/power-up/off/causes.ts';
 import { openOhms } from '../../../core/reports/power-up/sheet.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Cable, Station } from '../../../core/station/schema.ts';
+import type { Cable, Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 import { readingsOf, stepsToRead, withOwn } from './read-steps.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { nowAndBefore, startOfRound, writeReading } from '../../../core/reports/power-up/kept-readings.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Reading, Station } from '../../../core/station/schema.ts';
+import type { Reading, Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 import { stepsToRead } from './read-steps.ts';
 

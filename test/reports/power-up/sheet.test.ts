@@ -3,7 +3,7 @@ import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../../core/reports/survey-report.ts';
 import { createStation } from '../../../core/station/create.ts';
 import { edit } from '../../../core/station/edit.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
 import { readingsOf, stepsToRead } from './read-steps.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isOff, judgeReading } from '../../../core/reports/power-up/judge-reading.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 import { readingsOf, stepsToRead, withOwn } from './read-steps.ts';
 

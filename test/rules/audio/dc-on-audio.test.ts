@@ -1,5 +1,5 @@
 import { dcOnAudio } from '../../../core/rules/audio/dc-on-audio.ts';
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { testRule } from '../test-rule.ts';
 import { line } from './line.ts';
 

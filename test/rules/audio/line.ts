@@ -1,4 +1,4 @@
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 

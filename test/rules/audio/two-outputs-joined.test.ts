@@ -1,5 +1,5 @@
 import { twoOutputsJoined } from '../../../core/rules/audio/two-outputs-joined.ts';
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

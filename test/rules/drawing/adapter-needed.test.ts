@@ -1,5 +1,5 @@
 import { adapterNeeded } from '../../../core/rules/drawing/adapter-needed.ts';
-import type { Cable } from '../../../core/station/schema.ts';
+import type { Cable } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 

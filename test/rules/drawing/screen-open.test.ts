@@ -1,5 +1,5 @@
 import { screenOpen } from '../../../core/rules/drawing/screen-open.ts';
-import type { Cable } from '../../../core/station/schema.ts';
+import type { Cable } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

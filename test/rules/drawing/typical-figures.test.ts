@@ -1,5 +1,5 @@
 import { typicalFigures } from '../../../core/rules/drawing/typical-figures.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 

@@ -1,5 +1,5 @@
 import { backEmf } from '../../../core/rules/keying/back-emf.ts';
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

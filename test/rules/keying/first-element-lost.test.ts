@@ -1,5 +1,5 @@
 import { firstElementLost } from '../../../core/rules/keying/first-element-lost.ts';
-import type { Plan } from '../../../core/station/schema.ts';
+import type { Plan } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 

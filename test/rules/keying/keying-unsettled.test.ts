@@ -1,5 +1,5 @@
 import { keyingUnsettled } from '../../../core/rules/keying/keying-unsettled.ts';
-import type { Actor, UnitElement } from '../../../core/station/unit-kind.ts';
+import type { Actor, UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

@@ -1,5 +1,5 @@
 import { logicLevels } from '../../../core/rules/keying/logic-levels.ts';
-import type { ElementOf, UnitElement } from '../../../core/station/unit-kind.ts';
+import type { ElementOf, UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

@@ -1,5 +1,5 @@
 import { backFeed } from '../../../core/rules/power/back-feed.ts';
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { load, made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

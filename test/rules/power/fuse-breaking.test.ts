@@ -1,5 +1,5 @@
 import { fuseBreaking } from '../../../core/rules/power/fuse-breaking.ts';
-import type { Cable } from '../../../core/station/schema.ts';
+import type { Cable } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { awg, joint } from '../ohms.ts';
 import { testRule } from '../test-rule.ts';

@@ -1,5 +1,5 @@
 import { returnMissing } from '../../../core/rules/power/return-missing.ts';
-import type { Cable } from '../../../core/station/schema.ts';
+import type { Cable } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 

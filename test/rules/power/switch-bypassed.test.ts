@@ -1,5 +1,5 @@
 import { switchBypassed } from '../../../core/rules/power/switch-bypassed.ts';
-import type { UnitElement } from '../../../core/station/unit-kind.ts';
+import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { load, made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

@@ -1,5 +1,5 @@
 import { harmonicInReceiver } from '../../../core/rules/rf/harmonic-in-receiver.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';

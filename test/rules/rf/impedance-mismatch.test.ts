@@ -1,6 +1,6 @@
-import { cableKinds } from '../../../core/catalog/cable-kinds.ts';
+import { cableKinds } from '../../../core/catalog/cables/cable-kinds.ts';
 import { impedanceMismatch } from '../../../core/rules/rf/impedance-mismatch.ts';
-import type { Station } from '../../../core/station/schema.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { testRule } from '../test-rule.ts';
 

@@ -1,5 +1,5 @@
 import { loadOverpowered } from '../../../core/rules/rf/load-overpowered.ts';
-import type { Plan } from '../../../core/station/schema.ts';
+import type { Plan } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { rg58 } from '../ohms.ts';
 import { testRule } from '../test-rule.ts';

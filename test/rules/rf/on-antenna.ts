@@ -1,5 +1,5 @@
-import type { Cable, Plan, Station } from '../../../core/station/schema.ts';
-import type { UnitKind } from '../../../core/station/unit-kind.ts';
+import type { Cable, Plan, Station } from '../../../core/station/schema/schema.ts';
+import type { UnitKind } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 

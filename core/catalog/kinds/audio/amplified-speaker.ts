@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A loudspeaker with its amplifier. */
 export const amplifiedSpeaker: UnitKind = {

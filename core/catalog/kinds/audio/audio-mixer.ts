@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Several receivers in one pair of phones, a resistor in each line. */
 export const audioMixer: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** The microphone of a transceiver, with its PTT switch. */
 export const handMicrophone: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Stereo phones on their own lead. */
 export const headphones: UnitKind = {

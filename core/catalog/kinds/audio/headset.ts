@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Headphones and an electret microphone, each on a plug. */
 export const headset: UnitKind = {

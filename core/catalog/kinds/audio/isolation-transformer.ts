@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** 1:1 for audio: the signal passes, the ground does not. */
 export const isolationTransformer: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A larger loudspeaker on its own lead. */
 export const loudspeaker4Ohm: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A coil in a magnet: it wants no DC. */
 export const microphoneDynamic: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A computer microphone: its capsule lives on the bias. */
 export const microphoneElectret: UnitKind = {

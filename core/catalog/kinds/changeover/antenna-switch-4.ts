@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A hand switch for four antennas; what is not selected is earthed. */
 export const antennaSwitch4: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** An antenna changeover that goes over when its line is pulled low, mutes the receiver and then keys the transmitter. */
 export const changeoverByLine: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** An antenna changeover that goes over when it feels RF: the first milliseconds meet it at rest. */
 export const changeoverSensingRf: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A coax relay: its coil is a plain resistance. */
 export const coaxRelay12v: UnitKind = {

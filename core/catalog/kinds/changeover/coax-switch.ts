@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A hand switch: one common socket to either of two. */
 export const coaxSwitch: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Diodes instead of contacts: microseconds, no bounce. */
 export const pinSwitch: UnitKind = {

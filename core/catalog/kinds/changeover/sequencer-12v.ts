@@ -1,4 +1,4 @@
-import type { Actor, UnitKind } from '../../../station/unit-kind.ts';
+import type { Actor, UnitKind } from '../../../station/schema/unit-kind.ts';
 
 const output = (id: string, label: string): UnitKind['ports'][number] => ({
   id,

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Four outputs one after the other, back in reverse. */
 export const sequencer: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Turns the transceiver’s band data into switched outputs. */
 export const bandDecoder: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 const port = (id: string): UnitKind['elements'][number] => ({
   id: `power-${id}`,

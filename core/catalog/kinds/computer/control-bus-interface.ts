@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** One wire for several radios: whoever speaks pulls it down. */
 export const controlBusInterface: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** RS-232 on one side, 5 V logic on the other. */
 export const levelConverter: UnitKind = {

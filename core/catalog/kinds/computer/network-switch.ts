@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Network for SDRs and computers; the same shell as some microphones. */
 export const networkSwitch: UnitKind = {

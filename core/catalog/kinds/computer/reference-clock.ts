@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** 10 MHz from satellites, for transverters and counters. */
 export const referenceClock: UnitKind = {

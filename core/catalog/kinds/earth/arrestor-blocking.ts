@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** An arrestor with a capacitor in the line: no DC passes. */
 export const arrestorBlocking: UnitKind = {

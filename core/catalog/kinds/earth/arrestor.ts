@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Its tube fires at 90 V; below that, DC for what hangs on the mast goes by it. */
 const centre = { minV: -70, maxV: 70 };

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A plate at the entry that bonds every coax screen to earth. */
 export const entryPanel: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** The earth of the house installation, where a licensed electrician offers a bonding point. */
 export const mainsEarth: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** One PTT output keys two units through a diode each. */
 export const diodeSplitter: UnitKind = {

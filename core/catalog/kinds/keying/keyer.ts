@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Makes dots and dashes from a paddle; runs from its own cell. */
 export const keyer: UnitKind = {

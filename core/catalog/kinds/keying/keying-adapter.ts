@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A reed relay that a transistor output can drive and a high line can bear. */
 export const keyingAdapter: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A keyer that a logging program keys too. */
 export const memoryKeyerUsb: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Two operating positions, one transmission: whoever comes first shuts the other one's line off. */
 export const transmitInterlock: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** An older receiver that hears only while its mute contacts are joined. */
 export const receiverMuteOnOpen: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A receiver that falls silent when its mute jack is shorted. Its supply jack is the unusual way round. */
 export const receiverWithMute: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A plain receiver: nothing silences it while the station sends. */
 export const receiverWithoutMute: UnitKind = {

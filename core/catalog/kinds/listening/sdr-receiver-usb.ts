@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A small receiver on the computer's USB; its input stands little. */
 export const sdrReceiverUsb: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A relay that the mains supply holds; without it the battery feeds the station. */
 export const backupChangeover: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A mains charger that floats a lead-acid battery. */
 export const batteryCharger: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A cheap low-voltage cut-off that opens the minus. */
 export const batteryCutOff: UnitKind = {

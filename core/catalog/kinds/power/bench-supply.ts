@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A small regulated supply with binding posts; it holds its current limit rather than switch off. */
 export const benchSupply: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Feeds a computer from the 12 V of the station; minus is common. */
 export const boostConverter19v: UnitKind = {

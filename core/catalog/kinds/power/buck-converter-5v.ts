@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Makes 5 V for USB units from the 12 V of the station. */
 export const buckConverter5v: UnitKind = {

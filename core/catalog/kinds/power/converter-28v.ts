@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Makes the 28 V that surplus coax relays need. */
 export const converter28v: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Counts volts, amperes and ampere-hours by a shunt in the minus. */
 export const dcMeter: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** One lead becomes three, with nothing between. */
 export const dcSplitter: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** One way of the strip: a fuse in plus, the minus straight through. */
 const way = (id: string): UnitKind['elements'] => [

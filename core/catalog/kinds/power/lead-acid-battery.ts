@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A sealed lead-acid battery, rested and full. */
 export const leadAcidBattery: UnitKind = {

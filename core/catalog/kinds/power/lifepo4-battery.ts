@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A LiFePO4 battery with its protection board, most of the way to full. */
 export const lifepo4Battery: UnitKind = {

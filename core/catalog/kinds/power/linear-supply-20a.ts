@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A transformer supply with a series regulator and no over-voltage protection. */
 export const linearSupply20a: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A large transformer supply that a crowbar protects. */
 export const linearSupply35aProtected: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A transformer and rectifier in a mains plug: far above its printed voltage until it is fully loaded. */
 export const plugInAdapter: UnitKind = {

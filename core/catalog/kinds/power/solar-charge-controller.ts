@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Charges a battery from a panel; its output is the battery itself. */
 export const solarChargeController: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A panel in full sun: it holds its short-circuit current, and its open voltage rises in the cold. */
 export const solarPanel: UnitKind = {

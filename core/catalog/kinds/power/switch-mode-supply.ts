@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A large switch-mode supply; beyond its peak it switches off. */
 export const switchModeSupply: UnitKind = {

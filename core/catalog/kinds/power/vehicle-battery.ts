@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** The battery of a car with the engine off or running. */
 export const vehicleBattery: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** The accessory socket of a car, fused for little. */
 export const vehicleOutlet: UnitKind = {

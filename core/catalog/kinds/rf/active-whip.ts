@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A short rod with an amplifier, fed over the coax. */
 export const activeWhip: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Takes 100 W and lets 10 mW through. */
 export const attenuator40db100w: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A resistor pad that takes a tenth of the power through. */
 export const attenuator: UnitKind = {

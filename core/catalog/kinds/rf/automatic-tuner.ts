@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Finds its match by itself while it gets enough power. */
 export const automaticTuner: UnitKind = {

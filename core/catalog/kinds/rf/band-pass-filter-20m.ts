@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Lets one band through, for two stations side by side. */
 export const bandPassFilter20m: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Puts DC on a coax for what hangs at its far end. */
 export const biasTee: UnitKind = {

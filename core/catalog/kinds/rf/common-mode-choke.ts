@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Ferrite on the feeder: keeps RF off the outside of the coax. */
 export const commonModeChoke: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A resonant dipole for 20 m with its coax at the middle. */
 export const dipole: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A can of oil with a resistor in it. */
 export const dummyLoad1500w: UnitKind = {

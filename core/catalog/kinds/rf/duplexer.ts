@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Two bands on one coax: HF on one side, VHF on the other. */
 export const duplexer: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Half a wave of wire on a 49:1 transformer. */
 export const endFedWire: UnitKind = {

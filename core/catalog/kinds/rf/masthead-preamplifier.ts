@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** At the antenna, fed over the coax; without DC its relay goes past it. */
 export const mastheadPreamplifier: UnitKind = {

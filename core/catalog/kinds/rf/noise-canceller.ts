@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Between antenna and receiver; its relay goes past it in sending. */
 export const noiseCanceller: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Amplifies what a receiver hears; never transmit through it. */
 export const preamplifier: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A magnetic loop with its amplifier, fed over the coax. */
 export const receiveLoop: UnitKind = {

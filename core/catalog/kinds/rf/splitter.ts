@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Shares one antenna between two receivers; not for transmitting. */
 export const splitter: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A wire that a tuner has to match, on the 30 m band. */
 export const wireAntenna: UnitKind = {

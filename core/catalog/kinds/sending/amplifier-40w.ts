@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A power amplifier that is passed by until its key line is pulled low. */
 export const amplifier40w: UnitKind = {

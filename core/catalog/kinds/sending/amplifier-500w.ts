@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A solid-state amplifier that drinks from a large battery. */
 export const amplifier500w: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A small crystal-controlled keyed transmitter for 30 m. */
 export const cwTransmitter3w: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A keyed transmitter for the bands from 80 to 20 m. */
 export const cwTransmitter5w: UnitKind = {

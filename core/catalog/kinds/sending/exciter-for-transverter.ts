@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A transceiver at a transverter's low side: milliwatts out of a socket of their own, its receiver in the same socket. */
 export const exciterForTransverter: UnitKind = {

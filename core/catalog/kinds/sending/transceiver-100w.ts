@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A transceiver with its keyer inside: paddle or hand microphone, and a relay contact for an amplifier. */
 export const transceiver100w: UnitKind = {

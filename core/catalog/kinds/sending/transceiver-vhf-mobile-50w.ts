@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** A mobile FM transceiver on the desk. */
 export const transceiverVhfMobile50w: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** Turns 28 MHz of a transceiver into 144 MHz. */
 export const transverter2m: UnitKind = {

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../../../station/unit-kind.ts';
+import type { UnitKind } from '../../../station/schema/unit-kind.ts';
 
 /** An older amplifier with mains inside and 110 V on its relay line. */
 export const valveAmplifier1kw: UnitKind = {

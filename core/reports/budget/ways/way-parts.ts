@@ -3,7 +3,7 @@ import type { DcSolution } from '../../../dc/dc-solution.ts';
 import { unitName } from '../../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
 import { classOf, findCable, portName } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import type { WayPart } from '../rows.ts';
 
 type Passed = Pick<WayPart, 'kind' | 'name' | 'at'>;

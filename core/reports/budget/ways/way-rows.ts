@@ -3,7 +3,7 @@ import { loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/
 import { busiest } from '../../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
 import { portName } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import { inHookup } from '../draw.ts';
 import type { WayRow } from '../rows.ts';
 import { suppliedWays } from './supplied-ways.ts';

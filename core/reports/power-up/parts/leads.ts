@@ -1,7 +1,7 @@
-import { wiringOf } from '../../../catalog/wiring.ts';
+import { wiringOf } from '../../../catalog/cables/wiring.ts';
+import { plugOf } from '../../../station/file/references.ts';
 import { classOf, portName } from '../../../station/parts.ts';
-import { plugOf } from '../../../station/references.ts';
-import type { Cable, CableEnd, Station } from '../../../station/schema.ts';
+import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import { type DraftStep, reading } from '../draft.ts';
 import { ohmsBetween } from '../probes.ts';
 import type { Probe, Setup } from '../setup.ts';

@@ -1,7 +1,7 @@
 import type { Trial } from '../../../keydown/key-down.ts';
 import { unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
-import type { Cable, CableEnd } from '../../../station/schema.ts';
+import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';

@@ -1,6 +1,6 @@
 import { rfPortRef, unitName } from '../../../rules/look.ts';
 import { unitOf } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
 import { isOwn } from '../own-figures.ts';

@@ -1,6 +1,6 @@
 import type { TriedHookup } from '../../../rules/rule.ts';
 import { cablesIn, portName } from '../../../station/parts.ts';
-import type { Cable } from '../../../station/schema.ts';
+import type { Cable } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';
 import { type Setup, trialOf } from '../setup.ts';

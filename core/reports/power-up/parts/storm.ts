@@ -1,6 +1,6 @@
 import { unitName } from '../../../rules/look.ts';
 import { cablesIn, classOf, kindOf, unitOf } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
 

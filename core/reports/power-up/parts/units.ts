@@ -1,6 +1,6 @@
 import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { plugContacts } from '../joints.ts';

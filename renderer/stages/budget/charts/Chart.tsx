@@ -1,5 +1,5 @@
 import { useId, useRef } from 'react';
-import { exportOrTell } from '../../../app/export-or-tell.ts';
+import { exportOrTell } from '../../../app/document/export-or-tell.ts';
 import { exportName } from '../export-name.ts';
 import './chart.css';
 import { standaloneSvg } from './standalone-svg.ts';

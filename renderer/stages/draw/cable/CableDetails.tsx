@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type Cable, cableKinds, classOf, connectors, type Station } from '../../../../core/index.ts';
-import { removeSelection } from '../../../app/edit-actions.ts';
+import { removeSelection } from '../../../app/editing/edit-actions.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';

@@ -1,6 +1,6 @@
 import { formatHertz, type Plan, type Station } from '../../../../core/index.ts';
-import { showCautions } from '../../../app/cautions.ts';
-import { showKeys } from '../../../app/keys-help.ts';
+import { showCautions } from '../../../app/dialogs/cautions.ts';
+import { showKeys } from '../../../app/dialogs/keys-help.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';

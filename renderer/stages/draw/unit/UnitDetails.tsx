@@ -1,5 +1,5 @@
 import { type Actor, formatMs, type Unit, type UnitKind } from '../../../../core/index.ts';
-import { lockUnits, removeSelection } from '../../../app/edit-actions.ts';
+import { lockUnits, removeSelection } from '../../../app/editing/edit-actions.ts';
 import { change, currentStation } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { TextField } from '../../../widgets/TextField.tsx';

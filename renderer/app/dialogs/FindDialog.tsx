@@ -1,0 +1,27 @@
+import { useStore } from 'zustand';
+import { useResults, useStation } from '../../store/use-store.ts';
+import { ChoiceDialog } from '../../widgets/ChoiceDialog.tsx';
+import './dialog.css';
+import { findChoices } from './find-choices.ts';
+import { closeFind, findStore } from './find-store.ts';
+
+/** Finds units, ports, cables, findings and actions by name; shows or does what is chosen. */
+export function FindDialog() {
+  const open = useStore(findStore, (s) => s.open);
+  return open && <Open />;
+}
+
+function Open() {
+  const station = useStation();
+  const report = useResults((r) => r.report);
+  return (
+    <ChoiceDialog
+      title="Find"
+      fieldLabel="Find a unit, port, cable, finding or action"
+      placeholder="A unit, port, cable, finding or action"
+      choicesFor={(text) => findChoices(station, report, text)}
+      noneText="Nothing here has these words."
+      onClose={closeFind}
+    />
+  );
+}

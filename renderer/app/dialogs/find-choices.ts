@@ -1,0 +1,58 @@
+import { type Place, portName, type Station, type SurveyReport } from '../../../core/index.ts';
+import { drawingView } from '../../canvas/drawing-view.ts';
+import { placeInView } from '../../canvas/laying/place-in-view.ts';
+import { allKinds } from '../../store/place-kind.ts';
+import { showPlaces } from '../../store/view.ts';
+import { type Choice, hasWords } from '../../widgets/ChoiceDialog.tsx';
+import { namedActions } from '../editing/commands.ts';
+
+const most = 60;
+
+/**
+ * Units, ports, cables, findings and actions that have every word of the text, and units of the shelf to set down.
+ * Everything there is for an empty text.
+ */
+export const findChoices = (station: Station, report: SurveyReport | null, text: string): readonly Choice[] =>
+  allChoices(station, report)
+    .filter(({ what, label }) => hasWords(`${what} ${label}`, text))
+    .slice(0, most);
+
+const placeChoice = (key: string, what: string, label: string, places: readonly Place[]): Choice => ({
+  key: `${what} ${key}`,
+  what,
+  label,
+  choose: () => {
+    showPlaces(places);
+    if (places[0] && what !== 'finding') drawingView.focus(places[0]);
+  },
+});
+
+function allChoices(station: Station, report: SurveyReport | null): Choice[] {
+  const units = station.units.map(({ id, name }) => placeChoice(id, 'unit', name, [{ unit: id }]));
+  const cables = station.cables.map(({ id, number, a, b }) => {
+    const label = `${number}, ${portName(station, a)} to ${portName(station, b)}`;
+    return placeChoice(id, 'cable', label, [{ cable: id }]);
+  });
+  const findings = (report?.findings ?? []).map(({ id, title, at }) => placeChoice(id, 'finding', title, at));
+  const ports = station.units.flatMap((unit) =>
+    (station.kinds[unit.kind]?.ports ?? [])
+      .filter((port) => port.label !== '')
+      .map((port) => {
+        const ref = { unit: unit.id, port: port.id };
+        return placeChoice(`${unit.id}.${port.id}`, 'port', portName(station, ref), [ref]);
+      }),
+  );
+  const actions = namedActions.map(({ label, act }): Choice => ({ key: label, what: 'action', label, choose: act }));
+  const kinds = allKinds().map(
+    (item): Choice => ({
+      key: `new ${item.id}`,
+      what: 'new unit',
+      label: item.kind.name,
+      choose: () => {
+        const unit = placeInView(item);
+        if (unit) drawingView.focus({ unit });
+      },
+    }),
+  );
+  return [...units, ...cables, ...findings, ...actions, ...ports, ...kinds];
+}

@@ -1,0 +1,93 @@
+import { readStation, writeStation } from '../../../core/index.ts';
+import { stationFiles, suggestedName } from '../../shell/files.ts';
+import type { OpenedDocument } from '../../shell/station-files.ts';
+import {
+  currentStation,
+  type DocumentFile,
+  documentStore,
+  isEdited,
+  markSaved,
+  openDocument,
+} from '../../store/document.ts';
+import { resetView, showStage } from '../../store/view.ts';
+import { ask, tell } from '../dialogs/questions.ts';
+import { sampleText } from './samples.ts';
+
+/** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
+export async function newStation() {
+  if (window.stationwright) await window.stationwright.newWindow();
+  else if (await mayReplace()) {
+    openDocument();
+    resetView();
+    showStage('draw');
+  }
+}
+
+/** Asks for a file and shows it. */
+export async function openFile() {
+  // The desktop shell opens another window where this one has a document; only the browser replaces it.
+  if (!window.stationwright && !(await mayReplace())) return;
+  const opened = await stationFiles.open();
+  if (opened && 'error' in opened) await tell('Not opened', opened.error);
+  else if (opened) await showText(opened.text, { name: opened.name, place: opened.place });
+}
+
+/** Shows a file that came by itself: dropped on the window, or from the desktop shell. */
+export async function openDropped(opened: OpenedDocument) {
+  if (await mayReplace()) await showText(opened.text, { name: opened.name, place: opened.place });
+}
+
+/** Shows a sample: a new document, as samples are not written to. */
+export async function openSample(id: string) {
+  const text = await sampleText(id);
+  if (text === null) await tell('Not opened', `There is no sample called “${id}”.`);
+  else if (await mayReplace()) await showText(text, null);
+}
+
+/** Shows the text as the document, or every problem that it has; then the document that is open stays. */
+export async function showText(text: string, file: DocumentFile | null) {
+  const result = readStation(text);
+  if ('station' in result) {
+    openDocument(result.station, file);
+    resetView();
+    return;
+  }
+  const count = result.problems.length;
+  const text_ = `${count === 1 ? 'One thing keeps' : `${count} things keep`} it from being opened. The station on the screen is still there.`;
+  await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
+}
+
+/** Writes the document; true when it is in its file. */
+export async function save(askWhere = false): Promise<boolean> {
+  const station = currentStation();
+  const { file } = documentStore.getState();
+  const saved = await stationFiles.save({
+    text: writeStation(station),
+    file,
+    suggestedName: suggestedName(station.title),
+    askWhere,
+  });
+  if (saved === null) return false;
+  if ('error' in saved) {
+    await tell('Not saved', saved.error);
+    return false;
+  }
+  markSaved(station, { name: saved.name, place: 'place' in saved ? saved.place : null });
+  return true;
+}
+
+/** Whether another document may take this one's place. */
+async function mayReplace(): Promise<boolean> {
+  if (!isEdited(documentStore.getState())) return true;
+  const choice = await ask({
+    title: 'Save the changes first?',
+    text: `“${currentStation().title}” has changes that are not in a file yet.`,
+    choices: [
+      { id: 'stay', label: 'Cancel' },
+      { id: 'discard', label: 'Discard changes' },
+      { id: 'save', label: 'Save' },
+    ],
+  });
+  if (choice === 'save') return save();
+  return choice === 'discard';
+}

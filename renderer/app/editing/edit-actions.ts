@@ -1,0 +1,65 @@
+import type { Change, Station } from '../../../core/index.ts';
+import { change, currentStation } from '../../store/document.ts';
+import { select, viewStore } from '../../store/view.ts';
+import { copyUnits } from './copy-units.ts';
+
+/** Removes what is selected, cables of removed units included, as one step. */
+export function removeSelection() {
+  const { units, cables, marks } = viewStore.getState().selection;
+  if (units.length + cables.length + marks.length === 0) return;
+  change({
+    type: 'all',
+    name: removalName(units.length, cables.length, marks.length),
+    changes: [
+      { type: 'removeMarks', ids: [...marks] },
+      { type: 'removeCables', ids: [...cables] },
+      { type: 'removeUnits', ids: [...units] },
+    ],
+  });
+  select({});
+}
+
+function removalName(units: number, cables: number, marks: number): string {
+  if (units + cables === 0) return marks === 1 ? 'Remove note or zone' : 'Remove notes and zones';
+  if (units === 0) return cables === 1 ? 'Remove cable' : 'Remove cables';
+  return units === 1 ? 'Remove unit' : 'Remove units';
+}
+
+export function selectAll() {
+  const station = currentStation();
+  select({
+    units: station.units.map((u) => u.id),
+    cables: station.cables.map((c) => c.id),
+    marks: (station.marks ?? []).map((m) => m.id),
+  });
+}
+
+/** Locks units where they are, or frees them. */
+export const lockUnits = (ids: readonly string[], locked: boolean) =>
+  change({
+    type: 'all',
+    name: locked ? 'Lock in place' : 'Unlock',
+    changes: ids.map((id) => ({ type: 'updateUnit', id, set: { locked: locked ? true : undefined } }) as Change),
+  });
+
+/** Sets copies of the selected units, with the cables among them, beside them. */
+export function duplicateSelection() {
+  const station = currentStation();
+  addCopies('Duplicate', station, viewStore.getState().selection.units);
+}
+
+/** Adds copies of units of a station, this one or another, with all that they need, as one step. */
+export function addCopies(name: string, from: Station, ids: readonly string[]) {
+  const { units, cables } = copyUnits(from, ids, currentStation());
+  if (units.length === 0) return;
+  const { kinds, cableKinds, connectors } = from;
+  change({
+    type: 'all',
+    name,
+    changes: [
+      { type: 'addUnits', units, carried: { kinds, connectors } },
+      { type: 'addCables', cables, carried: { cableKinds, connectors } },
+    ],
+  });
+  select({ units: units.map((u) => u.id) });
+}
