@@ -15,6 +15,8 @@ const stepMs = () => (matchMedia('(prefers-reduced-motion: reduce)').matches ? 0
 
 /** Below this, ports and labels are too small to read and only cost time to paint. */
 const farZoom = 0.4;
+/** How large the names of units are then, on the screen. */
+const farNamePx = 6.2;
 
 /** Keeps the station fitted to the paper until the user zooms or pans, and lends the drawing to the rest of the screen. */
 export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
@@ -98,7 +100,11 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
       byHand: (event: unknown) => {
         if (event) fitted.current = false;
       },
-      onMove: (_: unknown, { zoom }: { zoom: number }) => wrapper.current?.classList.toggle('far', zoom < farZoom),
+      onMove: (_: unknown, { zoom }: { zoom: number }) => {
+        wrapper.current?.classList.toggle('far', zoom < farZoom);
+        // Names keep their size on the screen while cards shrink.
+        if (zoom < farZoom) wrapper.current?.style.setProperty('--far-name', `${Math.round(farNamePx / zoom)}px`);
+      },
     }),
     [wrapper],
   );
