@@ -74,7 +74,8 @@ function overlayOf({ circuit }: Trial, reach: Reach, { units, cables, ports }: P
 }
 
 function unitReading(circuit: Circuit, reach: Reach, unit: string, where: UnitWhereabouts): UnitReading {
-  const { actors, sources, supply } = where;
+  const { actors, sources, supplies } = where;
+  const [supply] = supplies;
   const on = actors.filter((i) => reach.on[i] === 1);
   const power = circuit.actorOf.get(`${unit}.powered`);
   return {
@@ -82,7 +83,7 @@ function unitReading(circuit: Circuit, reach: Reach, unit: string, where: UnitWh
     active: on.filter((i) => i !== power).map((i) => circuit.actors[i]?.label ?? ''),
     sending: sources.some((source) => isSending(source, reach)),
     ...(supply && {
-      supplyAmps: reach.dc.ampsIn(supply.index),
+      supplyAmps: supplies.reduce((sum, { index }) => sum + reach.dc.ampsIn(index), 0),
       supplyVolts: voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0,
     }),
   };

@@ -100,6 +100,7 @@ export interface UnitReading {
   /** Labels of the actors that are on. */
   readonly active: readonly string[];
   readonly sending: boolean;
+  /** Out of all its outlets together; volts are those of the first. */
   readonly supplyAmps?: number;
   readonly supplyVolts?: number;
 }

@@ -52,7 +52,8 @@ export interface PortWhereabouts extends Whereabouts {
 export interface UnitWhereabouts extends Whereabouts {
   readonly actors: readonly number[];
   readonly sources: readonly RfSource[];
-  readonly supply: { readonly index: number; readonly part: SupplyPart } | undefined;
+  /** Most have none or one; a computer has one at each outlet. */
+  readonly supplies: readonly { readonly index: number; readonly part: SupplyPart }[];
 }
 
 const rfPorts = remember((circuit: Circuit) => new Map(circuit.rf.ports.map((name, port) => [name, port])));
@@ -70,10 +71,10 @@ const byUnit = remember(({ circuit }: Trial) => {
   circuit.actors.forEach(({ unit }, i) => {
     actors.set(unit, [...(actors.get(unit) ?? []), i]);
   });
-  const supplies = new Map<string, { index: number; part: SupplyPart }>();
+  const supplies = new Map<string, { index: number; part: SupplyPart }[]>();
   circuit.parts.forEach((part, index) => {
-    if (part.kind !== 'supply' || part.origin.type !== 'element' || supplies.has(part.origin.unit)) return;
-    supplies.set(part.origin.unit, { index, part });
+    if (part.kind !== 'supply' || part.origin.type !== 'element') return;
+    supplies.set(part.origin.unit, [...(supplies.get(part.origin.unit) ?? []), { index, part }]);
   });
   const sources = new Map<string, RfSource[]>();
   for (const source of circuit.rf.sources) sources.set(source.unit, [...(sources.get(source.unit) ?? []), source]);
@@ -105,9 +106,9 @@ export function portWhereabouts(station: Station, trial: Trial, unit: Unit, port
 
 export function unitWhereabouts(trial: Trial, unit: string): UnitWhereabouts {
   const { actors, supplies, sources } = byUnit(trial);
-  const supply = supplies.get(unit);
-  const blocks = supply ? [trial.receive.dc.blockOf(supply.index)] : [];
-  return { actors: actors.get(unit) ?? [], sources: sources.get(unit) ?? [], supply, blocks, regions: [] };
+  const own = supplies.get(unit) ?? [];
+  const blocks = own.map(({ index }) => trial.receive.dc.blockOf(index));
+  return { actors: actors.get(unit) ?? [], sources: sources.get(unit) ?? [], supplies: own, blocks, regions: [] };
 }
 
 const between = (dc: DcSolution, a: number | undefined, b: number | undefined): readonly number[] =>
