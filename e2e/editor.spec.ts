@@ -78,6 +78,7 @@ test('a unit dropped on a cable goes into it; by keys it is put in from the cabl
 
   await flag(page, 'K2').first().click();
   await details(page).getByRole('button', { name: 'Put a unit into it' }).press('Enter');
+  await expect(page.getByRole('dialog', { name: /^Put a unit into/ })).toBeVisible();
   await page.keyboard.type('keying adapter');
   await page.keyboard.press('Enter');
   const second = await saved(page, info.outputPath('b.station.json'));
@@ -93,6 +94,7 @@ test('an end is moved, a plug changed and an adapter fitted in a cable’s detai
     .getByRole('button', { name: /^Move the end at Changeover/ })
     .press('Enter');
   const list = page.getByRole('dialog', { name: /^Join/ });
+  await expect(list).toBeVisible();
   await page.keyboard.type('changeover mute');
   await page.keyboard.press('Enter');
   await expect(list).toHaveCount(0);
@@ -203,6 +205,9 @@ test('units are copied as text and pasted with the cables among them, cut, and p
   await page.keyboard.press('Control+x');
   await expect(unit(page, 'Keyer 2')).toHaveCount(0);
 
+  // Unsaved work would be offered to the other window first.
+  await saved(page, info.outputPath('b.station.json'));
+  await page.waitForFunction(() => localStorage.getItem('stationwright.draft') === null);
   const other = await context.newPage();
   await openScreen(other, address);
   await other.getByRole('main').click({ position: { x: 5, y: 5 } });

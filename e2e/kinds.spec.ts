@@ -93,6 +93,7 @@ test('a blank kind can be used once its problems are mended', async ({ page, add
   await expect(problems).toContainText('needs a port');
   await expect(use(page)).toBeDisabled();
   await problems.getByRole('button', { name: 'Name' }).click();
+  await expect(editor(page).getByRole('textbox', { name: 'Name', exact: true })).toBeFocused();
   await page.keyboard.type('Lamp');
   await editor(page).getByRole('button', { name: 'Add a port' }).click();
   await editor(page).getByRole('textbox', { name: 'Name on the card' }).fill('feed');

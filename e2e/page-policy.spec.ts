@@ -1,4 +1,5 @@
 import { expect, test } from './browser.ts';
+import { stage } from './drawing.ts';
 
 test('the built screen runs under its page policy without a violation', async ({ page, address }) => {
   const complaints: string[] = [];
@@ -11,7 +12,7 @@ test('the built screen runs under its page policy without a violation', async ({
   await expect(policy).toHaveAttribute('content', /default-src 'none'.*connect-src 'none'/);
   // A sample brings the drawing, its fonts and the worker that computes it.
   await page.getByRole('button', { name: /^The hut, first draft/ }).click();
-  await page.getByRole('button', { name: 'Check' }).click();
+  await stage(page, 'Check').click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/hut/i);
   await expect(page.getByText(/danger/i).first()).toBeVisible();
   expect(complaints).toEqual([]);
