@@ -8,7 +8,7 @@ const lines: readonly string[] = [
   'Shift and click adds to the selection; Shift and drag over free paper draws a frame around what is meant.',
   'Arrow keys move what is selected. Ctrl D duplicates; Ctrl X, C and V cut, copy and paste, between windows too.',
   'Ctrl Z takes a step back, Ctrl Shift Z goes forward again, Ctrl J lists all steps. Delete removes what is selected.',
-  'Ctrl 0 shows the whole station, Ctrl Shift 0 what is selected. 1 to 5 go from stage to stage.',
+  'Ctrl 0 shows the whole station, Ctrl Shift 0 what is selected. 1 to 5 go from stage to stage; Ctrl B puts it on paper.',
 ];
 
 export const showKeys = (): void => {
