@@ -52,6 +52,7 @@ export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf/rf-report.ts';
 export { spiceDeck } from './reports/spice-deck.ts';
 export { surveyReport } from './reports/survey-report.ts';
+export { type Trouble, troubleReport } from './reports/trouble-report.ts';
 export { acceptFinding } from './rules/accept.ts';
 export { type Finding, type Place, type Severity, severities } from './rules/finding.ts';
 export { rules } from './rules/index.ts';
