@@ -6,9 +6,9 @@ export default defineConfig({
   outputDir: '../dist/test/e2e',
   fullyParallel: true,
   workers: 2,
-  // Two browsers at a time on two cores that may have other work as well.
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // Two browsers at a time on two cores that may have other work as well, and may be five times slower.
+  timeout: 240_000,
+  expect: { timeout: 30_000 },
   forbidOnly: Boolean(process.env['CI']),
   reporter: 'list',
   use: {

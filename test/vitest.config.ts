@@ -7,7 +7,8 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     environment: 'node',
     setupFiles: ['test/laws/seed.ts'],
-    // Generated stations and live oracles take longer than the five seconds that a test has by default.
-    testTimeout: 30_000,
+    // Generated stations and live oracles take longer than the five seconds that a test has by default, and much longer
+    // on a slow machine that has other work as well.
+    testTimeout: 120_000,
   },
 });

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { root } from '../../electron/start/set-up.mjs';
 
-const limitMs = 20 * 60_000;
+const limitMs = 40 * 60_000;
 
 /**
  * Runs a program to its end, or to its time limit. `status` is null if it was stopped.
