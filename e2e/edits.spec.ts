@@ -14,7 +14,6 @@ test('a hundred random edits are undone to the very file that was there, and don
   page,
   address,
 }, info) => {
-  test.setTimeout(180_000);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await openScreen(page, address);
   await openFile(page, sample);

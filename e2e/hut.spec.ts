@@ -131,7 +131,6 @@ test('the whole hut is drawn from an empty sheet in few gestures, and nothing is
 });
 
 test('the whole hut is drawn from an empty sheet by keys alone', async ({ page, address }, info) => {
-  test.setTimeout(120_000);
   await openScreen(page, address);
   const keys = new Keys(page);
   const details = page.getByRole('complementary', { name: 'Details' });

@@ -70,7 +70,6 @@ test('a reading that is off says why, and all readings are there when the file i
 });
 
 test('by keys alone: a reading, its cause, the unit’s own figure, and undo', async ({ page, address }, info) => {
-  test.setTimeout(90_000);
   await openScreen(page, address);
   await openHut(page);
   const keys = new Keys(page);
