@@ -1,0 +1,21 @@
+// npm run fuzz: spoils the samples in a thousand ways and takes each through all that the program does with a file.
+import { parseArgs } from 'node:util';
+import { isMainThread, parentPort } from 'node:worker_threads';
+import { goThrough } from './go-through.ts';
+import { mangledStation } from './mangled-station.ts';
+import { run } from './run.ts';
+
+if (isMainThread) {
+  const { values } = parseArgs({
+    args: process.argv.slice(3),
+    options: { from: { type: 'string', default: '0' }, count: { type: 'string', default: '1000' } },
+  });
+  const [from, count] = [Number(values.from), Number(values.count)];
+  if (![from, count].every((n) => Number.isSafeInteger(n) && n >= 0))
+    throw new Error('--from and --count are whole numbers');
+  process.exitCode = await run({ from, count, worker: new URL(import.meta.url), say: console.log });
+} else {
+  parentPort?.on('message', (number: number) =>
+    parentPort?.postMessage(goThrough(mangledStation(number).bytes, number)),
+  );
+}
