@@ -17,7 +17,8 @@ export interface Outcome {
 
 /** Not every document goes through what takes long. */
 const pictureEvery = 4;
-const failuresEvery = 50;
+const powerUpEvery = 5;
+const failuresEvery = 100;
 
 /**
  * Takes a file's bytes through all that the program does with them without a screen: read, written and read again,
@@ -56,10 +57,10 @@ interface Step {
 function* stepsOf(station: Station, number: number, given: string): Generator<Step> {
   yield { name: 'write and read', wrong: whatIsNotReadBack(station) };
   yield { name: 'edit and undo', wrong: editAndUndo(station, randomFrom(number)) };
+  const withPowerUp = number % powerUpEvery === 0;
   const withFailures = number % failuresEvery === 0 && station.units.length < 30;
-  for (const report of everyReport(station, { withFailures })) {
+  for (const report of everyReport(station, { withPowerUp, withFailures }))
     yield { name: report.name, wrong: nonsenseIn(report, given) };
-  }
   if (number % pictureEvery !== 0) return;
   const picture = { name: 'drawing.svg', text: pictureOf(station) };
   yield { name: picture.name, wrong: nonsenseIn(picture, given) };

@@ -2,8 +2,8 @@
 import { parseArgs } from 'node:util';
 import { isMainThread, parentPort } from 'node:worker_threads';
 import { goThrough } from './go-through.ts';
-import { mangledStation } from './mangled-station.ts';
 import { run } from './run.ts';
+import type { Question } from './watch/watched.ts';
 
 if (isMainThread) {
   const { values } = parseArgs({
@@ -15,7 +15,7 @@ if (isMainThread) {
     throw new Error('--from and --count are whole numbers');
   process.exitCode = await run({ from, count, worker: new URL(import.meta.url), say: console.log });
 } else {
-  parentPort?.on('message', (number: number) =>
-    parentPort?.postMessage(goThrough(mangledStation(number).bytes, number)),
+  parentPort?.on('message', ({ bytes, number }: Question) =>
+    parentPort?.postMessage(goThrough(Buffer.from(bytes), number)),
   );
 }

@@ -27,7 +27,7 @@ const smaller = samples.filter((file) => file !== largest);
 /** The document of a number: the same every time. */
 export function mangledStation(number: number): MangledStation {
   const random = randomFrom(number);
-  const file = random.chance(0.04) ? largest : (random.pick(smaller) ?? largest);
+  const file = random.chance(0.02) ? largest : (random.pick(smaller) ?? largest);
   const chosen = chooseManglings(random);
   const document = JSON.parse(readFileSync(path.join(folder, file), 'utf8')) as JsonObject;
   for (const { mangling } of chosen) if ('inDocument' in mangling) mangling.inDocument(document, random);

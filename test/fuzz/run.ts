@@ -29,7 +29,7 @@ export async function run({ from, count, worker, say }: Asked): Promise<0 | 1> {
   const tried: Tried[] = [];
   for (let number = from; number < from + count; number++) {
     const mangled = mangledStation(number);
-    const outcome = await watched.ask(number);
+    const outcome = await watched.ask(mangled);
     tried.push({ mangled, verdict: outcome.verdict });
     if (!isRight(outcome.verdict)) report(mangled, outcome, say);
   }

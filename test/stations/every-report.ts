@@ -33,29 +33,31 @@ export interface ReportText {
   readonly text: string;
 }
 
-/** All commands that print but `failures` and `circuit`, which are done by themselves. */
-const commands: Readonly<Record<string, Command>> = {
-  ...{ check, cables, make, buy, flags, budget, keydown, rf, audio, powerup },
-};
+/** All commands that print but `powerup`, `failures` and `circuit`, which are done by themselves. */
+const commands: Readonly<Record<string, Command>> = { check, cables, make, buy, flags, budget, keydown, rf, audio };
 
 const asked: Options = { form: 'text', hookup: null, control: null, moment: 'receive', out: null, todo: false };
 
 /**
  * Every text that the core and the command line make of a station, one at a time: the survey's figures and sentences,
- * each command in each of its forms, the SPICE decks, the power-up sheet, and last, as it takes longest by far, what each
- * single failure would lead to (not `withFailures: false`). Whatever throws on the way is thrown here.
+ * each command in each of its forms, the SPICE decks, then what takes longest: the power-up sheet, and what each single
+ * failure would lead to (the one not `withPowerUp: false`, the other not `withFailures: false`). Whatever throws on the
+ * way is thrown here.
  */
-export function* everyReport(station: Station, { withFailures = true } = {}): Generator<ReportText> {
+export function* everyReport(
+  station: Station,
+  { withPowerUp = true, withFailures = true } = {},
+): Generator<ReportText> {
   yield { name: 'file', text: writeStation(station) };
   const report = surveyReport(station);
   yield { name: 'survey', text: figuresOf(report) };
   for (const f of report.findings) yield { name: `finding ${f.rule}`, text: [f.title, f.message, f.advice].join('\n') };
-  yield* printed(station, report);
+  for (const [name, command] of Object.entries(commands)) yield* printed(name, command, station, report);
   for (const hookup of hookupsOf(station))
     for (const moment of ['receive', 'sending'] as const)
       yield { name: `circuit --spice ${hookup.id} ${moment}`, text: spiceDeck(station, hookup, moment) };
   yield* words(station, report);
-  yield { name: 'power-up', text: figuresOf(powerUpSheet(station)) };
+  if (withPowerUp) yield* powerUp(station, report);
   if (!withFailures) return;
   const studies = studyFailures(station);
   yield { name: 'failure study', text: figuresOf(studies) };
@@ -65,14 +67,20 @@ export function* everyReport(station: Station, { withFailures = true } = {}): Ge
 
 const formName = (command: string, form: Options['form']) => (form === 'text' ? command : `${command} --${form}`);
 
-function* printed(station: Station, report: SurveyReport): Generator<ReportText> {
-  for (const [name, command] of Object.entries(commands)) {
-    for (const form of ['text', ...command.forms] as const) {
-      const answer = command.run({ station, report, options: { ...asked, form } });
-      if (answer instanceof Promise) throw new Error(`${name} does not answer at once`);
-      yield { name: formName(name, form), text: answer.text };
-    }
+function* printed(name: string, command: Command, station: Station, report: SurveyReport): Generator<ReportText> {
+  for (const form of ['text', ...command.forms] as const) {
+    const answer = command.run({ station, report, options: { ...asked, form } });
+    if (answer instanceof Promise) throw new Error(`${name} does not answer at once`);
+    yield { name: formName(name, form), text: answer.text };
   }
+}
+
+function* powerUp(station: Station, report: SurveyReport): Generator<ReportText> {
+  const sheet = powerUpSheet(station);
+  yield { name: 'power-up', text: figuresOf(sheet) };
+  const expected = sheet.parts.flatMap((part) => part.steps.flatMap((s) => s.expected ?? []));
+  yield { name: 'readings', text: expected.map(formatExpected).join('\n') };
+  yield* printed('powerup', powerup, station, report);
 }
 
 /** What a screen says beside its tables. */
@@ -92,8 +100,6 @@ function* words(station: Station, report: SurveyReport): Generator<ReportText> {
           .map((line) => line.words)
           .join('\n'),
       };
-  const expected = powerUpSheet(station).parts.flatMap((part) => part.steps.flatMap((s) => s.expected ?? []));
-  yield { name: 'readings', text: expected.map(formatExpected).join('\n') };
 }
 
 /** What no text may hold: a figure that is none, a value that is not there, an object in place of its name. */

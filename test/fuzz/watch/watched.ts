@@ -8,12 +8,18 @@ export interface Limits {
   readonly megabytes: number;
 }
 
+/** A document, and its number. */
+export interface Question {
+  readonly bytes: Uint8Array;
+  readonly number: number;
+}
+
 const lookEveryMs = 250;
 const told = ['message', 'error', 'exit'];
 
 /**
  * A worker that is asked for one outcome after another, and is ended and started anew where it hangs, dies or takes too
- * much memory. `file` answers each number that it is sent with the outcome.
+ * much memory. `file` answers each question that it is sent with the outcome.
  */
 export class Watched {
   private worker: Worker | null = null;
@@ -23,8 +29,8 @@ export class Watched {
     private readonly limits: Limits,
   ) {}
 
-  /** The outcome of a document; `hung` and `crashed` also where the worker can say nothing any more. */
-  ask(number: number): Promise<Outcome> {
+  /** The outcome of what it is sent; `hung` and `crashed` also where the worker can say nothing any more. */
+  ask(question: Question): Promise<Outcome> {
     const worker = this.worker ?? this.start();
     return new Promise((resolve) => {
       const since = process.cpuUsage();
@@ -44,12 +50,14 @@ export class Watched {
         end({ verdict: 'crashed', trouble: [`the worker ended: ${error.message}`] }, true),
       );
       worker.once('exit', (code) => end({ verdict: 'crashed', trouble: [`the worker left with ${code}`] }, true));
-      worker.postMessage(number);
+      worker.postMessage(question);
     });
   }
 
   private start(): Worker {
-    this.worker = new Worker(this.file, { resourceLimits: { maxOldGenerationSizeMb: this.limits.megabytes } });
+    this.worker = new Worker(this.file, {
+      resourceLimits: { maxOldGenerationSizeMb: this.limits.megabytes, maxYoungGenerationSizeMb: 64 },
+    });
     return this.worker;
   }
 
