@@ -16,9 +16,9 @@ export interface Outcome {
 }
 
 /** Not every document goes through what takes long. */
-const pictureEvery = 4;
-const powerUpEvery = 5;
-const failuresEvery = 100;
+const powerUpEvery = 10;
+const pictureEvery = 20;
+const failuresEvery = 200;
 
 /**
  * Takes a file's bytes through all that the program does with them without a screen: read, written and read again,

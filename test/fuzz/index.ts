@@ -1,4 +1,5 @@
 // npm run fuzz: spoils the samples in a thousand ways and takes each through all that the program does with a file.
+import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { isMainThread, parentPort } from 'node:worker_threads';
 import { goThrough } from './go-through.ts';
@@ -13,7 +14,8 @@ if (isMainThread) {
   const [from, count] = [Number(values.from), Number(values.count)];
   if (![from, count].every((n) => Number.isSafeInteger(n) && n >= 0))
     throw new Error('--from and --count are whole numbers');
-  process.exitCode = await run({ from, count, worker: new URL(import.meta.url), say: console.log });
+  const folder = path.join(import.meta.dirname, 'kept');
+  process.exitCode = await run({ from, count, worker: new URL(import.meta.url), folder, say: console.log });
 } else {
   parentPort?.on('message', ({ bytes, number }: Question) =>
     parentPort?.postMessage(goThrough(Buffer.from(bytes), number)),

@@ -30,15 +30,24 @@ export function mangledStation(number: number): MangledStation {
   const file = random.chance(0.02) ? largest : (random.pick(smaller) ?? largest);
   const chosen = chooseManglings(random);
   const document = JSON.parse(readFileSync(path.join(folder, file), 'utf8')) as JsonObject;
-  for (const { mangling } of chosen) if ('inDocument' in mangling) mangling.inDocument(document, random);
-  let bytes: Buffer = Buffer.from(`${JSON.stringify(document, null, 2)}\n`, 'utf8');
-  for (const { mangling } of chosen) if ('inBytes' in mangling) bytes = mangling.inBytes(bytes, random);
   return {
     number,
     sample: file.slice(0, -ending.length),
     manglings: chosen.map(({ subject, mangling }) => ({ subject, name: mangling.name })),
-    bytes,
+    bytes: spoil(
+      document,
+      chosen.map(({ mangling }) => mangling),
+      random,
+    ),
   };
+}
+
+/** The bytes of a document to which all of this was done; what is done to bytes comes last. */
+export function spoil(document: JsonObject, done: readonly Mangling[], random: Random): Buffer {
+  for (const mangling of done) if ('inDocument' in mangling) mangling.inDocument(document, random);
+  let bytes: Buffer = Buffer.from(`${JSON.stringify(document, null, 2)}\n`, 'utf8');
+  for (const mangling of done) if ('inBytes' in mangling) bytes = mangling.inBytes(bytes, random);
+  return bytes;
 }
 
 interface Chosen {
@@ -46,7 +55,7 @@ interface Chosen {
   readonly mangling: Mangling;
 }
 
-/** One, mostly; several at once now and then. What is done to bytes comes last. */
+/** One, mostly; several at once now and then. */
 function chooseManglings(random: Random): Chosen[] {
   const several = random.chance(0.25) ? 2 + random.below(5) : 1;
   const subjects = Object.entries(manglings);

@@ -2,19 +2,24 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Outcome, Verdict } from './go-through.ts';
 import { type MangledStation, mangledStation } from './mangled-station.ts';
-import { manglings } from './manglings/index.ts';
-import { Watched } from './watch/watched.ts';
+import { manglings as known } from './manglings/index.ts';
+import { type Limits, Watched } from './watch/watched.ts';
+
+type Say = (line: string) => void;
 
 interface Asked {
   readonly from: number;
   readonly count: number;
   /** What answers a number with its outcome. */
   readonly worker: URL;
-  readonly say: (line: string) => void;
+  readonly limits?: Limits;
+  /** Where documents that went wrong are kept. */
+  readonly folder: string;
+  readonly say: Say;
 }
 
 /** Far more than any sample takes; an endless loop takes all of it. */
-const limits = { cpuSeconds: 60, megabytes: 1500 };
+const usualLimits: Limits = { cpuSeconds: 60, megabytes: 1500 };
 const verdicts: readonly Verdict[] = ['refused', 'quiet', 'crashed', 'hung', 'nonsense'];
 const isRight = (verdict: Verdict): boolean => verdict === 'refused' || verdict === 'quiet';
 
@@ -24,14 +29,14 @@ interface Tried {
 }
 
 /** Goes through the documents of a range and says what came of them; the exit status: 0 where nothing went wrong. */
-export async function run({ from, count, worker, say }: Asked): Promise<0 | 1> {
+export async function run({ from, count, worker, limits = usualLimits, folder, say }: Asked): Promise<0 | 1> {
   const watched = new Watched(worker, limits);
   const tried: Tried[] = [];
   for (let number = from; number < from + count; number++) {
     const mangled = mangledStation(number);
     const outcome = await watched.ask(mangled);
     tried.push({ mangled, verdict: outcome.verdict });
-    if (!isRight(outcome.verdict)) report(mangled, outcome, say);
+    if (!isRight(outcome.verdict)) report(mangled, outcome, folder, say);
   }
   watched.stop();
   for (const line of summary(tried)) say(line);
@@ -41,19 +46,18 @@ export async function run({ from, count, worker, say }: Asked): Promise<0 | 1> {
 }
 
 /** Keeps the document, and says what was wrong and how to see it again. */
-function report({ number, sample, manglings: done, bytes }: MangledStation, outcome: Outcome, say: Asked['say']) {
-  const folder = path.join(import.meta.dirname, '../../dist/fuzz/kept');
+function report({ number, sample, manglings, bytes }: MangledStation, outcome: Outcome, folder: string, say: Say) {
   mkdirSync(folder, { recursive: true });
   const file = path.join(folder, `${number}.station.json`);
   writeFileSync(file, bytes);
-  say(`\n${number}  ${outcome.verdict}: ${sample}, ${done.map((m) => m.name).join(', ')}`);
+  say(`\n${number}  ${outcome.verdict}: ${sample}, ${manglings.map((m) => m.name).join(', ')}`);
   for (const line of outcome.trouble) say(`  ${line}`);
   say(`  Kept as ${path.relative(process.cwd(), file)}; again with npm run fuzz -- --from ${number} --count 1`);
 }
 
 /** A line for each way to spoil a file, then one for all. */
 function summary(tried: readonly Tried[]): string[] {
-  const rows = Object.entries(manglings).flatMap(([subject, list]) =>
+  const rows = Object.entries(known).flatMap(([subject, list]) =>
     list.map(({ name }) => ({
       words: `${subject}: ${name}`,
       of: tried.filter(({ mangled }) => mangled.manglings.some((m) => m.subject === subject && m.name === name)),
