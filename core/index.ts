@@ -66,10 +66,12 @@ export { readStation } from './station/file/read.ts';
 export { readKind } from './station/file/read-kind.ts';
 export { plugOf } from './station/file/references.ts';
 export { writeStation } from './station/file/write.ts';
+export { freeName } from './station/free-name.ts';
 export { goTo, type History, recordChange, redo, startHistory, undo } from './station/history.ts';
 export { classOf, drawnKind, hookupsOf, kindOf, portName, settingsIn } from './station/parts.ts';
 export type { Connector } from './station/schema/connector.ts';
 export { type ElementField, elementFields } from './station/schema/element-fields.ts';
+export { longestId } from './station/schema/numbers.ts';
 export type { Cable, CableEnd, Hookup, Mark, Plan, PortRef, Station, Unit } from './station/schema/schema.ts';
 export {
   type Actor,

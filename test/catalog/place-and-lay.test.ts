@@ -26,6 +26,16 @@ const problems = (station: Station) => {
 };
 
 describe('placing a unit', () => {
+  it('of a kind with the longest id that there is gives it an id that a file can hold', () => {
+    const id = 'k'.repeat(80);
+    const own = { kind: kindNamed('tee-piece'), connectors: {} };
+    const twice = [1, 2, 3].reduce(
+      (station) => edit(station, placeUnit(station, id, { x: 0, y: 0 }, own)),
+      createStation(),
+    );
+    expect(twice.units.map((u) => u.id)).toEqual([id, `${'k'.repeat(78)}-2`, `${'k'.repeat(78)}-3`]);
+    expect(problems(twice)).toEqual([]);
+  });
   it.each(shelf)('$id gives a document that opens by itself', ({ id }) => {
     const station = place(createStation(), id);
     expect(station.units[0]).toMatchObject({ id, kind: id });

@@ -18,10 +18,13 @@ export const metres = within('m');
 export const hertz = within('Hz');
 export const share = z.number().min(0).max(1);
 
+/** Characters of an id. */
+export const longestId = 80;
+
 export const id = z
   .string()
   .min(1)
-  .max(80)
+  .max(longestId)
   .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, 'an id is letters, digits, dots, dashes or underscores');
 
 export const text = z.string().max(20_000);
