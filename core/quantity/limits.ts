@@ -77,6 +77,7 @@ export const limits = {
   metresPerUnit: row('Metres for each unit of the drawing', 'number', 1e-6, 10),
   coordinate: row('Places on the paper', 'number', -1_000_000, 1_000_000),
   paperSize: row('Sizes on the paper', 'number', 1, 100_000),
+  number: row('Numbers', 'number', -1e12, 1e12),
   reading: row('Readings', 'number', -1e12, 1e12),
 } as const satisfies Record<string, Limit>;
 
