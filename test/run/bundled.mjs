@@ -1,4 +1,4 @@
-// npm run bench, npm run cases, npm run fuzz: bundles what is listed here, as Node doesn't run TypeScript before version 22, and runs it.
+// npm run bench, cases, fuzz: bundles what is listed here, as Node doesn't run TypeScript before version 22, and runs it.
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { root, setUp } from '../../electron/start/set-up.mjs';

@@ -1,4 +1,4 @@
-import { entriesOf, type Json, type JsonObject, listIn, listOf } from '../json.ts';
+import { entriesOf, isObject, type Json, type JsonObject, listIn, listOf } from '../json.ts';
 import type { Random } from '../random.ts';
 import type { Mangling } from './mangling.ts';
 import { portsOf, textOf } from './parts.ts';
@@ -76,10 +76,11 @@ export const drawing: readonly Mangling[] = [
   {
     name: 'every unit once more',
     inDocument: (document) => {
-      const again = (list: JsonObject[]) => list.map((item) => ({ ...structuredClone(item), id: `${item.id}-2` }));
-      const more = again(listOf(document, 'cables')).map((c) => ({ ...c, a: twin(c.a), b: twin(c.b) }));
-      listIn(document, 'units').push(...again(listOf(document, 'units')));
-      listIn(document, 'cables').push(...more);
+      const again = (list: string): JsonObject[] =>
+        listOf(document, list).map((item) => ({ ...structuredClone(item), id: `${textOf(item, 'id')}-2` }));
+      const cables = again('cables').map((cable) => ({ ...cable, a: twin(cable.a), b: twin(cable.b) }));
+      listIn(document, 'units').push(...again('units'));
+      listIn(document, 'cables').push(...cables);
     },
   },
   {
@@ -91,7 +92,7 @@ export const drawing: readonly Mangling[] = [
           .filter(() => random.chance(share))
           .map((u) => textOf(u, 'id')),
       );
-      const stays = (end: Json | undefined) => !gone.has(textOf(end as JsonObject, 'unit'));
+      const stays = (end: Json | undefined) => !isObject(end) || !gone.has(textOf(end, 'unit'));
       document.units = listOf(document, 'units').filter((u) => !gone.has(textOf(u, 'id')));
       document.cables = listOf(document, 'cables').filter((c) => stays(c.a) && stays(c.b) && random.chance(0.95));
       for (const hookup of listOf(document, 'hookups')) delete hookup.settings;
@@ -110,7 +111,5 @@ export const drawing: readonly Mangling[] = [
   },
 ];
 
-const twin = (end: Json | undefined): Json => {
-  const { unit, port } = end as { unit: string; port: string };
-  return { unit: `${unit}-2`, port };
-};
+const twin = (end: Json | undefined): Json =>
+  isObject(end) ? { unit: `${textOf(end, 'unit')}-2`, port: textOf(end, 'port') } : {};
