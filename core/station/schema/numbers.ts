@@ -25,10 +25,13 @@ export const figures = Object.fromEntries(
 
 export const { volts, amps, ohms, watts, dbm, decibels, milliseconds, metres, hertz, share } = figures;
 
+/** Characters of an id. */
+export const longestId = 80;
+
 export const id = z
   .string()
   .min(1)
-  .max(80)
+  .max(longestId)
   .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/, 'an id is letters, digits, dots, dashes or underscores')
   .check(({ value, issues }) => {
     // Every object of the language has these, so that a list by id would seem to hold them.
