@@ -23,7 +23,10 @@ describe('the fields of elements', () => {
     expect(field('rfPath', 'a')?.holds).toBe('id');
     expect(field('conductor', 'measures')?.holds).toBe('flag');
     expect(field('supply', 'beyond')).toMatchObject({ holds: 'choice', options: ['limits', 'shutsDown', 'sags'] });
-    expect(field('rfLoad', 'table')).toMatchObject({ holds: 'rows', fields: [{ limit: { unit: 'Hz' } }, { limit: { unit: 'ohm' } }, {}] });
+    expect(field('rfLoad', 'table')).toMatchObject({
+      holds: 'rows',
+      fields: [{ limit: { unit: 'Hz' } }, { limit: { unit: 'ohm' } }, {}],
+    });
     expect(elementFields.load.at(-1)).toEqual({ name: 'when', optional: true, holds: 'condition' });
   });
 

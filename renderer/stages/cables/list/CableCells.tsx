@@ -75,6 +75,7 @@ export function CableCells({ row, chosen, isOpen }: Props) {
           <TextField
             label={`Note on ${number}`}
             value={row.note}
+            sort="text"
             onCommit={(note) => {
               set({ note: note.trim() === '' ? undefined : note } as Partial<Cable>);
               return undefined;

@@ -91,6 +91,7 @@ export function PortForm({ port, onChange }: Props) {
       <LimitsForm port={port} onChange={(limits) => set({ limits })} />
       <TextField
         label="Note"
+        sort="text"
         value={port.note ?? ''}
         onCommit={(note) => set({ note: note.trim() === '' ? undefined : note })}
       />
