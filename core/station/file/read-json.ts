@@ -1,4 +1,5 @@
 import { type ParseError, parse as parseWithPlaces, printParseErrorCode } from 'jsonc-parser';
+import { harmless } from '../schema/text-problem.ts';
 import type { Problem } from './problem.ts';
 
 const largestBytes = 20_000_000;
@@ -45,7 +46,7 @@ function near(text: string, offset: number): string {
     .slice(offset, offset + 24)
     .split(/[\r\n]/)[0]
     ?.trim();
-  return piece ? ` at “${piece}”` : '';
+  return piece ? ` at “${harmless(piece)}”` : '';
 }
 
 /** Where brackets outside strings get too deep, or null. */

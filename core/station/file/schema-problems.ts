@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type Problem, placeOf } from './problem.ts';
+import { type Problem, placeOf, tellable } from './problem.ts';
 
 /** Beyond this many the rest is counted, not listed. */
 const listed = 200;
@@ -55,8 +55,13 @@ const typeWords: Record<string, string> = {
 
 const article = (type: string): string => typeWords[type] ?? `a ${type}`;
 
-/** The first of many problems, and how many more there are. */
+/** The first of many problems, each so that it can be told, and how many more there are. */
 export function shorten(problems: Problem[]): Problem[] {
-  if (problems.length <= listed) return problems;
-  return [...problems.slice(0, listed), { place: 'file', message: `and ${problems.length - listed} more problems.` }];
+  const told = problems.slice(0, listed).map(tellable);
+  const more = problems.length - listed;
+  if (more <= 0) return told;
+  return [
+    ...told,
+    { place: 'file', message: more === 1 ? 'There is 1 more problem.' : `There are ${more} more problems.` },
+  ];
 }

@@ -5,7 +5,7 @@ export type TextSort = 'line' | 'text';
 export const longestText = 20_000;
 
 const lineEnds = /\r\n|[\t\n\u2028\u2029]/gu;
-const forbidden = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/u;
+const forbidden = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/gu;
 
 /**
  * Why a text can't be in a document, as a sentence; undefined where it can. Control characters (the second block of them
@@ -15,9 +15,12 @@ const forbidden = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069\uFFFE\uFF
  */
 export function textProblem(text: string, sort: TextSort): string | undefined {
   if (text.length > longestText) return `It is too long: at most ${longestText.toLocaleString('en-US')} characters.`;
-  const found = forbidden.exec(sort === 'text' ? text.replace(lineEnds, ' ') : text)?.[0];
+  const [found] = (sort === 'text' ? text.replace(lineEnds, ' ') : text).match(forbidden) ?? [];
   if (found === undefined) return undefined;
   if (sort === 'line' && /[\t\n\r\u2028\u2029]/u.test(found)) return 'It has to be on one line, without tabs.';
   const code = (found.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
   return `It holds a character that can’t be seen and does harm, U+${code}: leave it out.`;
 }
+
+/** A text with a mark in place of every character that may not be in a document, so that it can be told nevertheless. */
+export const harmless = (text: string): string => text.replace(forbidden, '\uFFFD');
