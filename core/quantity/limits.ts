@@ -33,6 +33,8 @@ const row = (name: string, unit: Limit['unit'], least: number, most: number, mor
 export const limits = {
   volts: row('Volts', 'V', -100_000, 100_000),
   amps: row('Amperes', 'A', 0, 100_000),
+  /** A fuse of no amperes would be none. */
+  fuseAmps: row('Ratings of a fuse in amperes', 'A', 0.001, 100_000),
   watts: row('Watts', 'W', 0, 1e6),
   ohms: row('Ohms', 'ohm', 0, 1e12),
   reactance: row('Ohms of reactance', 'ohm', -1e6, 1e6),

@@ -41,7 +41,7 @@ const figures: [name: string, limit: Limit, make: (n: number) => Change][] = [
   ['air', limits.celsius, (ambientCelsius) => settings({ ambientCelsius })],
   ['bundle', limits.bundled, (bundled) => settings({ bundled })],
   ['length', limits.metres, (lengthM) => ofCable({ lengthM })],
-  ['fuse', limits.amps, (amps) => fuse({ amps })],
+  ['fuse', limits.fuseAmps, (amps) => fuse({ amps })],
   ['fuse place', limits.metres, (atM) => fuse({ atM })],
   ['fuse breaks', limits.amps, (breakingAmps) => fuse({ breakingAmps })],
   ...hut.units.flatMap((u) => ownFigures(u.id)),

@@ -47,6 +47,11 @@ const cases: Case[] = [
     problems: [['cables[1].b.port', /Transmitter has no port “nope”; it has power, key, antenna/]],
   },
   {
+    name: 'a fuse of no amperes, of which nothing could be a share',
+    text: broken((s) => Object.assign(s.cables[1] ?? {}, { fuse: { amps: 0, family: 'blade', atM: 0 } })),
+    problems: [['cables[1].fuse.amps', /at least 0\.001/]],
+  },
+  {
     name: 'a negative length and a duty of 7, both told',
     text: broken((s) => {
       Object.assign(s.cables[1] ?? {}, { lengthM: -3 });

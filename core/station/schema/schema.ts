@@ -66,7 +66,7 @@ const cable = z.strictObject({
   /** An in-line fuse in the live core, so far from end a. */
   fuse: z
     .strictObject({
-      amps,
+      amps: figures.fuseAmps,
       family: z.enum(['blade', 'glass-fast', 'glass-slow']),
       atM: metres,
       /** The largest current that it can break, where its sheet says other than the family's usual one. */

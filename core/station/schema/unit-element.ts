@@ -25,7 +25,7 @@ const conductor = z.strictObject({
   /** A meter reads the current in it. */
   measures: z.boolean().optional(),
   /** A fuse holder: rating in amperes. */
-  fuseAmps: amps.optional(),
+  fuseAmps: figures.fuseAmps.optional(),
   fuseFamily: z.enum(['blade', 'glass-fast', 'glass-slow']).optional(),
   /** The largest current that its fuse can break, where its sheet says other than the family's usual one. */
   fuseBreakingAmps: amps.optional(),

@@ -35,7 +35,7 @@ export function CableFuse({ cable }: { cable: Cable }) {
           <QuantityField
             label="Rating"
             value={fuse.amps}
-            limit={limits.amps}
+            limit={limits.fuseAmps}
             onCommit={(amps) => set({ ...fuse, amps })}
           />
           <QuantityField
