@@ -76,7 +76,7 @@ export function batteryLife(station: Station, trial: Trial, { index, part }: Num
     charge,
     averageAmps,
     sendingAmps: sending.dc.ampsIn(index),
-    hours: full * charge,
+    hours: charge === 0 ? 0 : full * charge,
     usableHours: usable === 0 ? 0 : full * usable,
     quitCharge,
     quits,

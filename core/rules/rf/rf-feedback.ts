@@ -1,4 +1,5 @@
 import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
+import { formatDecimals } from '../../quantity/format.ts';
 import { amplifyingRings } from '../../rf/amplifying-rings.ts';
 import { edgesAround } from '../../rf/spread.ts';
 import { instantsOfRegion } from '../instants.ts';
@@ -32,7 +33,7 @@ export const rfFeedback = defineRule({
             const [unit, ...others] = units;
             if (unit === undefined) continue;
             const names = units.map((id) => unitName(station, id));
-            const figures = { gain: gainDb.toFixed(1), loss: lossDb.toFixed(1) };
+            const figures = { gain: formatDecimals(gainDb, 1), loss: formatDecimals(lossDb, 1) };
             report({
               message: stages.length > 1 ? 'ring' : 'loop',
               severity: 'fault',
