@@ -2,7 +2,7 @@ import type { CableKind } from './schema/cable-kind.ts';
 import type { Connector } from './schema/connector.ts';
 import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema/schema.ts';
 import type { UnitKind } from './schema/unit-kind.ts';
-import { takeAlong } from './take-along.ts';
+import { keepNamed, takeAlong } from './take-along.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
 export interface Carried {
@@ -39,7 +39,7 @@ export type Change =
 export function edit(station: Station, change: Change): Station {
   switch (change.type) {
     case 'addUnits':
-      return { ...carry(station, change.carried), units: [...station.units, ...change.units] };
+      return addUnits(station, change.units, change.carried);
     case 'updateUnit': {
       const changed = { ...station, units: update(station.units, change.id, change.set) };
       return change.set.kind === undefined ? changed : takeAlong(station, changed);
@@ -88,6 +88,16 @@ export function edit(station: Station, change: Change): Station {
     case 'all':
       return change.changes.reduce(edit, station);
   }
+}
+
+/** Units of a kind that the document describes otherwise than they bring along are of the document's kind. */
+function addUnits(station: Station, units: readonly Unit[], carried: Carried = {}): Station {
+  const next = carry(station, carried);
+  const fitted = units.map((unit) => {
+    const [was, is] = [carried.kinds?.[unit.kind], next.kinds[unit.kind]];
+    return was && is && was !== is ? keepNamed(unit, { was, is }) : unit;
+  });
+  return { ...next, units: [...station.units, ...fitted] };
 }
 
 function carry(station: Station, carried: Carried = {}): Station {

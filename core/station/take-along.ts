@@ -33,7 +33,8 @@ function kindsOf(before: Station, after: Station, unit: Unit): Kinds | undefined
   return was && is && was !== is ? { was, is } : undefined;
 }
 
-function keepNamed(unit: Unit, kinds: Kinds | undefined): Unit {
+/** A unit without what named something in the kind that it was of and names nothing in the one that it is of now. */
+export function keepNamed(unit: Unit, kinds: Kinds | undefined): Unit {
   if (!kinds) return unit;
   const { was, is } = kinds;
   const { overrides, settings, sides, ...rest } = unit;

@@ -77,6 +77,19 @@ describe('what goes along', () => {
 });
 
 type Make = (station: Station) => Change;
+it('units brought from elsewhere keep no figure that the kind has not here', () => {
+  const kind = hut.kinds['bench-supply'] as UnitKind;
+  const unit: Unit = { id: 'new', kind: 'bench-supply', name: 'New', position: { x: 0, y: 0 } };
+  const other: UnitKind = { ...kind, elements: kind.elements.map((e) => ({ ...e, id: `${e.id}-b` })) };
+  const [own, there] = [kind, other].map((k) => k.elements.find((e) => e.type === 'supply')?.id);
+  const added = edit(hut, {
+    type: 'addUnits',
+    units: [{ ...unit, overrides: { [`${own}.volts`]: 12, [`${there}.volts`]: 12, 'nobody.volts': 1 } }],
+    carried: { kinds: { 'bench-supply': other } },
+  });
+  expect(added.units.at(-1)?.overrides).toEqual({ [`${own}.volts`]: 12, 'nobody.volts': 1 });
+});
+
 const nothing: Change = { type: 'describe', set: {} };
 const at = <T>(items: readonly T[], n: number): T | undefined => items[n % Math.max(1, items.length)];
 
