@@ -163,6 +163,14 @@ describe('laying a cable', () => {
     expect(lay(apart, 'fused-strip.one', 'cw-transmitter-3w.power').cables[0]?.lengthM).toBe(0.3);
   });
 
+  it('is never longer than a file may hold, whatever the scale', () => {
+    const scaled = edit(desk, { type: 'describe', set: { settings: { metresPerUnit: 10 } } });
+    const apart = edit(scaled, { type: 'moveUnits', moves: [{ id: 'keyer', position: { x: 9000, y: 100 } }] });
+    const laid = lay(apart, 'paddle.out', 'keyer.paddle');
+    expect(laid.cables[0]?.lengthM).toBe(10_000);
+    expect(readStation(writeStation(laid))).toHaveProperty('station');
+  });
+
   it('is thick enough for its current over its length', () => {
     const far = edit(desk, { type: 'describe', set: { settings: { metresPerUnit: 0.01 } } });
     const strip = edit(far, { type: 'moveUnits', moves: [{ id: 'cw-transmitter-3w', position: { x: 2000, y: 0 } }] });

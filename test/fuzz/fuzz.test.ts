@@ -22,7 +22,7 @@ const names = ['hut-amplifier', 'two-metre-mast', 'old-and-new', 'hill-table'];
 
 afterAll(() => rmSync(folder, { recursive: true }));
 
-describe('spoilt stations', () => {
+describe('spoilt stations', { timeout: 600_000 }, () => {
   // `npm run fuzz` goes through as many as one likes.
   it('the first of them are refused with a place, or read, surveyed and reported on without nonsense', async () => {
     await bundle({ entry: 'test/fuzz/index.ts', outDir: 'dist/fuzz-test', file: 'fuzz.mjs', format: 'es' });
@@ -31,7 +31,7 @@ describe('spoilt stations', () => {
     const status = await run({ from: 0, count: 200, worker, folder, say: (line) => said.push(line) });
     expect(said.at(-1), said.join('\n')).toBe('200 passed, 0 failed');
     expect(status).toBe(0);
-  }, 600_000);
+  });
   it('a number gives the same one every time, and another one others', () => {
     for (const number of [0, 7, 4711]) {
       expect(mangledStation(number)).toEqual(mangledStation(number));
@@ -52,7 +52,7 @@ describe('spoilt stations', () => {
   );
 });
 
-describe('the watchdog', () => {
+describe('the watchdog', { timeout: 300_000 }, () => {
   it.each([
     ['an endless loop', 1, 'hung', /not done after 1 s/],
     ['what takes all memory', 2, 'crashed', /memory/],
