@@ -16,9 +16,9 @@ export { groupNames, searchKinds, searchShelf, shelfGroups } from './catalog/sea
 export { fuseBreakingAmps, fuseRatings } from './catalog/wire/fuses.ts';
 export { parseWire } from './catalog/wire/parse-wire.ts';
 export { wireName } from './catalog/wire/wire.ts';
-export { quantityBounds } from './quantity/bounds.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
+export { asKept, type Limit, limitProblem, limits } from './quantity/limits.ts';
 export { parseQuantity, type QuantityKind } from './quantity/parse.ts';
 export { type BudgetSheetName, budgetSheet } from './reports/budget/budget-sheet.ts';
 export type * from './reports/budget/rows.ts';
@@ -65,12 +65,17 @@ export type { Problem } from './station/file/problem.ts';
 export { readStation } from './station/file/read.ts';
 export { readKind } from './station/file/read-kind.ts';
 export { plugOf } from './station/file/references.ts';
+export { savedText } from './station/file/saved-text.ts';
 export { writeStation } from './station/file/write.ts';
+export { freeName } from './station/free-name.ts';
 export { goTo, type History, recordChange, redo, startHistory, undo } from './station/history.ts';
+export { limitOfOwnFigure } from './station/own-figure.ts';
 export { classOf, drawnKind, hookupsOf, kindOf, portName, settingsIn } from './station/parts.ts';
 export type { Connector } from './station/schema/connector.ts';
 export { type ElementField, elementFields } from './station/schema/element-fields.ts';
+export { longestId } from './station/schema/numbers.ts';
 export type { Cable, CableEnd, Hookup, Mark, Plan, PortRef, Station, Unit } from './station/schema/schema.ts';
+export { type TextSort, textProblem } from './station/schema/text-problem.ts';
 export {
   type Actor,
   type Condition,

@@ -34,6 +34,34 @@ for (const { name, file, places } of broken) {
   });
 }
 
+test('a file that names what is not there is opened, and says where', async ({ page, address }, info) => {
+  await openScreen(page, address);
+  const file = info.outputPath('stray.station.json');
+  const good = await readFile(hut, 'utf8');
+  await writeFile(
+    file,
+    `\uFEFF${good.replace('"confirmed": true', '"confirmed": true, "overrides": { "output.vlots": 12 }')}`,
+  );
+  await openFile(page, file);
+  const dialog = page.getByRole('dialog', { name: 'It is open' });
+  await expect(dialog).toContainText('One thing in the file names nothing that is there');
+  await expect(dialog.getByRole('list', { name: 'Problems' })).toContainText('units[0].overrides["output.vlots"]');
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('heading', { name: 'Hut, 30 m', exact: true })).toBeVisible();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+});
+
+test('a name that no file may hold is refused beside its field, and what is typed stays', async ({ page, address }) => {
+  await openScreen(page, address);
+  await openFirstDraft(page);
+  const title = page.getByRole('textbox', { name: 'Title' });
+  await title.fill('Hut \u202E05');
+  await title.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('can’t be seen and does harm, U+202E');
+  await expect(title).toHaveValue('Hut \u202E05');
+  await expect(page.getByRole('heading', { name: 'Hut, 30 m, first draft' })).toBeVisible();
+});
+
 test('opening another file asks about unsaved changes first', async ({ page, address }) => {
   await openScreen(page, address);
   await openFirstDraft(page);
@@ -57,4 +85,7 @@ test('a number that can’t be read is refused beside its field', async ({ page,
   await expect(page.getByRole('alert')).toHaveText('“fast” is not a number.');
   await speed.press('Escape');
   await expect(speed).toHaveValue('15');
+  await speed.fill('300');
+  await speed.press('Enter');
+  await expect(page.getByRole('alert')).toHaveText('It has to be at most 100. Words a minute are 1 to 100.');
 });

@@ -37,7 +37,7 @@ export function tryCircuit(
   const opened: { part: number; amps: number }[] = [];
   let { reach: receive, restless } = new Bench(circuit, solvers, open).rest();
   const atFirst = receive;
-  for (let worst = worstFuse(circuit, receive); worst; worst = worstFuse(circuit, receive)) {
+  for (let worst = worstFuse(circuit, receive, open); worst; worst = worstFuse(circuit, receive, open)) {
     open.add(worst.part);
     opened.push(worst);
     ({ reach: receive, restless } = new Bench(circuit, solvers, open).rest());
@@ -83,11 +83,11 @@ function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number
   return read;
 }
 
-/** The fuse that is furthest beyond what it holds, or null. */
-function worstFuse(circuit: Circuit, reach: Reach): { part: number; amps: number } | null {
+/** Of the fuses that have not opened yet the one that is furthest beyond what it holds, or null. */
+function worstFuse(circuit: Circuit, reach: Reach, open: ReadonlySet<number>): { part: number; amps: number } | null {
   let worst: { part: number; amps: number; ratio: number } | null = null;
   circuit.parts.forEach((part, i) => {
-    if (part.kind !== 'resistor' || !part.fuse) return;
+    if (part.kind !== 'resistor' || !part.fuse || open.has(i)) return;
     const amps = Math.abs(reach.dc.ampsIn(i));
     const ratio = amps / (part as Resistor & { fuse: { ratedAmps: number } }).fuse.ratedAmps;
     if (ratio > opensAbove && (!worst || ratio > worst.ratio)) worst = { part: i, amps, ratio };

@@ -28,9 +28,9 @@ const strength = ({ averageWatts, gainDbi, ground }: Radiated): number =>
 export const powerDensity = (radiated: Radiated, distanceM: number): number =>
   strength(radiated) / (10 * distanceM ** 2);
 
-/** Metres within which a power density in mW/cm² is exceeded: √(P G k / (4π S)). */
+/** Metres within which a power density in mW/cm² is exceeded: √(P G k / (4π S)); none where nothing is radiated. */
 export const distanceToKeep = (radiated: Radiated, limitMwPerCm2: number): number =>
-  Math.sqrt(strength(radiated) / (10 * limitMwPerCm2));
+  Math.sqrt(Math.max(0, strength(radiated)) / (10 * limitMwPerCm2));
 
 /**
  * Watts at the antenna averaged over the time that counts: peak envelope power less the line's loss, times the mode's

@@ -60,7 +60,7 @@ export interface HarmonicVerdict {
 /**
  * A harmonic behind a filter against a limit. `harmonicDbc` is its level relative to the carrier before the filter
  * (negative), `rejectionDb` what the filter takes from it, `passDb` what it takes from the carrier. The limit is that of
- * the carrier behind the filter: `limitOf` is asked with it. Null where no limit applies.
+ * the carrier behind the filter: `limitOf` is asked with it. Null where no limit applies, and where no carrier arrives.
  *
  *     judgeHarmonic({ watts: 10, hertz: 7e6 }, { harmonicDbc: -15, rejectionDb: 24 }, part97Limit)?.within // false: 39 dB
  */
@@ -69,6 +69,7 @@ export function judgeHarmonic(
   { harmonicDbc, rejectionDb = 0, passDb = 0 }: { harmonicDbc: number; rejectionDb?: number; passDb?: number },
   limitOf: (carrier: Carrier) => SpuriousLimit | null,
 ): HarmonicVerdict | null {
+  if (!(carrier.watts > 0)) return null;
   const outDbm = dbmFromWatts(carrier.watts) - passDb;
   const allowed = limitOf({ ...carrier, watts: wattsFromDbm(outDbm) });
   if (!allowed) return null;

@@ -7,7 +7,7 @@ export interface RfArrival {
   readonly leak: boolean;
 }
 
-/** Arrivals by port; none at ports that are not in it. */
+/** Arrivals by port; none at ports that are not in it. They are a tree: whoever goes from `from` to `from` comes to the source. */
 export type RfArrivals = ReadonlyMap<number, RfArrival>;
 
 /** What one active source does in the station. */
@@ -83,13 +83,11 @@ export class RfSolution {
 export function wayTo(arrivals: RfArrivals, port: number): { ports: number[]; edges: number[] } {
   const ports: number[] = [];
   const edges: number[] = [];
-  const seen = new Set<number>();
-  for (let at: number | null = port; at !== null && !seen.has(at); ) {
-    seen.add(at);
-    ports.unshift(at);
+  for (let at: number | null = port; at !== null; ) {
+    ports.push(at);
     const arrival = arrivals.get(at);
-    if (arrival?.edge !== null && arrival?.edge !== undefined) edges.unshift(arrival.edge);
+    if (arrival?.edge !== null && arrival?.edge !== undefined) edges.push(arrival.edge);
     at = arrival?.from ?? null;
   }
-  return { ports, edges };
+  return { ports: ports.reverse(), edges: edges.reverse() };
 }

@@ -3,6 +3,7 @@ import {
   formatDbm,
   formatLength,
   formatMs,
+  formatNumber,
   formatOhms,
   formatPercent,
   formatRating,
@@ -28,6 +29,6 @@ export function fillMessage(template: string, values: Readonly<Record<string, nu
     const value = values[name];
     if (value === undefined) return whole;
     if (typeof value === 'string') return value;
-    return unit === undefined ? String(value) : (writers[unit]?.(value) ?? whole);
+    return unit === undefined ? formatNumber(value) : (writers[unit]?.(value) ?? whole);
   });
 }

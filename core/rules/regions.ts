@@ -12,15 +12,20 @@ export interface RfRegion {
 }
 
 /** The regions that have a source. */
-export const regionsOf = remember((trial: Trial): readonly RfRegion[] => {
+export const regionsOf = remember((trial: Trial): readonly RfRegion[] =>
+  everyRegionOf(trial).filter(({ sources }) => sources.length > 0),
+);
+
+/** All regions in which RF goes anywhere, those that only receive too. */
+export const everyRegionOf = remember((trial: Trial): readonly RfRegion[] => {
   const { sources, loads, edges } = trial.circuit.rf;
   const { rf } = trial.receive;
   const at = <T>(items: readonly T[], port: (item: T) => number) => groupBy(items, (item) => rf.regionOf(port(item)));
-  const [loadsAt, edgesAt] = [at(loads, (l) => l.port), at(edges, (e) => e.a)];
-  return [...at(sources, (s) => s.port)].map(([number, own]) => {
+  const [sourcesAt, loadsAt, edgesAt] = [at(sources, (s) => s.port), at(loads, (l) => l.port), at(edges, (e) => e.a)];
+  return [...new Set([...sourcesAt.keys(), ...edgesAt.keys()])].map((number) => {
     const here = loadsAt.get(number) ?? [];
     const receivers = here.filter((l) => l.spec.role === 'receiver');
-    return { number, sources: own, loads: here, receivers, edges: edgesAt.get(number) ?? [] };
+    return { number, sources: sourcesAt.get(number) ?? [], loads: here, receivers, edges: edgesAt.get(number) ?? [] };
   });
 });
 

@@ -131,16 +131,18 @@ export function leastWaysFrom(
 ): (to: number) => Way | null {
   const ohms = new Map([[from, 0]]);
   const came = new Map<number, readonly [number, number]>();
+  const settled = new Set<number>();
   const open = new NearestFirst();
   open.put(from, 0);
   for (let next = open.take(); next && next.node !== until; next = open.take()) {
     const { node } = next;
-    // Another way to it was shorter.
-    if (next.ohms > (ohms.get(node) ?? 0)) continue;
+    // Another way to it was shorter. Whatever the ohms are, each node is gone on from once.
+    if (settled.has(node)) continue;
+    settled.add(node);
     for (const [part, other] of at[node] ?? []) {
-      if (!joins(part)) continue;
+      if (!joins(part) || settled.has(other)) continue;
       const there = next.ohms + (circuit.parts[part] as Resistor).ohms;
-      if (there >= (ohms.get(other) ?? Number.POSITIVE_INFINITY)) continue;
+      if (!(there < (ohms.get(other) ?? Number.POSITIVE_INFINITY))) continue;
       ohms.set(other, there);
       came.set(other, [part, node]);
       open.put(other, there);
@@ -152,9 +154,9 @@ export function leastWaysFrom(
     for (let node = to; node !== from; ) {
       const step = came.get(node);
       if (!step) return null;
-      parts.unshift(step[0]);
+      parts.push(step[0]);
       node = step[1];
     }
-    return { parts, ohms: ohms.get(to) ?? 0 };
+    return { parts: parts.reverse(), ohms: ohms.get(to) ?? 0 };
   };
 }

@@ -2,6 +2,7 @@ import type { CableKind } from './schema/cable-kind.ts';
 import type { Connector } from './schema/connector.ts';
 import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema/schema.ts';
 import type { UnitKind } from './schema/unit-kind.ts';
+import { keepNamed, takeAlong } from './take-along.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
 export interface Carried {
@@ -38,27 +39,29 @@ export type Change =
 export function edit(station: Station, change: Change): Station {
   switch (change.type) {
     case 'addUnits':
-      return { ...carry(station, change.carried), units: [...station.units, ...change.units] };
-    case 'updateUnit':
-      return { ...station, units: update(station.units, change.id, change.set) };
+      return addUnits(station, change.units, change.carried);
+    case 'updateUnit': {
+      const changed = { ...station, units: update(station.units, change.id, change.set) };
+      return change.set.kind === undefined ? changed : takeAlong(station, changed);
+    }
     case 'moveUnits': {
       const moves = new Map(change.moves.map((m) => [m.id, m.position]));
       return { ...station, units: station.units.map((u) => moveUnit(u, moves.get(u.id))) };
     }
     case 'removeUnits':
-      return removeUnits(station, new Set(change.ids));
+      return takeAlong(station, removeUnits(station, new Set(change.ids)));
     case 'addCables':
       return { ...carry(station, change.carried), cables: [...station.cables, ...change.cables] };
     case 'updateCable':
       return { ...carry(station, change.carried), cables: update(station.cables, change.id, change.set) };
     case 'removeCables':
-      return { ...station, cables: station.cables.filter((c) => !change.ids.includes(c.id)) };
+      return takeAlong(station, { ...station, cables: station.cables.filter((c) => !change.ids.includes(c.id)) });
     case 'addHookup':
       return { ...station, hookups: [...station.hookups, change.hookup] };
     case 'updateHookup':
       return { ...station, hookups: update(station.hookups, change.id, change.set) };
     case 'removeHookup':
-      return removeHookup(station, change.id);
+      return takeAlong(station, removeHookup(station, change.id));
     case 'addMarks':
       return { ...station, marks: [...(station.marks ?? []), ...change.marks] };
     case 'updateMark':
@@ -66,7 +69,7 @@ export function edit(station: Station, change: Change): Station {
     case 'removeMarks':
       return removeMarks(station, new Set(change.ids));
     case 'setKind':
-      return setKind(carry(station, { connectors: change.connectors }), change.id, change.kind);
+      return takeAlong(station, setKind(carry(station, { connectors: change.connectors }), change.id, change.kind));
     case 'setPlan':
       return { ...station, plan: { ...station.plan, ...change.set } };
     case 'describe':
@@ -85,6 +88,16 @@ export function edit(station: Station, change: Change): Station {
     case 'all':
       return change.changes.reduce(edit, station);
   }
+}
+
+/** Units of a kind that the document describes otherwise than they bring along are of the document's kind. */
+function addUnits(station: Station, units: readonly Unit[], carried: Carried = {}): Station {
+  const next = carry(station, carried);
+  const fitted = units.map((unit) => {
+    const [was, is] = [carried.kinds?.[unit.kind], next.kinds[unit.kind]];
+    return was && is && was !== is ? keepNamed(unit, { was, is }) : unit;
+  });
+  return { ...next, units: [...station.units, ...fitted] };
 }
 
 function carry(station: Station, carried: Carried = {}): Station {

@@ -1,4 +1,4 @@
-import { type AudioRow, formatOhms, formatVolts, writeCsv } from '../../core/index.ts';
+import { type AudioRow, formatDecimals, formatOhms, formatVolts, writeCsv } from '../../core/index.ts';
 import { asJson, type Command, isAsked } from './command.ts';
 import { textTable } from './table.ts';
 
@@ -27,7 +27,7 @@ const textOf = (rows: readonly AudioRow[]): string =>
       formatOhms(r.loadOhms),
       r.sink,
       formatVolts(r.volts),
-      r.dbu.toFixed(1),
+      formatDecimals(r.dbu, 1),
       volts(r.fullVolts),
       volts(r.overloadVolts),
       volts(r.dcVolts),

@@ -1,7 +1,9 @@
 import {
   type Budget,
+  formatAmpHours,
   formatAmps,
   formatHours,
+  formatMillivolts,
   formatPercent,
   formatRating,
   formatVolts,
@@ -63,15 +65,13 @@ const ways = ({ ways }: Budget): string =>
     ways.flatMap((way) => [
       [`${way.supply} to ${way.port}`, way.hookupName, 'gives', '', formatVolts(way.supplyVolts)],
       ...way.parts.map((p) => [
-        ...[`  ${p.name}`, '', p.back ? 'back' : 'out', formatAmps(p.amps), millivolts(p.dropVolts)],
+        ...[`  ${p.name}`, '', p.back ? 'back' : 'out', formatAmps(p.amps), formatMillivolts(p.dropVolts)],
       ]),
-      ['  All of them', '', '', '', millivolts(way.dropVolts)],
+      ['  All of them', '', '', '', formatMillivolts(way.dropVolts)],
       ['  The load', '', 'gets', '', formatVolts(way.loadVolts)],
     ]),
     '',
   );
-
-const millivolts = (volts: number): string => `${(volts * 1000).toFixed(1).replace('-', '−')} mV`;
 
 const fuses = ({ fuses }: Budget): string =>
   textTable(
@@ -108,7 +108,7 @@ const batteries = ({ batteries }: Budget): string =>
     batteries.map((b) => [
       ...[b.name, b.hookupName, `${formatPercent(b.charge)} of ${b.ampHours} Ah`, formatAmps(b.averageAmps)],
       ...[formatAmps(b.sendingAmps), formatAmps(b.peakAmps), formatHours(b.hours), formatHours(b.usableHours)],
-      ...[b.quits ?? '', `${b.unusableAh.toFixed(1)} Ah`, formatHours(b.planHours)],
+      ...[b.quits ?? '', formatAmpHours(b.unusableAh), formatHours(b.planHours)],
     ]),
     '',
   );

@@ -1,16 +1,21 @@
-import { type FailureStudy, type Finding, studyFailures, writeCsv } from '../../core/index.ts';
-import { asJson, type Command } from './command.ts';
+import { type FailureStudy, type Finding, type Station, studyFailures, writeCsv } from '../../core/index.ts';
+import { asJson, type Command, type Options } from './command.ts';
 
 export const failures: Command = {
   summary: 'what happens when one thing fails: a core, a contact, a fuse, a relay, a supply',
   forms: ['json', 'csv'],
   run({ station, options }) {
     const studies = studyFailures(station).filter((s) => !options.hookup || s.hookups.includes(options.hookup.id));
-    if (options.form === 'json') return { text: asJson({ failures: studies.map(plain) }), status: 0 };
-    if (options.form === 'csv') return { text: csvOf(studies), status: 0 };
-    return { text: `${station.title}\n\n${textOf(studies)}`, status: 0 };
+    return { text: writeFailures(station, studies, options.form), status: 0 };
   },
 };
+
+/** Failures that were looked at, in one of the forms that the command has. */
+export function writeFailures(station: Station, studies: readonly FailureStudy[], form: Options['form']): string {
+  if (form === 'json') return asJson({ failures: studies.map(plain) });
+  if (form === 'csv') return csvOf(studies);
+  return `${station.title}\n\n${textOf(studies)}`;
+}
 
 /** What comes of a failure, consequences of consequences and mere advice left out. */
 const harmOf = ({ findings }: FailureStudy): readonly Finding[] =>

@@ -81,6 +81,7 @@ async function run(args: readonly string[]): Promise<{ text: string; status: num
     const list = read.problems.map(({ place, message }) => `${place}: ${message}`).join('\n');
     throw new Refusal(`${file} is not a station that can be read:\n${list}`);
   }
+  for (const { place, message } of read.remarks) process.stderr.write(`${place}: ${message}\n`);
   const options: Options = {
     form,
     hookup: findHookup(read.station, values.hookup),

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
-import { type Problem, readStation, type Station } from '../../core/index.ts';
+import { readStation } from '../../core/index.ts';
 
 /** What a station file holds, or every problem in it. `hut` alone means the sample of that name. */
-export function openFile(name: string): { station: Station } | { problems: Problem[] } {
+export function openFile(name: string): ReturnType<typeof readStation> {
   const file = existsSync(name) ? name : sampleFile(name);
   if (file === null) return { problems: [{ place: name, message: 'There is no such file.' }] };
   try {

@@ -1,7 +1,11 @@
 import {
   formatDbm,
+  formatDecimals,
   formatHertz,
+  formatImpedance,
+  formatLoss,
   formatPercent,
+  formatSwr,
   formatVolts,
   formatWatts,
   type RfEnd,
@@ -27,27 +31,20 @@ export const rf: Command = {
   },
 };
 
-const db = (value: number): string => `${value.toFixed(2)} dB`;
-const swr = (value: number): string => (value > 99 ? 'over 99' : value.toFixed(2));
-const ohms = ({ re, im }: { re: number; im: number }): string => {
-  if (!Number.isFinite(re)) return 'open';
-  return `${re.toPrecision(3)} ${im < 0 ? '−' : '+'} j${Math.abs(im).toPrecision(3)} Ω`;
-};
-
 function textOf(r: RfReport): string {
   const rows = r.stages.map((s) => [
     s.by,
-    s.by === '' ? '' : db(s.lossDb) + (s.tolerance ? ` ± ${formatPercent(s.tolerance)}` : ''),
+    s.by === '' ? '' : formatLoss(s.lossDb) + (s.tolerance ? ` ± ${formatPercent(s.tolerance)}` : ''),
     s.port,
     formatWatts(s.forwardWatts),
     formatWatts(s.reflectedWatts),
-    swr(s.swr),
-    ohms(s.ohms),
+    formatSwr(s.swr),
+    formatImpedance(s.ohms),
     formatVolts(s.peakVolts),
   ]);
   const head = ['Through', 'Loses', 'To', 'Forward', 'Reflected', 'SWR', 'Impedance', 'Peak'];
   const stairs = r.staircase.map((s, i) => [
-    ...[s.name, i === 0 ? '' : db(s.lossDb).replace('-', '−'), formatDbm(s.dbm), formatWatts(s.watts)],
+    ...[s.name, i === 0 ? '' : formatLoss(s.lossDb), formatDbm(s.dbm), formatWatts(s.watts)],
   ]);
   const most = r.mostWatts === null ? '' : `; it can be set to ${formatWatts(r.mostWatts)}`;
   return [
@@ -60,7 +57,7 @@ function textOf(r: RfReport): string {
   ].join('\n');
 }
 
-const metres = (value: number | null): string => (value === null ? 'no limit' : `${value.toFixed(1)} m`);
+const metres = (value: number | null): string => (value === null ? 'no limit' : `${formatDecimals(value, 1)} m`);
 
 function endLines(end: RfEnd): string[] {
   const doubt =
@@ -69,10 +66,10 @@ function endLines(end: RfEnd): string[] {
       : end.doubt === 'beyond'
         ? ' (outside its table of impedances)'
         : '';
-  const lines = [`${end.name} takes ${formatWatts(end.watts)} in ${ohms(end.ohms)}${doubt}.`];
+  const lines = [`${end.name} takes ${formatWatts(end.watts)} in ${formatImpedance(end.ohms)}${doubt}.`];
   for (const h of end.harmonics) {
     const margins = [margin(h.part97MarginDb, '47 CFR 97.307'), margin(h.categoryAMarginDb, 'ITU-R SM.329 category A')];
-    lines.push(`  Harmonic ${h.order}: ${formatDbm(h.dbm)}, ${margins.filter((m) => m !== '').join(', ')}.`);
+    lines.push(`  Harmonic ${h.order}: ${[formatDbm(h.dbm), ...margins.filter((m) => m !== '')].join(', ')}.`);
   }
   if (end.keepM) {
     const { averageWatts, uncontrolled, controlled, nearFieldM } = end.keepM;
@@ -85,8 +82,9 @@ function endLines(end: RfEnd): string[] {
   return lines;
 }
 
+/** Nothing where there is no limit, or no harmonic. */
 function margin(db: number | null, limit: string): string {
-  if (db === null) return '';
+  if (db === null || !Number.isFinite(db)) return '';
   return db >= 0 ? `${db.toFixed(1)} dB inside ${limit}` : `${(-db).toFixed(1)} dB over ${limit}`;
 }
 

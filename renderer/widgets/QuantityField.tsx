@@ -1,13 +1,14 @@
-import { parseQuantity, type QuantityKind, quantityBounds } from '../../core/index.ts';
+import { asKept, type Limit, limitProblem, parseQuantity, type QuantityKind } from '../../core/index.ts';
 import { TextField } from './TextField.tsx';
 
 interface Props {
   label: string;
   value: number;
-  kind: QuantityKind;
+  /** What such a figure can be, by the table that files are read by; its unit is the field's. */
+  limit: Limit;
   onCommit: (value: number) => void;
   format?: (value: number) => string;
-  /** Narrower limits than a document has for such a quantity, in the field's own unit; they are shown while it is edited. */
+  /** Narrower limits than a document has for such a figure, in the field's own unit. */
   least?: number;
   most?: number;
   after?: React.ReactNode;
@@ -27,29 +28,25 @@ const unitWords: Record<QuantityKind, string> = {
 };
 
 /** A number with its unit; what people type (`20 ft`, `13,8`, `200 mW`) is understood or refused with a sentence. */
-export function QuantityField({ label, value, kind, onCommit, format, after, ...own }: Props) {
-  const { least, most } = { ...quantityBounds[kind], ...own };
+export function QuantityField({ label, value, limit, onCommit, format, after, ...own }: Props) {
+  const row = { ...limit, ...own };
+  const kind = limit.unit === 'share' ? 'number' : limit.unit;
   const say = (n: number) => (format ? format(n) : plain(n, kind));
-  const written = say(value);
-  const limits = [
-    own.least === undefined ? '' : `from ${say(own.least)}`,
-    own.most === undefined ? '' : `to ${say(own.most)}`,
-  ];
   const commit = (text: string) => {
     const parsed = parseQuantity(text, kind);
     if ('problem' in parsed) return parsed.problem;
-    if (parsed.value < least) return `It has to be at least ${say(least)}.`;
-    if (parsed.value > most) return `It has to be at most ${say(most)}.`;
-    onCommit(parsed.value);
-    return undefined;
+    const kept = asKept(parsed.value, limit);
+    const problem = limitProblem(kept, row, say);
+    if (problem === undefined) onCommit(kept);
+    return problem;
   };
   return (
     <TextField
       label={label}
-      value={written}
+      value={say(value)}
       onCommit={commit}
       after={after}
-      hint={limits.filter(Boolean).join(' ')}
+      hint={`from ${say(row.least)} to ${say(row.most)}`}
       figures
     />
   );

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { type TextSort, textProblem } from '../../core/index.ts';
 import './fields.css';
 
 interface Props {
@@ -7,6 +8,8 @@ interface Props {
   /** Called on Enter or when the field is left, with what changed; gives a sentence where it can't be taken. */
   onCommit: (value: string) => string | undefined;
   multiline?: boolean;
+  /** What a file may hold here; a note where it has several lines, else a line. */
+  sort?: TextSort;
   /** Something short after the field: a tag, a button. */
   after?: React.ReactNode;
   figures?: boolean;
@@ -22,6 +25,7 @@ export function TextField({
   value,
   onCommit,
   multiline = false,
+  sort = multiline ? 'text' : 'line',
   after,
   figures = false,
   hint = '',
@@ -30,15 +34,16 @@ export function TextField({
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
+  const take = (text: string) => textProblem(text, sort) ?? onCommit(text);
   const commit = () => {
     if (typed === null) return;
-    const sentence = typed === value ? undefined : onCommit(typed);
+    const sentence = typed === value ? undefined : take(typed);
     setProblem(sentence ?? '');
     if (!sentence) setTyped(null);
   };
   const type = (text: string) => {
     setTyped(text);
-    if (live) setProblem(onCommit(text) ?? '');
+    if (live) setProblem(take(text) ?? '');
   };
   const shared = {
     id,

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { createStation } from '../../core/station/create.ts';
+import { wholeOf } from '../../core/station/file/pieces.ts';
 import { findBrokenReferences } from '../../core/station/file/references.ts';
 import { type UnitKind, unitKindSchema } from '../../core/station/schema/unit-kind.ts';
 
@@ -19,7 +20,7 @@ describe.each(shelf)('unit kind $id', ({ id, kind }) => {
   });
 
   it('names connectors, contacts and ports that it has', () => {
-    expect(findBrokenReferences({ ...createStation(), kinds: { [id]: kind }, connectors })).toEqual([]);
+    expect(findBrokenReferences(wholeOf({ ...createStation(), kinds: { [id]: kind }, connectors }))).toEqual([]);
   });
 
   it('names contacts that it has where an actor feels, a limit holds or the case is not joined', () => {

@@ -26,6 +26,16 @@ const problems = (station: Station) => {
 };
 
 describe('placing a unit', () => {
+  it('of a kind with the longest id that there is gives it an id that a file can hold', () => {
+    const id = 'k'.repeat(80);
+    const own = { kind: kindNamed('tee-piece'), connectors: {} };
+    const twice = [1, 2, 3].reduce(
+      (station) => edit(station, placeUnit(station, id, { x: 0, y: 0 }, own)),
+      createStation(),
+    );
+    expect(twice.units.map((u) => u.id)).toEqual([id, `${'k'.repeat(78)}-2`, `${'k'.repeat(78)}-3`]);
+    expect(problems(twice)).toEqual([]);
+  });
   it.each(shelf)('$id gives a document that opens by itself', ({ id }) => {
     const station = place(createStation(), id);
     expect(station.units[0]).toMatchObject({ id, kind: id });
@@ -151,6 +161,14 @@ describe('laying a cable', () => {
     // 3 m across and 1 m down: 4 m, and a fifth of it.
     expect(lay(apart, 'paddle.out', 'keyer.paddle').cables[0]?.lengthM).toBe(4.8);
     expect(lay(apart, 'fused-strip.one', 'cw-transmitter-3w.power').cables[0]?.lengthM).toBe(0.3);
+  });
+
+  it('is never longer than a file may hold, whatever the scale', () => {
+    const scaled = edit(desk, { type: 'describe', set: { settings: { metresPerUnit: 10 } } });
+    const apart = edit(scaled, { type: 'moveUnits', moves: [{ id: 'keyer', position: { x: 9000, y: 100 } }] });
+    const laid = lay(apart, 'paddle.out', 'keyer.paddle');
+    expect(laid.cables[0]?.lengthM).toBe(10_000);
+    expect(readStation(writeStation(laid))).toHaveProperty('station');
   });
 
   it('is thick enough for its current over its length', () => {

@@ -18,7 +18,18 @@ describe('figures for reading', () => {
     [format.formatDbm(-0.44), '−0.4 dBm'],
     [format.formatDbm(Number.NEGATIVE_INFINITY), 'none'],
     [format.formatOhms(0.0104), '10.4 mΩ'],
-    [format.formatOhms(Number.POSITIVE_INFINITY), '∞ Ω'],
+    [format.formatOhms(Number.POSITIVE_INFINITY), 'open'],
+    [format.formatImpedance({ re: 50, im: 0 }), '50.0 + j0 Ω'],
+    [format.formatImpedance({ re: 35.24, im: -12 }), '35.2 − j12.0 Ω'],
+    [format.formatImpedance({ re: Number.POSITIVE_INFINITY, im: 0 }), 'open'],
+    [format.formatImpedance({ re: 0, im: Number.NEGATIVE_INFINITY }), 'open'],
+    [format.formatLoss(0.2), '0.20 dB'],
+    [format.formatLoss(-11.3), '−11.30 dB'],
+    [format.formatLoss(Number.POSITIVE_INFINITY), 'all'],
+    [format.formatSwr(1.5), '1.50'],
+    [format.formatSwr(Number.POSITIVE_INFINITY), 'over 99'],
+    [format.formatHours(Number.POSITIVE_INFINITY), 'no end'],
+    [format.formatMillivolts(-0.0204), '−20.4 mV'],
     [format.formatMs(2.5), '2.5 ms'],
     [format.formatLength(0.6), '0.60 m'],
     [format.formatLength(0.762, 'feet'), '2 ft 6 in'],
@@ -26,6 +37,24 @@ describe('figures for reading', () => {
     [format.formatPercent(0.254), '25 %'],
     [format.formatPercent(0.0213), '2.1 %'],
   ])('%s', (text, wanted) => expect(text).toBe(wanted));
+});
+
+describe('what is no figure', () => {
+  const { formatImpedance, formatLength, formatWithin, ...others } = format;
+  const writers: [string, (value: number) => string][] = [
+    ...Object.entries(others).map(([name, write]): [string, (value: number) => string] => [name, (v) => write(v, 2)]),
+    ['formatImpedance, ohms', (re) => formatImpedance({ re, im: 1 })],
+    ['formatImpedance, reactance', (im) => formatImpedance({ re: 1, im })],
+    ['formatLength, metric', (metres) => formatLength(metres)],
+    ['formatLength, feet', (metres) => formatLength(metres, 'feet')],
+    ['formatWithin, from', (from) => formatWithin({ from, to: 1 })],
+    ['formatWithin, to', (to) => formatWithin({ from: 1, to })],
+  ];
+  it.each(writers)('gets a word: %s', (_, write) => {
+    for (const value of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])
+      expect(write(value)).toMatch(/not known|endless|open|none|all|no end|over 99/);
+    expect(write(Number.NaN)).toMatch(/not known/);
+  });
 });
 
 describe('decibels', () => {

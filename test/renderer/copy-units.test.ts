@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { layCable } from '../../core/catalog/laying/lay.ts';
-import { createStation, edit, placeUnit } from '../../core/index.ts';
+import { createStation, edit, placeUnit, type Unit } from '../../core/index.ts';
 import { copyUnits } from '../../renderer/app/editing/copy-units.ts';
 
 function paddleAndKeyer() {
@@ -28,4 +28,13 @@ test('in another station names that are free there are kept', () => {
   const { units, cables } = copyUnits(paddleAndKeyer(), ['paddle', 'keyer'], createStation());
   expect(units.map((u) => u.name)).toEqual(['Paddle', 'Keyer']);
   expect(cables.map((c) => c.number)).toEqual(['K1']);
+});
+
+test('a name that ends in more digits than can be counted is copied, and an id is not longer than ids are', () => {
+  const name = 'Paddle 99999999999999999';
+  const station = edit(paddleAndKeyer(), { type: 'updateUnit', id: 'paddle', set: { name } });
+  expect(copyUnits(station, ['paddle'], station).units.map((u) => u.name)).toEqual([`${name} 2`]);
+  const long = { ...station.units[0], id: 'x'.repeat(80) } as Unit;
+  const from = { ...station, units: [long], cables: [] };
+  expect(copyUnits(from, [long.id], from).units.map((u) => u.id)).toEqual([`${'x'.repeat(78)}-2`]);
 });

@@ -155,3 +155,19 @@ test('sixty units with a hundred and twenty cables criss-cross are routed within
   expect(routeCables(cards, cables).size).toBe(120);
   expect(process.cpuUsage(start).user / 1000).toBeLessThan(3000);
 });
+
+test('units at opposite ends of the widest paper are joined like others, not with a lane for every pixel between', () => {
+  const far = 1_000_000;
+  const away: Rect = { ...right, x: far, y: -far };
+  const cable: RouteRequest = {
+    ...across('D1', 45, 0),
+    b: { x: far, y: 45 - far, side: 'left' },
+  };
+  const route = routeCables([left, away], [cable]).get('D1') as Point[];
+  expect([route[0], route.at(-1)]).toEqual([
+    { x: 108, y: 45 },
+    { x: far, y: 45 - far },
+  ]);
+  for (const [p, q] of runs(route)) expect(p.x === q.x || p.y === q.y).toBe(true);
+  expect(route.length).toBeLessThanOrEqual(6);
+});

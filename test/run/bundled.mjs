@@ -1,4 +1,4 @@
-// npm run bench, npm run cases: bundles what is listed here, as Node doesn't run TypeScript before version 22, and runs it.
+// npm run bench, cases, fuzz: bundles what is listed here, as Node doesn't run TypeScript before version 22, and runs it.
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { root, setUp } from '../../electron/start/set-up.mjs';
@@ -7,6 +7,7 @@ import { root, setUp } from '../../electron/start/set-up.mjs';
 const entries = {
   bench: { computing: 'test/bench/index.ts', drawing: 'test/bench/drawing/index.ts' },
   cases: { report: 'test/cases/report.ts' },
+  fuzz: { fuzz: 'test/fuzz/index.ts' },
 };
 /** These find their own files beside them. */
 const external = ['playwright-core', '@playwright/test', 'vite', '@vitejs/plugin-react'];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { shelf } from '../../core/catalog/kinds/index.ts';
+import { limits } from '../../core/quantity/limits.ts';
 import { type ElementField, elementFields } from '../../core/station/schema/element-fields.ts';
 
 const field = (type: keyof typeof elementFields, name: string) => elementFields[type].find((f) => f.name === name);
@@ -10,13 +11,11 @@ describe('the fields of elements', () => {
       name: 'minV',
       optional: false,
       holds: 'number',
-      unit: 'V',
-      least: -100_000,
-      most: 100_000,
+      limit: limits.volts,
     });
-    expect(field('rfPath', 'saturationDbm')).toMatchObject({ optional: true, holds: 'number', unit: 'dBm' });
-    expect(field('battery', 'charge')).toMatchObject({ unit: 'share', least: 0, most: 1 });
-    expect(field('diode', 'emission')).toMatchObject({ unit: 'number', least: 0.5, most: 4 });
+    expect(field('rfPath', 'saturationDbm')).toMatchObject({ optional: true, holds: 'number', limit: { unit: 'dBm' } });
+    expect(field('battery', 'charge')).toMatchObject({ limit: { unit: 'share', least: 0, most: 1 } });
+    expect(field('diode', 'emission')).toMatchObject({ limit: { unit: 'number', least: 0.5, most: 4 } });
   });
 
   it('tell contacts from ports, and know choices, flags, rows and conditions', () => {
@@ -24,7 +23,10 @@ describe('the fields of elements', () => {
     expect(field('rfPath', 'a')?.holds).toBe('id');
     expect(field('conductor', 'measures')?.holds).toBe('flag');
     expect(field('supply', 'beyond')).toMatchObject({ holds: 'choice', options: ['limits', 'shutsDown', 'sags'] });
-    expect(field('rfLoad', 'table')).toMatchObject({ holds: 'rows', fields: [{ unit: 'Hz' }, { unit: 'ohm' }, {}] });
+    expect(field('rfLoad', 'table')).toMatchObject({
+      holds: 'rows',
+      fields: [{ limit: { unit: 'Hz' } }, { limit: { unit: 'ohm' } }, {}],
+    });
     expect(elementFields.load.at(-1)).toEqual({ name: 'when', optional: true, holds: 'condition' });
   });
 

@@ -16,6 +16,10 @@ describe('a unit kind as a file', () => {
     expect(writeKind(read)).toBe(written);
   });
 
+  it('is read with the mark of an encoding before it', () => {
+    expect(readKind(`\uFEFF${text}`)).toEqual(readKind(text));
+  });
+
   it('carries the connectors that it uses and no others', () => {
     expect(Object.keys(JSON.parse(text).connectors)).toEqual(['mono-635-jack']);
   });
@@ -50,6 +54,18 @@ describe('reading a broken one', () => {
       broken((k) => Object.assign(k.kind.elements[0], { to: 'out.ring' })),
       'kind.elements[0].to',
       /no contact/,
+    ],
+    [
+      'the prototype as a key',
+      text.replace('"connectors": {', '"connectors": { "__proto__": {},'),
+      'connectors.__proto__',
+      /“__proto__” can’t be a name/,
+    ],
+    [
+      'a name that drives a terminal',
+      broken((k) => Object.assign(k.kind, { name: '\u001b[2J' })),
+      'kind.name',
+      /U\+001B/,
     ],
     ['20 MB of nothing', ' '.repeat(20_000_001), 'file', /a unit kind file is at most 20 MB/],
   ])('%s', (_name, given, place, words) => {

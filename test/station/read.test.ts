@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readStation } from '../../core/station/file/read.ts';
 import { writeStation } from '../../core/station/file/write.ts';
@@ -43,6 +45,11 @@ const cases: Case[] = [
     name: 'a port that isn’t there',
     text: broken((s) => Object.assign(s.cables[1]?.b ?? {}, { port: 'nope' })),
     problems: [['cables[1].b.port', /Transmitter has no port “nope”; it has power, key, antenna/]],
+  },
+  {
+    name: 'a fuse of no amperes, of which nothing could be a share',
+    text: broken((s) => Object.assign(s.cables[1] ?? {}, { fuse: { amps: 0, family: 'blade', atM: 0 } })),
+    problems: [['cables[1].fuse.amps', /at least 0\.001/]],
   },
   {
     name: 'a negative length and a duty of 7, both told',
@@ -106,6 +113,62 @@ const cases: Case[] = [
     problems: [['cables[0].hookups[0]', /no hook-up “x”/]],
   },
   {
+    name: 'one thing of every kind wrong, all of it told',
+    text: broken((s) => {
+      Object.assign(s, { title: 'a\u0007' });
+      Object.assign(s.units[0] ?? {}, { overrides: { 'output.volts': 1e9 } });
+      Object.assign(s.cables[1] ?? {}, { lengthM: -3, colour: 'red' });
+      Object.assign(s.cables[2]?.b ?? {}, { port: 'nope' });
+      Object.assign(s.kinds.keyer ?? {}, { ports: [] });
+      Object.assign(s.kinds.paddle ?? {}, { source: '' });
+    }),
+    problems: [
+      ['title', /U\+0007/],
+      ['cables[1].lengthM', /at least 0\. Metres are 0 to 10,000\./],
+      ['cables[1].colour', /not known/],
+      ['kinds.keyer.ports', /must not be empty/],
+      ['kinds.paddle.source', /where its figures are from/],
+      ['units[0].overrides["output.volts"]', /Volts are −100,000 to 100,000\./],
+      ['cables[2].b.port', /no port “nope”/],
+    ],
+  },
+  {
+    name: 'a connector that can’t be read, told once and not at every contact of it',
+    text: broken((s) => Object.assign(s.connectors['mono-35-jack'] ?? {}, { contacts: 5 })),
+    problems: [['connectors["mono-35-jack"].contacts', /a list/]],
+  },
+  {
+    name: 'an actor that feels a port that isn’t there, as the kind editor says it',
+    text: broken((s) =>
+      Object.assign(s.kinds.paddle?.actors?.[0] ?? {}, { feels: { type: 'rfAbove', port: 'x', dbm: 1 } }),
+    ),
+    problems: [['kinds.paddle.actors[0].feels.port', /no port “x”/]],
+  },
+  {
+    name: 'a name that the language has',
+    text: broken((s) => {
+      Object.assign(s.units[0] ?? {}, { settings: { toString: 'a' } });
+      Object.assign(s.cables[0] ?? {}, { kind: 'valueOf', plugs: { a: 'hasOwnProperty' } });
+      Object.assign(Object.values(s.connectors)[0] ?? {}, { family: 'constructor' });
+    }),
+    problems: [
+      ['units[0].settings.toString', /“toString” can’t be an id/],
+      ['cables[0].kind', /“valueOf” can’t be an id/],
+      ['cables[0].plugs.a', /“hasOwnProperty”/],
+      [/^connectors.*\.family$/, /“constructor”/],
+    ],
+  },
+  {
+    name: 'the prototype as a key, wherever it is',
+    text: text
+      .replace('"kinds": {', '"kinds": { "__proto__": { "ports": [] },')
+      .replace('"plan": {', '"plan": { "__proto__": 1,'),
+    problems: [
+      ['plan.__proto__', /“__proto__” can’t be a name/],
+      ['kinds.__proto__', /“__proto__” can’t be a name/],
+    ],
+  },
+  {
     name: 'a contact that the plug has not',
     text: broken((s) => Object.assign(s.cables[0] ?? {}, { wiring: [{ a: 'plus', b: 'ring' }] })),
     problems: [['cables[0].wiring[0].b', /no contact “ring”/]],
@@ -129,7 +192,78 @@ describe('reading a broken file', () => {
     const read = readStation(broken((s) => Object.assign(s, { units: Array.from({ length: 1000 }, () => ({})) })));
     if (!('problems' in read)) throw new Error('it was read');
     expect(read.problems.length).toBeLessThanOrEqual(201);
-    expect(read.problems.at(-1)?.message).toMatch(/and \d+ more problems/);
+    expect(read.problems.at(-1)?.message).toMatch(/^There are \d+ more problems/);
+  });
+});
+
+describe('reading', () => {
+  it('passes over the mark of an encoding', () => {
+    expect(readStation(`\uFEFF${text}`)).toEqual(readStation(text));
+  });
+  it.each(['hut', 'hut-first-draft', 'hut-amplifier', 'club-hall', 'hill-table', 'two-metre-mast', 'old-and-new'])(
+    'has no remark on %s',
+    (name) => {
+      expect(readStation(sampleText(name))).toMatchObject({ remarks: [] });
+    },
+  );
+  it('takes what is typed with either sign as it is meant, in a kind and as an own figure', () => {
+    const read = readStation(
+      broken((s) => {
+        const path = s.kinds['changeover-by-line']?.elements.find((e) => e.type === 'rfPath' && e.isolationDb);
+        Object.assign(path ?? {}, { isolationDb: -30 });
+        const unit = s.units.find((u) => u.kind === 'changeover-by-line');
+        Object.assign(unit ?? {}, { overrides: { [`${path?.id}.isolationDb`]: -35 } });
+      }),
+    );
+    if (!('station' in read)) throw new Error(read.problems[0]?.message);
+    const saved = writeStation(read.station);
+    expect(saved).toMatch(/"isolationDb": 30,/);
+    expect(saved).toMatch(/\.isolationDb": 35/);
+    expect(saved).not.toMatch(/isolationDb": -/);
+  });
+  it('remarks what names nothing, and reads on', () => {
+    const read = readStation(
+      broken((s) => {
+        Object.assign(s.units[0] ?? {}, {
+          overrides: { 'output.vlots': 3 },
+          sides: { nope: 'left' },
+          settings: { a: 'b' },
+        });
+        Object.assign(s.hookups[0] ?? {}, { settings: { nobody: { a: 'b' } } });
+        const accept = (finding: string) => ({ finding, reason: 'so', figures: '' });
+        const places = ['nobody', 'supply.output', 'supply.nope', 'cable zz.a', `cable ${s.cables[0]?.id}`];
+        Object.assign(s, { accepted: places.map((place) => accept(`power/x:y@${place}`)) });
+      }),
+    );
+    if (!('station' in read)) throw new Error(read.problems[0]?.message);
+    expect(read.remarks.map((r) => r.place)).toEqual([
+      'units[0].overrides["output.vlots"]',
+      'units[0].sides.nope',
+      'units[0].settings.a',
+      'hookups[0].settings.nobody',
+      'accepted[0].finding',
+      'accepted[2].finding',
+      'accepted[3].finding',
+    ]);
+    expect(read.remarks[0]?.message).toMatch(/^Bench supply has no figure “output\.vlots”/);
+  });
+});
+
+const attacks: [name: string, places: string[]][] = [
+  ['amplifier-loop', []],
+  ['feel', ['kinds["receiver-with-mute"].actors[0].feels.contact']],
+  ['nan1', ['units[3].overrides["send.lossDb"]']],
+  ['nan2', ['units[12].overrides["wire.ohms"]']],
+  ['neg', ['units[1].overrides["minus-two.ohms"]']],
+  ['proto', ['units[2].kind']],
+  ['twin', ['kinds.paddle.actors[1].id']],
+];
+
+describe('reading the stations that broke the tool', () => {
+  it.each(attacks)('%s', (name, places) => {
+    const file = path.join(import.meta.dirname, 'attack', `${name}.station.json`);
+    const read = readStation(readFileSync(file, 'utf8'));
+    expect('problems' in read ? read.problems.map((p) => p.place) : []).toEqual(places);
   });
 });
 

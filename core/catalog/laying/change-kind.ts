@@ -1,5 +1,6 @@
 import { type Change, edit } from '../../station/edit.ts';
 import type { WholeKind } from '../../station/file/kind-file.ts';
+import { wholeOf } from '../../station/file/pieces.ts';
 import { findBrokenReferences, plugOf } from '../../station/file/references.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { connectorsById } from './place.ts';
@@ -35,7 +36,7 @@ export function changeKind(
     ...rewired.map((cable): Change => ({ type: 'updateCable', id: cable.id, set: { wiring: undefined } })),
   ];
   const change: Change = { type: 'all', name: 'Change unit kind', changes };
-  return findBrokenReferences(edit(station, change)).length > 0 ? null : { change, lost, rewired };
+  return findBrokenReferences(wholeOf(edit(station, change))).length > 0 ? null : { change, lost, rewired };
 }
 
 /** Whether both plugs of a cable have the contacts that its wiring names. */

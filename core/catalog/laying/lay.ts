@@ -1,3 +1,4 @@
+import { limits } from '../../quantity/limits.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { plugOf } from '../../station/file/references.ts';
 import { firstFree } from '../../station/first-free.ts';
@@ -66,7 +67,8 @@ function usualLengthM(station: Station, [a, b]: [Unit, Unit]): number {
   const { metresPerUnit } = station.settings;
   if (metresPerUnit === undefined) return [a, b].some((unit) => kindOf(station, unit).outdoor) ? 6 : 0.6;
   const apart = Math.abs(a.position.x - b.position.x) + Math.abs(a.position.y - b.position.y);
-  return Math.max(shortestM, Math.ceil(apart * metresPerUnit * 1.2 * 10) / 10);
+  const lengthM = Math.ceil(apart * metresPerUnit * 1.2 * 10) / 10;
+  return Math.min(limits.metres.most, Math.max(shortestM, lengthM));
 }
 
 const shortestM = 0.3;

@@ -3,6 +3,7 @@ import type { WholeKind } from '../../station/file/kind-file.ts';
 import { writeSorted } from '../../station/file/write.ts';
 import { firstFree } from '../../station/first-free.ts';
 import type { Connector } from '../../station/schema/connector.ts';
+import { longestId } from '../../station/schema/numbers.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 import type { UnitKind } from '../../station/schema/unit-kind.ts';
 import { connectors } from '../connectors.ts';
@@ -21,9 +22,9 @@ export function placeUnit(station: Station, wanted: string, position: Unit['posi
   const number = firstFree(
     (n) =>
       station.units.some((u) => u.name === numbered(base, ' ', n)) ||
-      station.units.some((u) => u.id === numbered(kindId, '-', n)),
+      station.units.some((u) => u.id === numberedId(kindId, n)),
   );
-  const unit: Unit = { id: numbered(kindId, '-', number), kind: kindId, name: numbered(base, ' ', number), position };
+  const unit: Unit = { id: numberedId(kindId, number), kind: kindId, name: numbered(base, ' ', number), position };
   const connectors = { ...own?.connectors, ...connectorsById(kind.ports.map((p) => p.connector)) };
   return { type: 'addUnits', units: [unit], carried: { kinds: { [kindId]: kind }, connectors } };
 }
@@ -34,14 +35,17 @@ function idInDocument(station: Station, wanted: string, kind: UnitKind): string 
     const present = station.kinds[id];
     return present !== undefined && writeSorted(present) !== writeSorted(kind);
   };
-  return numbered(
+  return numberedId(
     wanted,
-    '-',
-    firstFree((n) => isOther(numbered(wanted, '-', n))),
+    firstFree((n) => isOther(numberedId(wanted, n))),
   );
 }
 
 const numbered = (base: string, between: string, n: number): string => (n === 1 ? base : `${base}${between}${n}`);
+
+/** The same for an id, which may not be longer than ids are. */
+const numberedId = (base: string, n: number): string =>
+  n === 1 ? base : numbered(base.slice(0, longestId - `-${n}`.length), '-', n);
 
 /** The catalogue's connectors with these ids, for a document to carry. */
 export const connectorsById = (ids: readonly string[]): Record<string, Connector> =>

@@ -9,9 +9,12 @@ export interface NumberScheme {
   readonly by: 'class' | 'unit' | 'running';
   /** As the units stand on the drawing, from the left, or as the ids are given. */
   readonly order: 'drawing' | 'list';
-  /** The first number of each row. */
+  /** The first number of each row: a whole one, from 0 to a million. */
   readonly from: number;
 }
+
+/** Flags have no room for more, and numbers that are far greater no longer grow by one. */
+const mostFirst = 1_000_000;
 
 /**
  * The change that numbers cables anew, all or those named. Locked numbers stay, and so do those of cables that are not
@@ -30,9 +33,10 @@ export function numberCables(
   const taken = new Set(station.cables.filter((cable) => !moving.has(cable.id)).map((cable) => cable.number));
   const prefixOf = prefixesBy(station, scheme.by);
   const next = new Map<string, number>();
+  const first = Number.isSafeInteger(scheme.from) ? Math.min(Math.max(0, scheme.from), mostFirst) : 1;
   const changes = ordered.flatMap((cable): Change[] => {
     const prefix = prefixOf(cable);
-    let n = next.get(prefix) ?? scheme.from;
+    let n = next.get(prefix) ?? first;
     while (taken.has(`${prefix}${n}`)) n++;
     next.set(prefix, n + 1);
     const number = `${prefix}${n}`;

@@ -1,9 +1,9 @@
-import { formatAmps, formatOhms, formatVolts, formatWatts } from '../../quantity/format.ts';
+import { formatAmps, formatOhms, formatSwr, formatVolts, formatWatts } from '../../quantity/format.ts';
 import { type Expected, openOhms, type PowerUpQuantity } from './sheet.ts';
 
 /** A reading as people write it: `13.80 V`, `open`, `1.2`. */
 export function formatQuantity(value: number, quantity: PowerUpQuantity): string {
-  if (quantity === 'swr') return value > 99 ? 'over 99' : value.toFixed(2);
+  if (quantity === 'swr') return formatSwr(value);
   if (quantity === 'ohm') return value >= openOhms ? 'open' : formatOhms(value);
   return { V: formatVolts, A: formatAmps, W: formatWatts }[quantity](value);
 }

@@ -1,6 +1,7 @@
 import { isOpenGate, type SupplyPart } from '../../circuit/circuit.ts';
 import { loadsOf, loadVolts, unitOfPart } from '../../rules/look.ts';
 import type { Change } from '../../station/edit.ts';
+import { ownFigureProblem } from '../../station/own-figure.ts';
 import { findUnit } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { hasTypicalFigures } from '../../station/schema/unit-kind.ts';
@@ -47,6 +48,8 @@ export function takeAsFigure(station: Station, step: PowerUpStep, value: number)
   const own = figureOfReading(step, value);
   const unit = step.figure && findUnit(station, step.figure.unit);
   if (own === null || !unit || !step.figure) return null;
+  const kind = station.kinds[unit.kind];
+  if (kind && ownFigureProblem(kind, step.figure.key, own)) return null;
   const overrides = { ...unit.overrides, [step.figure.key]: Number(own.toPrecision(6)) };
   const change: Change = { type: 'updateUnit', id: unit.id, set: { overrides } };
   return { type: 'all', name: 'Take a reading as own figure', changes: [change] };

@@ -1,3 +1,4 @@
+import { limitProblem, limits } from '../../quantity/limits.ts';
 import { type ParsedQuantity, parseQuantity } from '../../quantity/parse.ts';
 import { openOhms, type PowerUpQuantity } from './sheet.ts';
 
@@ -6,6 +7,12 @@ import { openOhms, type PowerUpQuantity } from './sheet.ts';
  * for an SWR. What can't be read comes back as a sentence.
  */
 export function parseReading(text: string, quantity: PowerUpQuantity): ParsedQuantity {
+  const read = parse(text, quantity);
+  const problem = 'value' in read ? limitProblem(read.value, limits.reading) : undefined;
+  return problem === undefined ? read : { problem };
+}
+
+function parse(text: string, quantity: PowerUpQuantity): ParsedQuantity {
   const clean = text.trim();
   if (quantity === 'ohm' && /^(open|o\.?l\.?|∞|inf|infinite)$/i.test(clean)) return { value: openOhms };
   if (quantity === 'V' || quantity === 'A' || quantity === 'ohm' || quantity === 'W') {

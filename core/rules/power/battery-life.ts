@@ -76,7 +76,7 @@ export function batteryLife(station: Station, trial: Trial, { index, part }: Num
     charge,
     averageAmps,
     sendingAmps: sending.dc.ampsIn(index),
-    hours: full * charge,
+    hours: charge === 0 ? 0 : full * charge,
     usableHours: usable === 0 ? 0 : full * usable,
     quitCharge,
     quits,
@@ -104,7 +104,7 @@ function firstToQuit(trial: Trial, sending: Reach, supply: Numbered<SupplyPart>)
     if (low) return unitOfPart(low.part);
     return (voltsBetween(dc, part.plus, part.minus) ?? 0) < battery.cutOffV ? unitOfPart(part) : null;
   };
-  let [lasts, fails] = [Math.round(battery.charge / step), -1];
+  let [lasts, fails] = [Math.round(Math.min(1, battery.charge) / step), -1];
   let quits = quitsAt(battery.charge);
   if (quits !== null) return { quitCharge: battery.charge, quits };
   while (lasts - fails > 1) {

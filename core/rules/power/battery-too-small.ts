@@ -1,3 +1,4 @@
+import { formatDecimals } from '../../quantity/format.ts';
 import { suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { batteryLife } from './battery-life.ts';
@@ -31,11 +32,11 @@ export const batteryTooSmall = defineRule({
           at: [{ unit }],
           values: {
             battery: unitName(station, unit),
-            hours: (early ? life.usableHours : life.hours).toFixed(1),
+            hours: formatDecimals(early ? life.usableHours : life.hours, 1),
             amps: life.averageAmps,
             plan: String(life.planHours),
             unit: life.quits === null ? '' : unitName(station, life.quits),
-            left: life.unusableAh.toFixed(1),
+            left: formatDecimals(life.unusableAh, 1),
           },
           hookup: hookup.id,
           weight: -life.usableHours,

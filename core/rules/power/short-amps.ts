@@ -1,6 +1,7 @@
 import type { ActorStates, Circuit, SupplyPart } from '../../circuit/circuit.ts';
 import { rememberEach } from '../../station/remember.ts';
 import { type Numbered, suppliesOf } from '../look.ts';
+import { NearestFirst } from '../nearest-first.ts';
 import { conductorsOf } from '../trace.ts';
 
 /** What a short just behind a fuse would drive through it. */
@@ -52,9 +53,15 @@ function shortsFrom(circuit: Circuit, on: ActorStates, { part: supply }: Numbere
   const { at, joins } = conductorsOf(circuit, on);
   const shorts = new Map<number, { ohms: number; amps: number; backedUp: boolean }>();
   const reached = new Map([[supply.plus, { ohms: supply.spec.sourceOhms, backedUp: false }]]);
-  const open = [supply.plus];
-  for (const node of open) {
-    const here = reached.get(node) ?? { ohms: 0, backedUp: false };
+  const settled = new Set<number>();
+  const open = new NearestFirst();
+  open.put(supply.plus, supply.spec.sourceOhms);
+  for (let next = open.take(); next; next = open.take()) {
+    const { node } = next;
+    const here = reached.get(node);
+    // Whatever the ohms are, each contact is gone on from once.
+    if (!here || settled.has(node)) continue;
+    settled.add(node);
     for (const [i, other] of at[node] ?? []) {
       const part = circuit.parts[i];
       if (part?.kind !== 'resistor' || !joins(i)) continue;
@@ -65,9 +72,9 @@ function shortsFrom(circuit: Circuit, on: ActorStates, { part: supply }: Numbere
         backedUp ||= part.fuse.breakingAmps >= amps;
       }
       const ohms = here.ohms + part.ohms;
-      if (ohms >= (reached.get(other)?.ohms ?? Number.POSITIVE_INFINITY)) continue;
+      if (settled.has(other) || !(ohms < (reached.get(other)?.ohms ?? Number.POSITIVE_INFINITY))) continue;
       reached.set(other, { ohms, backedUp });
-      open.push(other);
+      open.put(other, ohms);
     }
   }
   return shorts;

@@ -1,3 +1,4 @@
+import { formatDecimals } from '../../quantity/format.ts';
 import { kindOf, unitOf } from '../../station/parts.ts';
 import { instantsOfRegion } from '../instants.ts';
 import { rfPortRef, unitName } from '../look.ts';
@@ -52,7 +53,7 @@ export const harmonicInReceiver = defineRule({
               values: {
                 order: String(order),
                 transmitter: unitName(station, source.unit),
-                frequency: ((order * frequencyHz) / 1e6).toFixed(3),
+                frequency: formatDecimals((order * frequencyHz) / 1e6, 3),
                 receiver: unitName(station, receiver.unit),
                 level: level.dbm + dbc,
               },

@@ -1,4 +1,5 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { formatDecimals } from '../../quantity/format.ts';
 import { harmonicsAlong } from '../../rf/chain-harmonics.ts';
 import { judgeHarmonic, part97Limit } from '../../rf/harmonics.ts';
 import { unitName } from '../look.ts';
@@ -39,7 +40,7 @@ export const harmonics = defineRule({
                 transmitter: unitName(station, source.unit),
                 antenna: unitName(station, load.unit),
                 level: dbm,
-                over: (-judged.marginDb).toFixed(1),
+                over: formatDecimals(-judged.marginDb, 1),
                 source: part97Limit(carrier)?.source ?? '',
               },
               hookup: hookup.id,

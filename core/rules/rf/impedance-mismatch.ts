@@ -1,4 +1,5 @@
 import type { Circuit } from '../../circuit/circuit.ts';
+import { formatDecimals } from '../../quantity/format.ts';
 import { type RfField, wayTo } from '../../rf/rf-solution.ts';
 import { findCable } from '../../station/parts.ts';
 import { instantsOfRegion } from '../instants.ts';
@@ -49,9 +50,9 @@ export const impedanceMismatch = defineRule({
               values: {
                 cable: cable.number,
                 ohms: coax.z0,
-                waves: waves.toFixed(2),
+                waves: formatDecimals(waves, 2),
                 transmitter: unitName(station, circuit.rf.sources[field.source]?.unit ?? ''),
-                swr: Math.max(ratio, 1 / ratio).toFixed(2),
+                swr: formatDecimals(Math.max(ratio, 1 / ratio), 2),
               },
               hookup: hookup.id,
             });

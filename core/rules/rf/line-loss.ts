@@ -1,3 +1,4 @@
+import { formatDecimals } from '../../quantity/format.ts';
 import { findCable } from '../../station/parts.ts';
 import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
@@ -40,8 +41,8 @@ export const lineLoss = defineRule({
             from: chain.sourceWatts,
             transmitter: unitName(station, source.unit),
             end: unitName(station, end.load.unit),
-            loss: loss.toFixed(1),
-            added: added.toFixed(1),
+            loss: formatDecimals(loss, 1),
+            added: formatDecimals(added, 1),
             cable: findCable(station, cable)?.number ?? cable,
           },
           hookup: hookup.id,

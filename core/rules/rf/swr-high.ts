@@ -1,3 +1,4 @@
+import { formatDecimals } from '../../quantity/format.ts';
 import { rfPortRef, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { sendingChains } from './chains.ts';
@@ -38,7 +39,7 @@ export const swrHigh = defineRule({
           at: [rfPortRef(trial.circuit, source.port), { unit: far.load.unit }],
           values: {
             transmitter: unitName(station, source.unit),
-            swr: start.swr > 99 ? 'over 99' : start.swr.toFixed(1),
+            swr: start.swr > 99 ? 'over 99' : formatDecimals(start.swr, 1),
             reflected: start.reflectedWatts,
             forward: start.forwardWatts,
             end: unitName(station, far.load.unit),

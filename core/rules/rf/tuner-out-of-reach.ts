@@ -1,3 +1,4 @@
+import { isOpenEnd } from '../../rf/reflection.ts';
 import { rfPortRef, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 import { sendingChains } from './chains.ts';
@@ -60,7 +61,7 @@ export const tunerOutOfReach = defineRule({
           if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches') continue;
           // With nothing behind it the open way is the finding.
           const seen = chain.ports.find((p) => p.port === to)?.ohms;
-          if (!seen || !Number.isFinite(seen.re)) continue;
+          if (!seen || isOpenEnd(seen)) continue;
           report({
             message: match,
             severity: match === 'outside' ? 'doubt' : 'note',

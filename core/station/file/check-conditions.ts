@@ -1,19 +1,19 @@
 import type { Condition, UnitKind } from '../schema/unit-kind.ts';
-import type { Report } from './references.ts';
+import type { KindNames } from './names.ts';
+import type { Report } from './report.ts';
 
 /** Reports conditions that name an actor, a setting or a position of it that the kind does not have. */
-export function checkConditions(kind: UnitKind, report: Report): void {
+export function checkConditions(kind: UnitKind, { actors, settings }: KindNames, report: Report): void {
   const check = (condition: Condition | undefined, path: readonly PropertyKey[]) => {
     for (const way of ['on', 'off'] as const) {
       condition?.[way]?.forEach((actor, i) => {
-        if (!kind.actors?.some((a) => a.id === actor))
-          report([...path, way, i], `Nothing called “${actor}” switches in it.`);
+        if (!actors.has(actor)) report([...path, way, i], `Nothing called “${actor}” switches in it.`);
       });
     }
     for (const [id, position] of Object.entries(condition?.settings ?? {})) {
-      const setting = kind.settings?.find((s) => s.id === id);
-      if (!setting) report([...path, 'settings', id], `The kind has no setting “${id}”.`);
-      else if (!setting.options.some((o) => o.id === position))
+      const positions = settings.get(id);
+      if (!positions) report([...path, 'settings', id], `The kind has no setting “${id}”.`);
+      else if (!positions.has(position))
         report([...path, 'settings', id], `The setting “${id}” has no position “${position}”.`);
     }
   };

@@ -1,5 +1,5 @@
 import type { UnitKind } from '../schema/unit-kind.ts';
-import type { Report } from './references.ts';
+import type { Report } from './report.ts';
 
 /** Pairs of figures of which the second may not be the smaller one. */
 const rising: readonly (readonly [low: string, high: string])[] = [

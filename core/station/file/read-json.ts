@@ -1,4 +1,5 @@
 import { type ParseError, parse as parseWithPlaces, printParseErrorCode } from 'jsonc-parser';
+import { harmless } from '../schema/text-problem.ts';
 import type { Problem } from './problem.ts';
 
 const largestBytes = 20_000_000;
@@ -8,7 +9,9 @@ const deepest = 64;
  * The value that a file's text holds, or why it holds none: too large, nested too deep, or not JSON, with the line and
  * column. `what` is what the file should be: `a station file`. Nothing is thrown.
  */
-export function readJson(text: string, what: string): { value: unknown } | { problems: Problem[] } {
+export function readJson(written: string, what: string): { value: unknown } | { problems: Problem[] } {
+  // Some editors begin a file with the mark of its encoding.
+  const text = written.startsWith('\uFEFF') ? written.slice(1) : written;
   if (text.length > largestBytes) {
     const message = `The file is ${Math.round(text.length / 1e6)} MB; ${what} is at most ${largestBytes / 1e6} MB.`;
     return { problems: [{ place: 'file', message }] };
@@ -43,7 +46,7 @@ function near(text: string, offset: number): string {
     .slice(offset, offset + 24)
     .split(/[\r\n]/)[0]
     ?.trim();
-  return piece ? ` at “${piece}”` : '';
+  return piece ? ` at “${harmless(piece)}”` : '';
 }
 
 /** Where brackets outside strings get too deep, or null. */

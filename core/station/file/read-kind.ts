@@ -1,4 +1,5 @@
 import { checkKind } from './check-kind.ts';
+import { takeOutForbiddenKeys } from './forbidden-keys.ts';
 import { kindFileSchema, kindFormat, type WholeKind } from './kind-file.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';
@@ -17,9 +18,12 @@ export function readKind(text: string): ReadKindResult {
   if ('problems' in json) return json;
   const dated = bringUpToDate(json.value, kindFormat);
   if ('problem' in dated) return { problems: [dated.problem] };
-  const parsed = kindFileSchema.safeParse(dated.document);
-  if (!parsed.success) return { problems: shorten(problemsOfSchema(parsed.error, dated.document)) };
+  const { document } = dated;
+  const forbidden = takeOutForbiddenKeys(document);
+  const parsed = kindFileSchema.safeParse(document);
+  if (!parsed.success) return { problems: shorten([...forbidden, ...problemsOfSchema(parsed.error, document)]) };
   const { kind, connectors } = parsed.data;
-  const problems = checkKind(kind, connectors).map(({ place, message }) => ({ place: `kind.${place}`, message }));
+  const broken = checkKind(kind, connectors).map(({ place, message }) => ({ place: `kind.${place}`, message }));
+  const problems = [...forbidden, ...broken];
   return problems.length > 0 ? { problems: shorten(problems) } : { kind, connectors };
 }

@@ -1,12 +1,16 @@
+import { withMeantFigures } from '../own-figure.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
+import { takeOutForbiddenKeys } from './forbidden-keys.ts';
+import { readableOf, wholeOf } from './pieces.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';
 import { findBrokenReferences } from './references.ts';
+import { remarksOn } from './remarks.ts';
 import { problemsOfSchema, shorten } from './schema-problems.ts';
 import { bringUpToDate, stationFormat } from './versions.ts';
 
-/** A station, or every problem that keeps the text from being one. */
-export type ReadResult = { station: Station } | { problems: Problem[] };
+/** A station and what in its file has no effect, or every problem that keeps the text from being one. */
+export type ReadResult = { station: Station; remarks: Problem[] } | { problems: Problem[] };
 
 /**
  * Reads the text of a station file. Every problem is reported, each with its place: `line 3, column 9` where the
@@ -17,8 +21,13 @@ export function readStation(text: string): ReadResult {
   if ('problems' in json) return json;
   const dated = bringUpToDate(json.value, stationFormat);
   if ('problem' in dated) return { problems: [dated.problem] };
-  const parsed = stationSchema.safeParse(dated.document);
-  if (!parsed.success) return { problems: shorten(problemsOfSchema(parsed.error, dated.document)) };
-  const problems = findBrokenReferences(parsed.data);
-  return problems.length > 0 ? { problems: shorten(problems) } : { station: parsed.data };
+  const { document } = dated;
+  const forbidden = takeOutForbiddenKeys(document);
+  const parsed = stationSchema.safeParse(document);
+  const wrong = parsed.success ? [] : problemsOfSchema(parsed.error, document);
+  const pieces = parsed.success ? wholeOf(parsed.data) : readableOf(document, parsed.error);
+  const problems = [...forbidden, ...wrong, ...findBrokenReferences(pieces)];
+  if (problems.length > 0) return { problems: shorten(problems) };
+  const station = withMeantFigures(pieces.station);
+  return { station, remarks: shorten(remarksOn(station)) };
 }

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type Problem, placeOf } from './problem.ts';
+import { type Problem, placeOf, tellable } from './problem.ts';
 
 /** Beyond this many the rest is counted, not listed. */
 const listed = 200;
@@ -13,7 +13,8 @@ function problemsOfIssue(issue: z.core.$ZodIssue, document: unknown): Problem[] 
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
   }
-  if (issue.code === 'invalid_key') return [{ place, message: issue.issues[0]?.message ?? 'This name does not fit.' }];
+  if (issue.code === 'invalid_key')
+    return issue.issues.map((inner) => ({ place, message: wordsFor(inner, issue.path.at(-1)) }));
   return [{ place, message: wordsFor(issue, valueAt(document, issue.path)) }];
 }
 
@@ -23,11 +24,9 @@ const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
 function wordsFor(issue: z.core.$ZodIssue, value: unknown): string {
   switch (issue.code) {
     case 'too_small':
-      return issue.origin === 'number' ? `It has to be at least ${issue.minimum}.` : 'It must not be empty.';
+      return issue.origin === 'number' ? issue.message : 'It must not be empty.';
     case 'too_big':
-      return issue.origin === 'number'
-        ? `It has to be at most ${issue.maximum}.`
-        : `It is too long: at most ${issue.maximum}.`;
+      return issue.origin === 'number' ? issue.message : `It is too long: at most ${issue.maximum}.`;
     case 'invalid_type':
       if (value === undefined) return `It is missing: ${article(issue.expected)} belongs here.`;
       return value === Number.POSITIVE_INFINITY
@@ -37,6 +36,8 @@ function wordsFor(issue: z.core.$ZodIssue, value: unknown): string {
       return `It has to be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}.`;
     case 'invalid_union':
       return 'It is none of the kinds that are known here.';
+    case 'custom':
+      return issue.message;
     default:
       return `${issue.message.charAt(0).toUpperCase()}${issue.message.slice(1)}.`;
   }
@@ -54,8 +55,13 @@ const typeWords: Record<string, string> = {
 
 const article = (type: string): string => typeWords[type] ?? `a ${type}`;
 
-/** The first of many problems, and how many more there are. */
+/** The first of many problems, each so that it can be told, and how many more there are. */
 export function shorten(problems: Problem[]): Problem[] {
-  if (problems.length <= listed) return problems;
-  return [...problems.slice(0, listed), { place: 'file', message: `and ${problems.length - listed} more problems.` }];
+  const told = problems.slice(0, listed).map(tellable);
+  const more = problems.length - listed;
+  if (more <= 0) return told;
+  return [
+    ...told,
+    { place: 'file', message: more === 1 ? 'There is 1 more problem.' : `There are ${more} more problems.` },
+  ];
 }

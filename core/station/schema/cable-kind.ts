@@ -1,31 +1,31 @@
 import { z } from 'zod';
-import { amps, id, ohms, text, volts } from './numbers.ts';
+import { amps, figures, id, line, ohms, share, text, volts } from './numbers.ts';
 import { portClasses } from './unit-kind.ts';
 
 /** Copper by gauge or by area; ohms per metre and the protective limit follow from the wire tables unless given. */
 export const wireSchema = z.strictObject({
-  awg: z.number().int().min(-3).max(40).optional(),
-  mm2: z.number().min(0.01).max(500).optional(),
+  awg: figures.awg.optional(),
+  mm2: figures.mm2.optional(),
   ohmsPerM: ohms.optional(),
   ampacityA: amps.optional(),
   /** The temperature that its insulation is marked for; 60 °C if it bears no mark. */
-  insulationCelsius: z.number().min(40).max(300).optional(),
+  insulationCelsius: figures.insulationCelsius.optional(),
 });
 
 const coax = z.strictObject({
   z0: ohms,
-  velocityFactor: z.number().min(0.1).max(1),
+  velocityFactor: figures.velocityFactor,
   /** `[MHz, dB per 100 m]`, rising in frequency; log-log between points. */
-  points: z.array(z.tuple([z.number().positive().max(100_000), z.number().positive().max(10_000)])).min(1),
-  tolerance: z.number().min(0).max(1).optional(),
+  points: z.array(z.tuple([figures.coaxMHz, figures.coaxDb])).min(1),
+  tolerance: share.optional(),
   maxVolts: volts.optional(),
 });
 
 /** A kind of cable: cores, a screen if it has one, and its line figures if it is coax. */
 export const cableKindSchema = z.strictObject({
-  name: text,
+  name: line,
   class: z.enum(portClasses),
-  cores: z.number().int().min(1).max(64),
+  cores: figures.cores,
   core: wireSchema,
   screen: wireSchema.optional(),
   coax: coax.optional(),

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { amps, hertz, id, ohms, text, volts, watts } from './numbers.ts';
+import { amps, hertz, id, line, ohms, text, volts, watts } from './numbers.ts';
 
 /** What a contact does by custom: `live` carries plus, signal or RF; `second` is a ring; `return` is minus, shell or sleeve. */
-const contact = z.strictObject({ id, name: text, role: z.enum(['live', 'second', 'return']) });
+const contact = z.strictObject({ id, name: line, role: z.enum(['live', 'second', 'return']) });
 
 /** A connector that goes in although it should not, and which contacts then touch: `[own, other]` pairs. */
 const misfit = z.strictObject({
@@ -14,7 +14,7 @@ const misfit = z.strictObject({
 
 /** One half of a connector pair: a plug, a jack, or a genderless shell. */
 export const connectorSchema = z.strictObject({
-  name: text,
+  name: line,
   family: id,
   gender: z.enum(['plug', 'jack', 'either', 'bare']),
   contacts: z.array(contact).min(1),
@@ -41,7 +41,7 @@ export const connectorSchema = z.strictObject({
     'earth',
     'multi',
   ]),
-  standard: text.optional(),
+  standard: line.optional(),
   source: text,
 });
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { QuantityKind } from '../../quantity/parse.ts';
-import { amps, dbm, decibels, hertz, id, ohms, share, volts, watts } from './numbers.ts';
+import type { Limit } from '../../quantity/limits.ts';
+import { id, limitOf } from './numbers.ts';
 import { conditionSchema, contactRef, elementSchema, type UnitElement } from './unit-element.ts';
 
 interface Named {
@@ -11,22 +11,11 @@ interface Named {
 /** What a field of an element holds, as a form has to know it. */
 export type ElementField = Named &
   (
-    | { readonly holds: 'number'; readonly unit: QuantityKind | 'share'; readonly least: number; readonly most: number }
+    | { readonly holds: 'number'; readonly limit: Limit }
     | { readonly holds: 'choice'; readonly options: readonly string[] }
     | { readonly holds: 'contact' | 'id' | 'flag' | 'condition' }
     | { readonly holds: 'object' | 'rows'; readonly fields: readonly ElementField[] }
   );
-
-const units = new Map<z.ZodType, QuantityKind | 'share'>([
-  [volts, 'V'],
-  [amps, 'A'],
-  [ohms, 'ohm'],
-  [watts, 'W'],
-  [dbm, 'dBm'],
-  [decibels, 'dB'],
-  [hertz, 'Hz'],
-  [share, 'share'],
-]);
 
 const fieldsOf = (schema: z.ZodObject): ElementField[] => fieldsOfEntries(Object.entries(schema.shape));
 
@@ -46,9 +35,9 @@ function fieldOf(name: string, field: z.ZodType): ElementField {
   if (inner instanceof z.ZodObject) return { ...named, holds: 'object', fields: fieldsOf(inner) };
   if (inner instanceof z.ZodArray && inner.element instanceof z.ZodObject)
     return { ...named, holds: 'rows', fields: fieldsOf(inner.element) };
-  if (!(inner instanceof z.ZodNumber)) throw new Error(`no form for the field ${name}`);
-  const [least, most] = [inner.minValue ?? -1e12, inner.maxValue ?? 1e12];
-  return { ...named, holds: 'number', unit: units.get(inner) ?? 'number', least, most };
+  const row = limitOf.get(inner);
+  if (!row) throw new Error(`no form for the field ${name}`);
+  return { ...named, holds: 'number', limit: row.limit };
 }
 
 /** By type, every field of an element but its id and type, in the order of the schema, the condition last. */

@@ -1,33 +1,31 @@
 import { z } from 'zod';
 import { cableKindSchema } from './cable-kind.ts';
 import { connectorSchema } from './connector.ts';
-import { amps, hertz, id, metres, share, text } from './numbers.ts';
+import { amps, figures, id, line, metres, share, text } from './numbers.ts';
 import { sideSchema, unitKindSchema } from './unit-kind.ts';
 
 export const formatName = 'stationwright';
 export const currentVersion = 1;
 
-const coordinate = z.number().min(-1_000_000).max(1_000_000);
-
 const plan = z.strictObject({
-  frequencyHz: hertz,
+  frequencyHz: figures.planHertz,
   mode: z.enum(['keying', 'voice', 'data']),
-  speedWpm: z.number().min(1).max(100),
+  speedWpm: figures.speedWpm,
   /** Share of the sending time with RF on: 0.4 for keying. */
   duty: share,
   /** Share of the operating time spent sending. */
   sendShare: share,
-  hoursPerDay: z.number().min(0).max(24),
+  hoursPerDay: figures.hoursPerDay,
 });
 
 const unit = z.strictObject({
   id,
   kind: id,
-  name: text.min(1),
-  position: z.strictObject({ x: coordinate, y: coordinate }),
-  settings: z.record(id, z.string()).optional(),
+  name: line.min(1),
+  position: z.strictObject({ x: figures.coordinate, y: figures.coordinate }),
+  settings: z.record(id, line).optional(),
   /** The user's own figures, by `element.field`. */
-  overrides: z.record(z.string().max(120), z.number().min(-1e12).max(1e12)).optional(),
+  overrides: z.record(line.max(120), z.number()).optional(),
   /** The user has compared the kind's figures with this very unit. */
   confirmed: z.boolean().optional(),
   /** Ports that the user put on another side of the card, by port id. */
@@ -42,9 +40,9 @@ const mark = z.strictObject({
   id,
   type: z.enum(['note', 'zone']),
   text,
-  position: z.strictObject({ x: coordinate, y: coordinate }),
-  width: z.number().min(1).max(100_000),
-  height: z.number().min(1).max(100_000),
+  position: z.strictObject({ x: figures.coordinate, y: figures.coordinate }),
+  width: figures.paperSize,
+  height: figures.paperSize,
 });
 
 const portRef = z.strictObject({ unit: id, port: id });
@@ -52,7 +50,7 @@ const twoEnds = z.strictObject({ a: id.optional(), b: id.optional() });
 
 const cable = z.strictObject({
   id,
-  number: text.min(1),
+  number: line.min(1),
   /** Its number stays when the cables are numbered anew. */
   numberLocked: z.boolean().optional(),
   kind: id,
@@ -68,7 +66,7 @@ const cable = z.strictObject({
   /** An in-line fuse in the live core, so far from end a. */
   fuse: z
     .strictObject({
-      amps,
+      amps: figures.fuseAmps,
       family: z.enum(['blade', 'glass-fast', 'glass-slow']),
       atM: metres,
       /** The largest current that it can break, where its sheet says other than the family's usual one. */
@@ -87,36 +85,36 @@ const cable = z.strictObject({
 
 const hookup = z.strictObject({
   id,
-  name: text.min(1),
+  name: line.min(1),
   /** Settings of units that differ in this hook-up: unit id, setting id, value. */
-  settings: z.record(id, z.record(id, z.string())).optional(),
+  settings: z.record(id, z.record(id, line)).optional(),
 });
 
-const acceptance = z.strictObject({ finding: z.string().max(300), reason: text.min(1), figures: text });
+const acceptance = z.strictObject({ finding: line.max(1000), reason: text.min(1), figures: line });
 
 const reading = z.strictObject({
-  step: z.string().max(300),
-  value: z.number(),
-  unit: text,
-  when: text,
+  step: line.max(1000),
+  value: figures.reading,
+  unit: line,
+  when: line,
   note: text.optional(),
 });
 
 /** How much less arrives at one antenna of what another one sends. */
-const coupling = z.strictObject({ a: portRef, b: portRef, lossDb: z.number().min(0).max(200) });
+const coupling = z.strictObject({ a: portRef, b: portRef, lossDb: figures.couplingDb });
 
 const settings = z.strictObject({
   units: z.enum(['metric', 'feet']).optional(),
   /** Largest voltage drop wanted from supply to load, as a share. */
   maxDrop: share.optional(),
   /** The drawing is to scale: metres for each of its units of length. */
-  metresPerUnit: z.number().min(1e-6).max(10).optional(),
+  metresPerUnit: figures.metresPerUnit.optional(),
   /** Largest direct current wanted in a screen. */
   maxScreenAmps: amps.optional(),
   /** Air around the leads: a room at 20 °C if not given. Resistance follows it; above 30 °C a wire stands less. */
-  ambientCelsius: z.number().min(-40).max(100).optional(),
+  ambientCelsius: figures.celsius.optional(),
   /** Conductors that carry current side by side in the same bundle; 1 if not given. */
-  bundled: z.number().int().min(1).max(200).optional(),
+  bundled: figures.bundled.optional(),
   /** Cable to buy beyond what is cut, as a share: 0.1 if not given. */
   cableAllowance: share.optional(),
 });
@@ -125,7 +123,7 @@ const settings = z.strictObject({
 export const stationSchema = z.strictObject({
   format: z.literal(formatName),
   version: z.literal(currentVersion),
-  title: text,
+  title: line,
   notes: text,
   plan,
   units: z.array(unit).max(5000),

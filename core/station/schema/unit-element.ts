@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amps, dbm, decibels, hertz, id, ohms, share, volts, watts } from './numbers.ts';
+import { amps, dbm, decibels, figures, hertz, id, line, ohms, share, volts, watts } from './numbers.ts';
 
 /** `port.contact`, the unit's own `chassis`, or `@name` for a joint inside the box. */
 export const contactRef = z
@@ -11,7 +11,7 @@ export const conditionSchema = z.strictObject({
   on: z.array(id).optional(),
   off: z.array(id).optional(),
   powered: z.boolean().optional(),
-  settings: z.record(id, z.string()).optional(),
+  settings: z.record(id, line).optional(),
 });
 
 const base = { id, when: conditionSchema.optional() };
@@ -25,7 +25,7 @@ const conductor = z.strictObject({
   /** A meter reads the current in it. */
   measures: z.boolean().optional(),
   /** A fuse holder: rating in amperes. */
-  fuseAmps: amps.optional(),
+  fuseAmps: figures.fuseAmps.optional(),
   fuseFamily: z.enum(['blade', 'glass-fast', 'glass-slow']).optional(),
   /** The largest current that its fuse can break, where its sheet says other than the family's usual one. */
   fuseBreakingAmps: amps.optional(),
@@ -55,9 +55,9 @@ const load = z.strictObject({
   minus: contactRef,
   law: z.enum(['current', 'power', 'resistance']),
   /** Amperes, watts or ohms, by the law. */
-  amount: z.number().min(0).max(1e9),
+  amount: figures.amount,
   /** Other amounts while a condition holds; the first that holds counts. */
-  states: z.array(z.strictObject({ when: conditionSchema, amount: z.number().min(0).max(1e9) })).optional(),
+  states: z.array(z.strictObject({ when: conditionSchema, amount: figures.amount })).optional(),
   minV: volts,
   maxV: volts,
   absMinV: volts.optional(),
@@ -73,11 +73,11 @@ const diode = z.strictObject({
   type: z.literal('diode'),
   anode: contactRef,
   cathode: contactRef,
-  volts: z.number().min(0.05).max(100),
-  atAmps: z.number().min(1e-6).max(10_000),
+  volts: figures.diodeVolts,
+  atAmps: figures.diodeAmps,
   ohms,
   /** 1 for an ideal junction, 1 to 2 for real ones. */
-  emission: z.number().min(0.5).max(4).optional(),
+  emission: figures.emission.optional(),
   maxAmps: amps.optional(),
 });
 
@@ -95,7 +95,7 @@ const converter = z.strictObject({
   outVolts: volts,
   outOhms: ohms,
   outAmps: amps,
-  efficiency: z.number().min(0.01).max(1),
+  efficiency: figures.efficiency,
   idleWatts: watts,
 });
 
@@ -107,7 +107,7 @@ const battery = z.strictObject({
   minus: contactRef,
   chemistry: z.enum(['leadAcid', 'agm', 'lifepo4']),
   /** Capacity at the 20-hour rate. */
-  ampHours: z.number().min(0.01).max(100_000),
+  ampHours: figures.ampHours,
   /** 1 is full. */
   charge: share,
   sourceOhms: ohms,
@@ -121,7 +121,7 @@ const battery = z.strictObject({
   peakAmps: amps,
   beyond: z.enum(['shutsDown', 'sags']),
   /** Peukert's exponent; the chemistry's usual one if not given. */
-  peukert: z.number().min(1).max(2).optional(),
+  peukert: figures.peukert.optional(),
 });
 
 const pullUp = z.strictObject({
@@ -152,7 +152,7 @@ const rfPath = z.strictObject({
   b: id,
   oneWay: z.boolean().optional(),
   lossDb: decibels,
-  isolationDb: decibels.optional(),
+  isolationDb: figures.isolationDb.optional(),
   /** Output level that an amplifying path cannot exceed. */
   saturationDbm: dbm.optional(),
   maxWatts: watts.optional(),
@@ -161,9 +161,9 @@ const rfPath = z.strictObject({
   /** Of a meter: the watts at full scale. */
   scaleWatts: watts.optional(),
   /** What it takes from frequencies from so many hertz on: a filter's stop band. The highest that is reached counts. */
-  rejection: z.array(z.strictObject({ fromHz: hertz, db: decibels })).optional(),
+  rejection: z.array(z.strictObject({ fromHz: hertz, db: figures.isolationDb })).optional(),
   /** The strongest harmonic of an amplifying path, relative to what it puts out (negative). */
-  harmonicsDbc: decibels.optional(),
+  harmonicsDbc: figures.harmonicsDbc.optional(),
   /** Ohms between the centre contacts for DC; no value: blocked. */
   dcOhms: ohms.optional(),
 });
@@ -176,10 +176,10 @@ const rfSource = z.strictObject({
   maxDbm: dbm.optional(),
   minHz: hertz.optional(),
   maxHz: hertz.optional(),
-  harmonicsDbc: decibels.optional(),
+  harmonicsDbc: figures.harmonicsDbc.optional(),
 });
 
-const reactance = z.number().min(-1e6).max(1e6).optional();
+const reactance = figures.reactance.optional();
 
 const rfLoad = z.strictObject({
   ...base,
@@ -189,7 +189,7 @@ const rfLoad = z.strictObject({
   ohms,
   reactance,
   /** An antenna of which only the SWR in 50 ohms is known: it goes before `ohms`, whose phase nobody knows then. */
-  swr: z.number().min(1).max(1000).optional(),
+  swr: figures.swr.optional(),
   /** Impedance over frequency, rising; it goes before the rest. */
   table: z
     .array(z.strictObject({ hz: hertz, ohms, reactance }))
@@ -197,7 +197,7 @@ const rfLoad = z.strictObject({
     .optional(),
   watts: watts.optional(),
   shortWatts: watts.optional(),
-  shortSeconds: z.number().min(0).max(86_400).optional(),
+  shortSeconds: figures.seconds.optional(),
   damageDbm: dbm.optional(),
   overloadDbm: dbm.optional(),
   gainDbi: decibels.optional(),
@@ -211,7 +211,7 @@ const matcher = z.strictObject({
   type: z.literal('matcher'),
   a: id,
   b: id,
-  lossDb: decibels,
+  lossDb: figures.passiveLossDb,
   minOhms: ohms,
   maxOhms: ohms,
   maxWatts: watts.optional(),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { amps, dbm, hertz, id, milliseconds, text, volts } from './numbers.ts';
+import { amps, dbm, figures, hertz, id, line, milliseconds, text, volts } from './numbers.ts';
 import { contactRef, elementSchema } from './unit-element.ts';
 
 export type { Condition, ElementOf, FuseFamily, UnitElement } from './unit-element.ts';
@@ -12,7 +12,7 @@ const contactLimit = z.strictObject({ minV: volts.optional(), maxV: volts.option
 
 const port = z.strictObject({
   id,
-  label: text,
+  label: line,
   class: z.enum(portClasses),
   connector: id,
   side: sideSchema,
@@ -26,7 +26,7 @@ const port = z.strictObject({
 
 /** What an actor feels; `operator` is a hand, a foot or a program. */
 const feels = z.discriminatedUnion('type', [
-  z.strictObject({ type: z.literal('operator'), label: text }),
+  z.strictObject({ type: z.literal('operator'), label: line }),
   z.strictObject({ type: z.literal('voltageBelow'), contact: contactRef, reference: contactRef.optional(), volts }),
   z.strictObject({ type: z.literal('voltageAbove'), contact: contactRef, reference: contactRef.optional(), volts }),
   z.strictObject({ type: z.literal('currentAbove'), element: id, amps }),
@@ -36,7 +36,7 @@ const feels = z.discriminatedUnion('type', [
 
 const actor = z.strictObject({
   id,
-  label: text,
+  label: line,
   feels: z.union([feels, z.array(feels).min(1)]),
   operateMs: milliseconds,
   releaseMs: milliseconds,
@@ -45,12 +45,12 @@ const actor = z.strictObject({
   hang: z
     .strictObject({
       ms: milliseconds.optional(),
-      dits: z.number().min(0).max(100).optional(),
-      wordSpaces: z.number().min(0).max(10).optional(),
+      dits: figures.dits.optional(),
+      wordSpaces: figures.wordSpaces.optional(),
     })
     .optional(),
   /** By settings only: with any other setting it never turns on. */
-  when: z.strictObject({ settings: z.record(id, z.string()) }).optional(),
+  when: z.strictObject({ settings: z.record(id, line) }).optional(),
   /** Works without its unit's power (a hand key, a latching relay). */
   unpowered: z.boolean().optional(),
   /** What its being on means to the rules: the receiver is silenced, the transmitter sends. */
@@ -59,8 +59,8 @@ const actor = z.strictObject({
 
 const setting = z.strictObject({
   id,
-  label: text,
-  options: z.array(z.strictObject({ id, label: text })).min(1),
+  label: line,
+  options: z.array(z.strictObject({ id, label: line })).min(1),
   initial: id,
 });
 
@@ -78,10 +78,10 @@ export const unitGroups = [
 
 /** What a kind of box is made of; all computing is done on these declarations. */
 export const unitKindSchema = z.strictObject({
-  name: text,
+  name: line,
   group: z.enum(unitGroups),
   summary: text,
-  words: z.array(text).optional(),
+  words: z.array(line).optional(),
   ports: z.array(port).min(1),
   elements: z.array(elementSchema),
   actors: z.array(actor).optional(),

@@ -1,4 +1,4 @@
-import { readStation, writeStation } from '../../../core/index.ts';
+import { readStation, savedText } from '../../../core/index.ts';
 import { stationFiles, suggestedName } from '../../shell/files.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import {
@@ -12,6 +12,7 @@ import {
 import { resetView, showStage } from '../../store/view.ts';
 import { ask, tell } from '../dialogs/questions.ts';
 import { sampleText } from './samples.ts';
+import { tellRemarks, tellUnsaveable } from './tell-problems.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
 export async function newStation() {
@@ -50,6 +51,7 @@ export async function showText(text: string, file: DocumentFile | null) {
   if ('station' in result) {
     openDocument(result.station, file);
     resetView();
+    await tellRemarks(result.remarks);
     return;
   }
   const count = result.problems.length;
@@ -61,8 +63,13 @@ export async function showText(text: string, file: DocumentFile | null) {
 export async function save(askWhere = false): Promise<boolean> {
   const station = currentStation();
   const { file } = documentStore.getState();
+  const written = savedText(station);
+  if ('problems' in written) {
+    await tellUnsaveable(station, written.problems);
+    return false;
+  }
   const saved = await stationFiles.save({
-    text: writeStation(station),
+    text: written.text,
     file,
     suggestedName: suggestedName(station.title),
     askWhere,

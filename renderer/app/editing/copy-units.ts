@@ -1,4 +1,4 @@
-import type { Cable, Station, Unit } from '../../../core/index.ts';
+import { type Cable, freeName, longestId, type Station, type Unit } from '../../../core/index.ts';
 
 /**
  * Copies of units and of the cables among them for a station: with ids, names and cable numbers that are still free
@@ -12,7 +12,7 @@ export function copyUnits(from: Station, ids: readonly string[], to: Station): {
   const units = from.units
     .filter((unit) => ids.includes(unit.id))
     .map((unit) => {
-      const id = free(unit.id, '-', takenIds);
+      const id = free(unit.id, '-', takenIds, longestId);
       newIds.set(unit.id, id);
       const position = { x: unit.position.x + 36, y: unit.position.y + 36 };
       return { ...unit, id, name: free(unit.name, ' ', takenNames), position };
@@ -21,23 +21,16 @@ export function copyUnits(from: Station, ids: readonly string[], to: Station): {
     const a = newIds.get(cable.a.unit);
     const b = newIds.get(cable.b.unit);
     if (a === undefined || b === undefined) return [];
-    const id = free(cable.id, '-', takenIds);
+    const id = free(cable.id, '-', takenIds, longestId);
     const number = free(cable.number, '', takenNumbers);
     return [{ ...cable, id, number, a: { ...cable.a, unit: a }, b: { ...cable.b, unit: b } }];
   });
   return { units, cables };
 }
 
-/** `Receiver` where it is free; else `Receiver 2`, `Receiver 3`: the next that is. It is then taken. */
-function free(wanted: string, join: string, taken: Set<string>): string {
-  if (!taken.has(wanted)) {
-    taken.add(wanted);
-    return wanted;
-  }
-  const [, stem = wanted, digits = ''] = /^(.*?)[- ]?(\d*)$/.exec(wanted) ?? [];
-  let count = digits === '' ? 2 : Number(digits) + 1;
-  while (taken.has(`${stem}${join}${count}`)) count++;
-  const found = `${stem}${join}${count}`;
+/** A name that is free, which it then is no longer. */
+function free(wanted: string, join: string, taken: Set<string>, most?: number): string {
+  const found = freeName(wanted, join, (name) => taken.has(name), most);
   taken.add(found);
   return found;
 }

@@ -1,6 +1,7 @@
-import type { Change, Station } from '../../../core/index.ts';
+import { type Change, edit, type Station, savedText } from '../../../core/index.ts';
 import { change, currentStation } from '../../store/document.ts';
 import { select, viewStore } from '../../store/view.ts';
+import { tell } from '../dialogs/questions.ts';
 import { copyUnits } from './copy-units.ts';
 
 /** Removes what is selected, cables of removed units included, as one step. */
@@ -53,13 +54,24 @@ export function addCopies(name: string, from: Station, ids: readonly string[]) {
   const { units, cables } = copyUnits(from, ids, currentStation());
   if (units.length === 0) return;
   const { kinds, cableKinds, connectors } = from;
-  change({
+  const addition: Change = {
     type: 'all',
     name,
     changes: [
       { type: 'addUnits', units, carried: { kinds, connectors } },
       { type: 'addCables', cables, carried: { cableKinds, connectors } },
     ],
-  });
+  };
+  // The document's own description of a kind stays, and may lack a port or contact that a copied cable names.
+  const made = savedText(edit(currentStation(), addition));
+  if ('problems' in made) {
+    void tell(
+      `${name}: not done`,
+      'This station describes some of these units or cables otherwise, so that they could not be put together again. Nothing is changed.',
+      { problems: made.problems },
+    );
+    return;
+  }
+  change(addition);
   select({ units: units.map((u) => u.id) });
 }

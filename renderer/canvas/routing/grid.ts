@@ -42,16 +42,29 @@ export function buildGrid(cards: readonly Rect[], ports: readonly Point[]): Grid
   return grid;
 }
 
+/** So far beyond everything there is room to go around it. */
+const marginPx = lanePx * 12;
+/** In a wider drawing there are lanes only near something: nothing has to be got out of the way of in between. */
+const widestPx = 30_000;
+
+const laneBefore = (at: number): number => Math.floor(at / lanePx) * lanePx;
+
 function lanes(ports: readonly number[], edges: readonly number[]): number[] {
   const wanted = [...new Set(ports)].sort((a, b) => a - b);
   const all = [...wanted, ...edges];
   if (all.length === 0) return [];
-  const margin = lanePx * 12;
-  const first = Math.floor((Math.min(...all) - margin) / lanePx) * lanePx;
-  const last = Math.max(...all) + margin;
+  const first = laneBefore(Math.min(...all) - marginPx);
+  const last = Math.max(...all) + marginPx;
+  const isWide = last - first > widestPx;
+  const edgesInOrder = isWide ? all.toSorted((a, b) => a - b) : [];
   const found: number[] = [];
   let next = 0;
+  let edge = 0;
   for (let lane = first; lane <= last; lane += lanePx) {
+    if (isWide) {
+      while ((edgesInOrder[edge] ?? last) + marginPx < lane) edge++;
+      lane = Math.max(lane, laneBefore((edgesInOrder[edge] ?? last) - marginPx));
+    }
     while (next < wanted.length && (wanted[next] ?? 0) < lane - lanePx) next++;
     const tooNear = [wanted[next - 1], wanted[next], wanted[next + 1], wanted[next + 2]].some(
       (w) => w !== undefined && Math.abs(w - lane) < 6,

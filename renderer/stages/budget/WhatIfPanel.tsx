@@ -1,4 +1,4 @@
-import type { Supposed, Variable } from '../../../core/index.ts';
+import { limits, type Supposed, type Variable } from '../../../core/index.ts';
 import { useStation } from '../../store/use-store.ts';
 import { QuantityField } from '../../widgets/QuantityField.tsx';
 import { variableText } from './suppositions.ts';
@@ -15,7 +15,7 @@ interface Props {
   onSuppose: (supposed: Supposed) => void;
 }
 
-const kinds = { volts: 'V', watts: 'W', charge: 'number' } as const;
+const rows = { volts: limits.volts, watts: limits.watts, charge: limits.share } as const;
 const labels = { volts: 'volts', watts: 'power', charge: 'charge' } as const;
 // What no transmitter makes less of, and no supply more.
 const least = { volts: 0, watts: 0.001, charge: 0 } as const;
@@ -40,7 +40,7 @@ export function WhatIfPanel({ variables, supposed, words, consequence, running, 
             key={variable.key}
             label={`${variable.name}, ${labels[variable.figure]}`}
             value={supposed[variable.figure]?.[variable.key] ?? variable.value}
-            kind={kinds[variable.figure]}
+            limit={rows[variable.figure]}
             format={(value) => variableText(variable, value)}
             least={least[variable.figure]}
             most={most[variable.figure]}
@@ -50,10 +50,8 @@ export function WhatIfPanel({ variables, supposed, words, consequence, running, 
         <QuantityField
           label="Time spent sending"
           value={supposed.sendShare ?? sendShare}
-          kind="number"
+          limit={limits.share}
           format={(value) => variableText({ figure: 'charge' }, value)}
-          least={0}
-          most={1}
           onCommit={(value) => onSuppose({ ...supposed, sendShare: value })}
         />
       </div>

@@ -1,6 +1,14 @@
 import { Fragment } from 'react';
 import { useStore } from 'zustand';
-import { type BuyGroup, type BuyRow, buyGroups, buyTable, usualAllowance, whatToBuy } from '../../../core/index.ts';
+import {
+  type BuyGroup,
+  type BuyRow,
+  buyGroups,
+  buyTable,
+  limits,
+  usualAllowance,
+  whatToBuy,
+} from '../../../core/index.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
@@ -88,7 +96,7 @@ function Allowance() {
     <QuantityField
       label="Cable to spare, %"
       value={Number(((settings.cableAllowance ?? usualAllowance) * 100).toFixed(1))}
-      kind="number"
+      limit={limits.number}
       least={0}
       most={100}
       onCommit={(percent) =>

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { useStore } from 'zustand';
-import { acceptFinding, type Finding } from '../../../core/index.ts';
+import { acceptFinding, type Finding, textProblem } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { findingsView, forgetReason, typeReason } from './findings-view.ts';
@@ -26,7 +26,8 @@ export function AcceptForm({ finding, gone = false }: Props) {
       </>
     );
   }
-  const cannot = gone || reason.trim() === '';
+  const problem = textProblem(reason, 'text');
+  const cannot = gone || reason.trim() === '' || problem !== undefined;
   const accept = (event: React.FormEvent) => {
     event.preventDefault();
     if (cannot) return;
@@ -47,10 +48,16 @@ export function AcceptForm({ finding, gone = false }: Props) {
         className="input"
         value={reason}
         ref={focusIfFree}
+        aria-invalid={problem !== undefined}
         autoComplete="off"
         data-keep={`reason ${finding.id}`}
         onChange={(event) => typeReason(finding, event.target.value)}
       />
+      {problem && (
+        <p className="field-problem" role="alert">
+          {problem}
+        </p>
+      )}
       <span className="accept-buttons">
         <button type="submit" className="button main" disabled={cannot}>
           Accept

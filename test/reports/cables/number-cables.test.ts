@@ -89,3 +89,13 @@ describe('cables are numbered', () => {
     }
   });
 });
+
+describe('a first number that is none', () => {
+  it.each([1e17, 2 ** 53, Number.POSITIVE_INFINITY, Number.NaN, -5, 1.5])('%d ends, with whole numbers', (from) => {
+    const locked = lock(station, power, `D${from}`);
+    for (const number of Object.values(numbers(locked, { by: 'class', order: 'drawing', from }, [toTuner, toMeter])))
+      expect(number === `D${from}` || /^R\d{1,7}$/.test(number)).toBe(true);
+    const both = numbers(lock(station, toTuner, `R${from}`), { by: 'class', order: 'drawing', from });
+    expect(new Set(Object.values(both)).size).toBe(3);
+  });
+});

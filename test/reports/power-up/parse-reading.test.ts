@@ -26,6 +26,7 @@ describe('what is read off a meter', () => {
     ['13 A', 'V', /not a unit that fits here/],
     ['open', 'V', /not a number/],
     ['-2', 'ohm', /less than 0/],
+    ['2e12 V', 'V', /at most 1e12/],
     ['0.8', 'swr', /1 or more/],
   ])('%s as %s is refused', (text, quantity, problem) =>
     expect(parseReading(text, quantity)).toEqual({ problem: expect.stringMatching(problem) }),

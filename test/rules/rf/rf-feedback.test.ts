@@ -1,7 +1,16 @@
+import { layCable } from '../../../core/catalog/laying/lay.ts';
 import { rfFeedback } from '../../../core/rules/rf/rf-feedback.ts';
+import { edit } from '../../../core/station/edit.ts';
+import type { PortRef, Station } from '../../../core/station/schema/schema.ts';
+import type { UnitKind } from '../../../core/station/schema/unit-kind.ts';
+import { drawStation } from '../../stations/draw.ts';
 import { made } from '../made.ts';
 import { testRule } from '../test-rule.ts';
-import { onAntenna } from './on-antenna.ts';
+import { antenna, onAntenna } from './on-antenna.ts';
+
+const receiver = made({ antenna: ['rf', 'n-jack'] }, [
+  { id: 'in', type: 'rfLoad', port: 'antenna', role: 'receiver', ohms: 50 },
+]);
 
 /** An amplifier of 20 dB with a bypass that isolates so much while it is not in use. */
 const amplifier = (isolationDb: number) =>
@@ -39,8 +48,79 @@ testRule(rfFeedback, {
       at: { unit: 'unit' },
       values: { gain: '20.0' },
     },
+    {
+      // 10 dB of the amplifier against nothing on a coax of no length.
+      name: 'a second coax from the transmitter to what is behind the amplifier',
+      station: withCoax(twoStages({ one: 10, two: 0 }), 'rig.antenna', 'antenna.feed'),
+      message: 'loop',
+      severity: 'fault',
+      at: { unit: 'one' },
+      values: { gain: '10.0', loss: '0.0' },
+    },
+    {
+      // Either alone would not make up for the 15 dB of the pad; together they have 20.
+      name: 'two amplifiers in a ring with a pad that is too small for both',
+      station: withCoax(twoStages({ one: 10, two: 10, padDb: 15 }), 'one.in', 'antenna.feed'),
+      message: 'ring',
+      severity: 'fault',
+      at: { unit: 'one' },
+      values: { amplifiers: 'one and two', gain: '20.0', loss: '15.0' },
+    },
+    {
+      name: 'a preamplifier that is bridged, where nothing sends',
+      station: drawStation({
+        units: {
+          whip: { made: antenna(50) },
+          preamplifier: { made: stage(10, 0) },
+          receiver: { made: receiver },
+        },
+        cables: [
+          ['whip.feed > preamplifier.in', { lengthM: 0 }],
+          ['preamplifier.out > receiver.antenna', { lengthM: 0 }],
+          ['receiver.antenna > whip.feed', { lengthM: 0 }],
+        ],
+      }),
+      message: 'loop',
+      severity: 'fault',
+      at: { unit: 'preamplifier' },
+      values: { gain: '10.0', loss: '0.0' },
+    },
   ],
 });
+
+/** An amplifier of so many dB behind a pad. */
+function stage(gainDb: number, padDb: number): UnitKind {
+  return made({ in: ['rf', 'n-jack'], mid: ['rf', 'n-jack'], out: ['rf', 'n-jack'] }, [
+    { id: 'pad', type: 'rfPath', a: 'in', b: 'mid', lossDb: padDb },
+    { id: 'stage', type: 'rfPath', a: 'mid', b: 'out', oneWay: true, lossDb: -gainDb, saturationDbm: 60 },
+  ]);
+}
+
+/** A transmitter, two amplifiers in a row, the second behind a pad, an antenna. */
+function twoStages({ one, two, padDb = 0 }: { one: number; two: number; padDb?: number }): Station {
+  return drawStation({
+    units: {
+      supply: 'switch-mode-supply',
+      rig: 'transceiver-100w',
+      one: { made: stage(one, 0) },
+      two: { made: stage(two, padDb) },
+      antenna: { made: antenna(50) },
+    },
+    cables: [
+      'supply.out > rig.power',
+      ['rig.antenna > one.in', { lengthM: 0 }],
+      ['one.out > two.in', { lengthM: 0 }],
+      ['two.out > antenna.feed', { lengthM: 0 }],
+    ],
+  });
+}
+
+/** One more coax without length. */
+function withCoax(station: Station, from: string, to: string): Station {
+  const [a, b] = [from, to].map((ref) => ({ unit: ref.split('.')[0] ?? '', port: ref.split('.')[1] ?? '' }));
+  const laid = edit(station, layCable(station, a as PortRef, b as PortRef));
+  return edit(laid, { type: 'updateCable', id: laid.cables.at(-1)?.id ?? '', set: { lengthM: 0 } });
+}
 
 /** With nobody to press the bypass it never closes. */
 function withoutBypass(station: ReturnType<typeof amplifier>): ReturnType<typeof amplifier> {

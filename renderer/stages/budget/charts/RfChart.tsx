@@ -1,4 +1,4 @@
-import { formatDbm, formatWatts, type RfReport } from '../../../../core/index.ts';
+import { formatDbm, formatLoss, formatWatts, type RfReport } from '../../../../core/index.ts';
 import { Chart } from './Chart.tsx';
 import { type Stair, StairsChart, stairsHeight } from './StairsChart.tsx';
 
@@ -42,9 +42,12 @@ type Step = RfReport['staircase'][number];
 const levelWords = ({ dbm, watts }: Step): string =>
   watts > 0 ? `${formatDbm(dbm)}, ${formatWatts(watts)}` : 'nothing';
 
-/** `−0.20 dB`, `+11.30 dB`. */
-const change = (lossDb: number): string =>
-  Math.abs(lossDb) < 0.005 ? '' : `${lossDb > 0 ? '−' : '+'}${Math.abs(lossDb).toFixed(2)} dB`;
+/** `−0.20 dB`, `+11.30 dB`; `all of it` where nothing is left. */
+function change(lossDb: number): string {
+  if (Math.abs(lossDb) < 0.005) return '';
+  const size = formatLoss(Math.abs(lossDb));
+  return size === 'all' ? 'all of it' : `${lossDb > 0 ? '−' : '+'}${size}`;
+}
 
 function stairsOf(rf: RfReport, other: RfReport | undefined): Stair[] {
   // Nothing at all has no place on an axis of decibels: it stands well below the rest.
@@ -57,7 +60,7 @@ function stairsOf(rf: RfReport, other: RfReport | undefined): Stair[] {
     name: step.name,
     level: Math.max(step.dbm, floor),
     levelLabel: levelWords(step),
-    changeLabel: i === 0 || !Number.isFinite(step.lossDb) ? '' : change(step.lossDb),
+    changeLabel: i === 0 ? '' : change(step.lossDb),
     other: same && Math.max((same.staircase[i]?.dbm ?? floor) + shift, floor),
   }));
 }

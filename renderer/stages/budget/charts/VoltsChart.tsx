@@ -1,4 +1,4 @@
-import { formatVolts, type WayRow } from '../../../../core/index.ts';
+import { formatMillivolts, formatVolts, type WayRow } from '../../../../core/index.ts';
 import type { Compared } from '../tables/compared.ts';
 import { Chart } from './Chart.tsx';
 import { type Stair, StairsChart, stairsHeight } from './StairsChart.tsx';
@@ -31,8 +31,6 @@ export function VoltsChart({ way: { row, other }, tools }: Props) {
   );
 }
 
-export const millivolts = (volts: number): string => `${(volts * 1000).toFixed(1)} mV`.replace('-', '−');
-
 function stairsOf(row: WayRow, other: WayRow | undefined): Stair[] {
   // With other figures the current may go another way. Both start at the same level, or a supply of other volts would
   // push the steps together.
@@ -50,7 +48,7 @@ function stairsOf(row: WayRow, other: WayRow | undefined): Stair[] {
     level -= part.dropVolts;
     if (otherLevel !== undefined) otherLevel -= same?.parts[i]?.dropVolts ?? 0;
     const name = part.back ? `${part.name}, back` : part.name;
-    return { name, level, levelLabel: '', changeLabel: millivolts(-part.dropVolts), other: otherLevel };
+    return { name, level, levelLabel: '', changeLabel: formatMillivolts(-part.dropVolts), other: otherLevel };
   });
   const levelLabel = formatVolts(row.loadVolts);
   return [
@@ -62,9 +60,9 @@ function stairsOf(row: WayRow, other: WayRow | undefined): Stair[] {
 
 function sentenceOf(row: WayRow): string {
   const most = row.parts.toSorted((a, b) => b.dropVolts - a.dropVolts).slice(0, 3);
-  const parts = most.map((p) => `${p.name}${p.back ? ' on the way back' : ''} ${millivolts(p.dropVolts)}`);
+  const parts = most.map((p) => `${p.name}${p.back ? ' on the way back' : ''} ${formatMillivolts(p.dropVolts)}`);
   return (
     `Volts in steps from ${row.supply}, ${formatVolts(row.supplyVolts)}, to ${row.name}, ${formatVolts(row.loadVolts)}. ` +
-    `Most of the ${millivolts(row.dropVolts)} that are lost go to ${parts.join(', ')}.`
+    `Most of the ${formatMillivolts(row.dropVolts)} that are lost go to ${parts.join(', ')}.`
   );
 }

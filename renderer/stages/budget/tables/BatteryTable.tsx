@@ -1,4 +1,4 @@
-import { type BatteryRow, formatAmps, formatHours, formatPercent } from '../../../../core/index.ts';
+import { type BatteryRow, formatAmpHours, formatAmps, formatHours, formatPercent } from '../../../../core/index.ts';
 import { ShareBar } from '../../../widgets/ShareBar.tsx';
 import { ExportTable } from '../ExportTable.tsx';
 import { BudgetTable } from './BudgetTable.tsx';
@@ -33,7 +33,7 @@ export function BatteryTable({ rows }: { rows: readonly Compared<BatteryRow>[] }
             {row.quits && <small>then {row.quits} quits</small>}
             <Supposition value={row.usableHours} whatIf={other?.usableHours} format={formatHours} />
           </td>
-          <td className="number">{row.unusableAh.toFixed(1)} Ah</td>
+          <td className="number">{formatAmpHours(row.unusableAh)}</td>
           <td>
             <ShareBar share={row.planHours / row.usableHours} of={`the usable ${formatHours(row.usableHours)}`} />
           </td>

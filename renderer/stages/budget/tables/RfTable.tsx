@@ -1,4 +1,4 @@
-import { formatDbm, formatWatts, type RfReport } from '../../../../core/index.ts';
+import { formatDbm, formatLoss, formatWatts, type RfReport } from '../../../../core/index.ts';
 import { RfChart } from '../charts/RfChart.tsx';
 import { ExportTable } from '../ExportTable.tsx';
 import { BudgetTable } from './BudgetTable.tsx';
@@ -33,7 +33,7 @@ export function RfTable({ rf, other }: Props) {
           // biome-ignore lint/suspicious/noArrayIndexKey: a unit can be met twice
           <tr key={i}>
             <th scope="row">{step.at ? <PlaceLink places={[step.at]}>{step.name}</PlaceLink> : step.name}</th>
-            <td className="number">{i === 0 ? '–' : `${step.lossDb.toFixed(2)} dB`.replace('-', '−')}</td>
+            <td className="number">{i === 0 ? '–' : formatLoss(step.lossDb)}</td>
             <Figure value={step.dbm} whatIf={same?.staircase[i]?.dbm} format={formatDbm} />
             <Figure value={step.watts} whatIf={same?.staircase[i]?.watts} format={formatWatts} />
             <td>{words[step.kind]}</td>

@@ -1,5 +1,4 @@
-import { formatAmps, formatVolts, type WayRow } from '../../../../core/index.ts';
-import { millivolts } from '../charts/VoltsChart.tsx';
+import { formatAmps, formatMillivolts, formatVolts, type WayRow } from '../../../../core/index.ts';
 import { BudgetTable } from './BudgetTable.tsx';
 import type { Compared } from './compared.ts';
 import { Figure } from './Figure.tsx';
@@ -20,7 +19,7 @@ export function WayPartsTable({ way: { row, other } }: { way: Compared<WayRow> }
               <PlaceLink places={[part.at]}>{part.name}</PlaceLink>
             </th>
             <Figure value={part.amps} whatIf={same?.parts[i]?.amps} format={formatAmps} />
-            <Figure value={part.dropVolts} whatIf={same?.parts[i]?.dropVolts} format={millivolts} />
+            <Figure value={part.dropVolts} whatIf={same?.parts[i]?.dropVolts} format={formatMillivolts} />
             <td className="number">{formatVolts(left)}</td>
             <td>{part.back ? 'back' : 'out'}</td>
           </tr>

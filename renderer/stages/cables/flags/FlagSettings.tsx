@@ -1,4 +1,4 @@
-import type { FlagSheet } from '../../../../core/index.ts';
+import { type FlagSheet, limits } from '../../../../core/index.ts';
 import { setFlagSheet } from '../../../print/flags/flag-sheet-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
@@ -91,7 +91,7 @@ function Figure({ sheet, name, label, least, most, whole = false }: FigureProps)
     <QuantityField
       label={label}
       value={sheet[name]}
-      kind="number"
+      limit={limits.number}
       least={least}
       most={most}
       onCommit={(value) => setFlagSheet({ [name]: whole ? Math.round(value) : value })}

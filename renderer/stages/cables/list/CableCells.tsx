@@ -1,4 +1,4 @@
-import { type Cable, type CableRow, formatLength } from '../../../../core/index.ts';
+import { type Cable, type CableRow, formatLength, limits } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { select, showPlaces } from '../../../store/view.ts';
@@ -53,9 +53,7 @@ export function CableCells({ row, chosen, isOpen }: Props) {
           <QuantityField
             label={`Length of ${number}`}
             value={row.lengthM}
-            kind="m"
-            least={0}
-            most={10_000}
+            limit={limits.metres}
             format={length}
             onCommit={(lengthM) => set({ lengthM })}
           />
@@ -77,6 +75,7 @@ export function CableCells({ row, chosen, isOpen }: Props) {
           <TextField
             label={`Note on ${number}`}
             value={row.note}
+            sort="text"
             onCommit={(note) => {
               set({ note: note.trim() === '' ? undefined : note } as Partial<Cable>);
               return undefined;

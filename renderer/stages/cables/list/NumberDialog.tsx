@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Change, edit, type NumberScheme, numberCables } from '../../../../core/index.ts';
+import { type Change, edit, limits, type NumberScheme, numberCables } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
@@ -72,7 +72,7 @@ export function NumberDialog({ listed, chosen, onClose }: Props) {
       <QuantityField
         label="From"
         value={scheme.from}
-        kind="number"
+        limit={limits.number}
         least={0}
         most={100_000}
         onCommit={(from) => setScheme({ ...scheme, from: Math.round(from) })}

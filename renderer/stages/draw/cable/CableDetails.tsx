@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type Cable, cableKinds, classOf, connectors, type Station } from '../../../../core/index.ts';
+import { type Cable, cableKinds, classOf, connectors, limits, type Station } from '../../../../core/index.ts';
 import { removeSelection } from '../../../app/editing/edit-actions.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
@@ -53,9 +53,7 @@ export function CableDetails({ cable }: { cable: Cable }) {
       <QuantityField
         label="Length"
         value={cable.lengthM}
-        kind="m"
-        least={0}
-        most={10_000}
+        limit={limits.metres}
         onCommit={(lengthM) => set({ lengthM })}
       />
       {kind === 'dc' && <CableFuse cable={cable} />}

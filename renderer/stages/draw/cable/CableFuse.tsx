@@ -1,4 +1,4 @@
-import { type Cable, fuseBreakingAmps, fuseRatings } from '../../../../core/index.ts';
+import { type Cable, fuseBreakingAmps, fuseRatings, limits } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
@@ -35,23 +35,20 @@ export function CableFuse({ cable }: { cable: Cable }) {
           <QuantityField
             label="Rating"
             value={fuse.amps}
-            kind="A"
-            least={0.01}
+            limit={limits.fuseAmps}
             onCommit={(amps) => set({ ...fuse, amps })}
           />
           <QuantityField
             label="From its start"
             value={fuse.atM}
-            kind="m"
-            least={0}
+            limit={limits.metres}
             most={cable.lengthM}
             onCommit={(atM) => set({ ...fuse, atM })}
           />
           <QuantityField
             label="Breaks up to"
             value={fuse.breakingAmps ?? fuseBreakingAmps(fuse.amps, fuse.family)}
-            kind="A"
-            least={1}
+            limit={limits.amps}
             onCommit={(breakingAmps) => set({ ...fuse, breakingAmps })}
           />
         </>

@@ -1,4 +1,4 @@
-import { formatHertz, type Plan, type Station } from '../../../../core/index.ts';
+import { formatHertz, limits, type Plan, type Station } from '../../../../core/index.ts';
 import { showCautions } from '../../../app/dialogs/cautions.ts';
 import { showKeys } from '../../../app/dialogs/keys-help.ts';
 import { change } from '../../../store/document.ts';
@@ -58,9 +58,8 @@ function PlanFields() {
       <QuantityField
         label="Frequency"
         value={plan.frequencyHz}
-        kind="Hz"
+        limit={limits.planHertz}
         format={formatHertz}
-        least={1000}
         onCommit={(frequencyHz) => set({ frequencyHz })}
       />
       <SelectField
@@ -73,36 +72,28 @@ function PlanFields() {
         <QuantityField
           label="Speed, WPM"
           value={plan.speedWpm}
-          kind="number"
-          least={1}
-          most={100}
+          limit={limits.speedWpm}
           onCommit={(speedWpm) => set({ speedWpm })}
         />
       )}
       <QuantityField
         label="RF on while sending"
         value={plan.duty}
-        kind="number"
+        limit={limits.share}
         format={percent}
-        least={0}
-        most={1}
         onCommit={(duty) => set({ duty })}
       />
       <QuantityField
         label="Time spent sending"
         value={plan.sendShare}
-        kind="number"
+        limit={limits.share}
         format={percent}
-        least={0}
-        most={1}
         onCommit={(sendShare) => set({ sendShare })}
       />
       <QuantityField
         label="Hours a day"
         value={plan.hoursPerDay}
-        kind="number"
-        least={0}
-        most={24}
+        limit={limits.hoursPerDay}
         onCommit={(hoursPerDay) => set({ hoursPerDay })}
       />
     </section>
@@ -119,27 +110,21 @@ function Limits() {
       <QuantityField
         label="Voltage drop up to"
         value={settings.maxDrop ?? 0.05}
-        kind="number"
+        limit={limits.share}
         format={percent}
-        least={0}
-        most={1}
         onCommit={(maxDrop) => set({ maxDrop })}
       />
       <QuantityField
         label="Air around the leads, °C"
         value={settings.ambientCelsius ?? 20}
-        kind="number"
-        least={-40}
-        most={100}
+        limit={limits.celsius}
         onCommit={(ambientCelsius) => set({ ambientCelsius })}
       />
       <QuantityField
         label="Loaded conductors in a bundle"
         value={settings.bundled ?? 1}
-        kind="number"
-        least={1}
-        most={200}
-        onCommit={(bundled) => set({ bundled: Math.round(bundled) })}
+        limit={limits.bundled}
+        onCommit={(bundled) => set({ bundled })}
       />
     </section>
   );

@@ -48,7 +48,7 @@ interface FigureProps {
 }
 
 function Figure({ unit, figure, confirmed }: FigureProps) {
-  const { key, label, kind, value } = figure;
+  const { key, label, limit, value } = figure;
   const isOwn = unit.overrides?.[key] !== undefined;
   const set = (overrides: Record<string, number>) =>
     change({
@@ -74,9 +74,8 @@ function Figure({ unit, figure, confirmed }: FigureProps) {
     <QuantityField
       label={label}
       value={value}
-      kind={kind === 'share' || kind === 'plain' ? 'number' : kind}
-      {...(kind === 'share' && { format: formatPercent, least: 0, most: 1 })}
-      {...(kind === 'plain' && { least: 0 })}
+      limit={limit}
+      {...(limit.unit === 'share' && { format: formatPercent })}
       onCommit={(n) => set({ ...unit.overrides, [key]: n })}
       after={tag}
     />

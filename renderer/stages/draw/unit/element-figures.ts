@@ -1,129 +1,130 @@
-import type { QuantityKind, UnitElement, UnitKind } from '../../../../core/index.ts';
+import { type Limit, limitOfOwnFigure, type UnitElement, type UnitKind } from '../../../../core/index.ts';
 
 /** One figure of an element that the user may replace by their own. */
 export interface ElementFigure {
   /** `elementId.field`, as the document keeps the user's own figures. */
   readonly key: string;
   readonly label: string;
-  readonly kind: FigureKind;
+  /** What it can be. */
+  readonly limit: Limit;
   readonly value: number;
 }
 
-/** A plain number, or a share that is written in per cent, has no unit of its own. */
-type FigureKind = Exclude<QuantityKind, 'number'> | 'plain' | 'share';
-
-type Field = readonly [field: string, label: string, kind: FigureKind];
+type Field = readonly [field: string, label: string];
 
 /** By type, the figures that are asked for, in their order. */
 export const figureFields: Record<UnitElement['type'], readonly Field[]> = {
   conductor: [
-    ['fuseAmps', 'Fuse', 'A'],
-    ['ohms', 'Resistance', 'ohm'],
+    ['fuseAmps', 'Fuse'],
+    ['ohms', 'Resistance'],
   ],
   supply: [
-    ['volts', 'Voltage', 'V'],
-    ['maxVolts', 'Highest it can be', 'V'],
-    ['amps', 'Continuous', 'A'],
-    ['peakAmps', 'Peak', 'A'],
-    ['sourceOhms', 'Source', 'ohm'],
+    ['volts', 'Voltage'],
+    ['maxVolts', 'Highest it can be'],
+    ['amps', 'Continuous'],
+    ['peakAmps', 'Peak'],
+    ['sourceOhms', 'Source'],
   ],
   battery: [
-    ['ampHours', 'Capacity, Ah', 'plain'],
-    ['charge', 'Charge', 'share'],
-    ['maxVolts', 'Highest on charge', 'V'],
-    ['cutOffV', 'Cut off at', 'V'],
-    ['amps', 'Continuous', 'A'],
-    ['peakAmps', 'Peak', 'A'],
-    ['sourceOhms', 'Source', 'ohm'],
+    ['ampHours', 'Capacity, Ah'],
+    ['charge', 'Charge'],
+    ['maxVolts', 'Highest on charge'],
+    ['cutOffV', 'Cut off at'],
+    ['amps', 'Continuous'],
+    ['peakAmps', 'Peak'],
+    ['sourceOhms', 'Source'],
   ],
   diode: [
-    ['volts', 'Drop', 'V'],
-    ['atAmps', 'At', 'A'],
-    ['maxAmps', 'Stands', 'A'],
+    ['volts', 'Drop'],
+    ['atAmps', 'At'],
+    ['maxAmps', 'Stands'],
   ],
   converter: [
-    ['minV', 'Works from', 'V'],
-    ['maxV', 'Works up to', 'V'],
-    ['absMaxV', 'Stands up to', 'V'],
-    ['outVolts', 'Gives', 'V'],
-    ['outAmps', 'Up to', 'A'],
-    ['efficiency', 'Efficiency', 'share'],
-    ['idleWatts', 'Idle', 'W'],
+    ['minV', 'Works from'],
+    ['maxV', 'Works up to'],
+    ['absMaxV', 'Stands up to'],
+    ['outVolts', 'Gives'],
+    ['outAmps', 'Up to'],
+    ['efficiency', 'Efficiency'],
+    ['idleWatts', 'Idle'],
   ],
   load: [
-    ['minV', 'Works from', 'V'],
-    ['maxV', 'Works up to', 'V'],
-    ['absMaxV', 'Stands up to', 'V'],
-    ['absMinV', 'Stands down to', 'V'],
-    ['dropOutV', 'Off below', 'V'],
+    ['minV', 'Works from'],
+    ['maxV', 'Works up to'],
+    ['absMaxV', 'Stands up to'],
+    ['absMinV', 'Stands down to'],
+    ['dropOutV', 'Off below'],
   ],
   pullUp: [
-    ['volts', 'Voltage', 'V'],
-    ['ohms', 'Through', 'ohm'],
+    ['volts', 'Voltage'],
+    ['ohms', 'Through'],
   ],
   contactPair: [
-    ['onOhms', 'Closed', 'ohm'],
-    ['maxVolts', 'Stands', 'V'],
-    ['maxAmps', 'Switches', 'A'],
+    ['onOhms', 'Closed'],
+    ['maxVolts', 'Stands'],
+    ['maxAmps', 'Switches'],
   ],
   rfPath: [
-    ['lossDb', 'Loss', 'dB'],
-    ['isolationDb', 'Isolation', 'dB'],
-    ['saturationDbm', 'Most it gives', 'dBm'],
-    ['maxWatts', 'Stands', 'W'],
+    ['lossDb', 'Loss'],
+    ['isolationDb', 'Isolation'],
+    ['saturationDbm', 'Most it gives'],
+    ['maxWatts', 'Stands'],
   ],
   rfSource: [
-    ['dbm', 'Power', 'dBm'],
-    ['maxDbm', 'Most it can make', 'dBm'],
-    ['harmonicsDbc', 'Harmonics', 'dB'],
+    ['dbm', 'Power'],
+    ['maxDbm', 'Most it can make'],
+    ['harmonicsDbc', 'Harmonics'],
   ],
   rfLoad: [
-    ['ohms', 'Resistance', 'ohm'],
-    ['watts', 'Stands', 'W'],
-    ['shortWatts', 'For a short time', 'W'],
-    ['damageDbm', 'Damaged from', 'dBm'],
-    ['overloadDbm', 'Overloaded from', 'dBm'],
-    ['gainDbi', 'Gain', 'dB'],
+    ['ohms', 'Resistance'],
+    ['watts', 'Stands'],
+    ['shortWatts', 'For a short time'],
+    ['damageDbm', 'Damaged from'],
+    ['overloadDbm', 'Overloaded from'],
+    ['gainDbi', 'Gain'],
   ],
   matcher: [
-    ['minOhms', 'Matches from', 'ohm'],
-    ['maxOhms', 'Matches up to', 'ohm'],
-    ['lossDb', 'Loss', 'dB'],
-    ['maxWatts', 'Stands', 'W'],
+    ['minOhms', 'Matches from'],
+    ['maxOhms', 'Matches up to'],
+    ['lossDb', 'Loss'],
+    ['maxWatts', 'Stands'],
   ],
   audioSource: [
-    ['volts', 'Level', 'V'],
-    ['ohms', 'Source', 'ohm'],
-    ['leastOhms', 'Drives at least', 'ohm'],
-    ['maxDcVolts', 'Stands, DC', 'V'],
+    ['volts', 'Level'],
+    ['ohms', 'Source'],
+    ['leastOhms', 'Drives at least'],
+    ['maxDcVolts', 'Stands, DC'],
   ],
   audioLoad: [
-    ['ohms', 'Resistance', 'ohm'],
-    ['fullVolts', 'Made for', 'V'],
-    ['overloadVolts', 'Distorts from', 'V'],
-    ['watts', 'Stands', 'W'],
-    ['maxDcVolts', 'Stands, DC', 'V'],
+    ['ohms', 'Resistance'],
+    ['fullVolts', 'Made for'],
+    ['overloadVolts', 'Distorts from'],
+    ['watts', 'Stands'],
+    ['maxDcVolts', 'Stands, DC'],
   ],
-  dataEnd: [['standsV', 'Stands', 'V']],
+  dataEnd: [['standsV', 'Stands']],
 };
 
-const drawKinds = { current: 'A', power: 'W', resistance: 'ohm' } as const;
+const drawUnits = { current: 'A', power: 'W', resistance: 'ohm' } as const;
 
 /** The figures of an element in the order in which they are asked for; only those that it has. */
 export function figuresOf(kind: UnitKind, element: UnitElement): ElementFigure[] {
   const values = element as unknown as Record<string, unknown>;
-  const own = figureFields[element.type].flatMap(([field, label, quantity]): ElementFigure[] => {
-    const value = values[field];
-    return typeof value === 'number' ? [{ key: `${element.id}.${field}`, label, kind: quantity, value }] : [];
-  });
+  const figure = (path: string, label: string, value: unknown): ElementFigure[] => {
+    const key = `${element.id}.${path}`;
+    const limit = limitOfOwnFigure(kind, key);
+    return typeof value === 'number' && limit ? [{ key, label, limit, value }] : [];
+  };
+  const own = figureFields[element.type].flatMap(([field, label]) => figure(field, label, values[field]));
   if (element.type !== 'load') return own;
-  const quantity = drawKinds[element.law];
-  const states = (element.states ?? []).map((state, i): ElementFigure => {
+  const unit = drawUnits[element.law];
+  const states = (element.states ?? []).flatMap((state, i) => {
     const on = state.when.on?.map((id) => kind.actors?.find((a) => a.id === id)?.label ?? id).join(', ');
     const label = on ? `Draws, ${lower(on)} on` : 'Draws otherwise';
-    return { key: `${element.id}.states.${i}.amount`, label, kind: quantity, value: state.amount };
+    return figure(`states.${i}.amount`, label, state.amount);
   });
-  return [{ key: `${element.id}.amount`, label: 'Draws', kind: quantity, value: element.amount }, ...states, ...own];
+  const draws = [...figure('amount', 'Draws', element.amount), ...states];
+  return [...draws.map((draw) => ({ ...draw, limit: { ...draw.limit, unit } })), ...own];
 }
 
 const lower = (text: string): string =>

@@ -28,7 +28,7 @@ export function blankValue(field: ElementField): unknown {
   if (given !== undefined) return given;
   switch (field.holds) {
     case 'number':
-      return Math.min(field.most, Math.max(field.least, 0));
+      return Math.min(field.limit.most, Math.max(field.limit.least, 0));
     case 'choice':
       return field.options[0];
     case 'flag':

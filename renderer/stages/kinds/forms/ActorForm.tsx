@@ -1,4 +1,4 @@
-import type { Actor } from '../../../../core/index.ts';
+import { type Actor, limits } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
@@ -21,9 +21,9 @@ const means = [
   { id: 'changesOver', label: 'the antenna is over' },
 ];
 const held = [
-  ['ms', 'Held for', 'ms', 600_000],
-  ['dits', 'Held for dits', 'number', 100],
-  ['wordSpaces', 'Held for word spaces', 'number', 10],
+  ['ms', 'Held for', limits.milliseconds],
+  ['dits', 'Held for dits', limits.dits],
+  ['wordSpaces', 'Held for word spaces', limits.wordSpaces],
 ] as const;
 
 /** One thing that switches: what it feels, how fast, what its being on means. */
@@ -61,32 +61,27 @@ export function ActorForm({ actor, onChange }: Props) {
       <QuantityField
         label="On after"
         value={actor.operateMs}
-        kind="ms"
-        least={0}
+        limit={limits.milliseconds}
         onCommit={(operateMs) => set({ operateMs })}
       />
       <QuantityField
         label="Off after"
         value={actor.releaseMs}
-        kind="ms"
-        least={0}
+        limit={limits.milliseconds}
         onCommit={(releaseMs) => set({ releaseMs })}
       />
       <QuantityField
         label="Bounces for"
         value={actor.bounceMs ?? 0}
-        kind="ms"
-        least={0}
+        limit={limits.milliseconds}
         onCommit={(ms) => set({ bounceMs: ms > 0 ? ms : undefined })}
       />
-      {held.map(([field, label, kind, most]) => (
+      {held.map(([field, label, limit]) => (
         <QuantityField
           key={field}
           label={label}
           value={actor.hang?.[field] ?? 0}
-          kind={kind}
-          least={0}
-          most={most}
+          limit={limit}
           onCommit={(value) => setHang(field, value)}
         />
       ))}

@@ -1,4 +1,4 @@
-import type { Feel, Port } from '../../../../core/index.ts';
+import { type Feel, limits, type Port } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
@@ -47,7 +47,12 @@ export function FeelForm({ feel, onChange }: Props) {
       )}
       {(feel.type === 'voltageBelow' || feel.type === 'voltageAbove') && (
         <>
-          <QuantityField label="Volts" value={feel.volts} kind="V" onCommit={(volts) => onChange({ ...feel, volts })} />
+          <QuantityField
+            label="Volts"
+            value={feel.volts}
+            limit={limits.volts}
+            onCommit={(volts) => onChange({ ...feel, volts })}
+          />
           <SelectField
             label="At"
             value={feel.contact}
@@ -67,8 +72,7 @@ export function FeelForm({ feel, onChange }: Props) {
           <QuantityField
             label="Amps"
             value={feel.amps}
-            kind="A"
-            least={0}
+            limit={limits.amps}
             onCommit={(amps) => onChange({ ...feel, amps })}
           />
           <SelectField
@@ -81,7 +85,12 @@ export function FeelForm({ feel, onChange }: Props) {
       )}
       {feel.type === 'rfAbove' && (
         <>
-          <QuantityField label="Level" value={feel.dbm} kind="dBm" onCommit={(dbm) => onChange({ ...feel, dbm })} />
+          <QuantityField
+            label="Level"
+            value={feel.dbm}
+            limit={limits.dbm}
+            onCommit={(dbm) => onChange({ ...feel, dbm })}
+          />
           <SelectField
             label="At port"
             value={feel.port}

@@ -37,16 +37,13 @@ export function FieldForm({ type, field, value, unit, group, onChange }: Props) 
   );
   switch (field.holds) {
     case 'number': {
-      const own = field.unit === 'share' ? 'number' : field.unit;
-      const format = { share: formatPercent, Hz: formatHertz }[field.unit as string];
+      const format = { share: formatPercent, Hz: formatHertz }[field.limit.unit as string];
       return (
         <QuantityField
           label={label}
           value={value as number}
-          kind={unit ?? own}
+          limit={unit ? { ...field.limit, unit } : field.limit}
           {...(format && { format })}
-          least={field.least}
-          most={field.most}
           onCommit={onChange}
           after={remove}
         />

@@ -1,4 +1,4 @@
-import type { Port } from '../../../../core/index.ts';
+import { type Port, limits as rows } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { useEditing } from '../kind-editor.ts';
 import { AddPicker } from './AddPicker.tsx';
@@ -11,9 +11,9 @@ interface Props {
 }
 
 const figures = [
-  { id: 'minV', label: 'down to', kind: 'V', first: -0.5, least: -100_000 },
-  { id: 'maxV', label: 'up to', kind: 'V', first: 16, least: -100_000 },
-  { id: 'amps', label: 'amps', kind: 'A', first: 1, least: 0 },
+  { id: 'minV', label: 'down to', limit: rows.volts, first: -0.5 },
+  { id: 'maxV', label: 'up to', limit: rows.volts, first: 16 },
+  { id: 'amps', label: 'amps', limit: rows.amps, first: 1 },
 ] as const;
 
 /** What each contact of a port stands. */
@@ -35,7 +35,7 @@ export function LimitsForm({ port, onChange }: Props) {
   return (
     <fieldset className="figures">
       <legend>What its contacts stand</legend>
-      {possible.map(({ contact, id, kind, least, name }) => {
+      {possible.map(({ contact, id, limit, name }) => {
         const value = limits[contact]?.[id];
         return (
           value !== undefined && (
@@ -43,9 +43,7 @@ export function LimitsForm({ port, onChange }: Props) {
               key={`${contact} ${id}`}
               label={name}
               value={value}
-              kind={kind}
-              least={least}
-              most={100_000}
+              limit={limit}
               onCommit={(volts) => set(contact, id, volts)}
               after={
                 <button

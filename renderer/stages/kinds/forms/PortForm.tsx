@@ -1,4 +1,4 @@
-import { formatHertz, type Port } from '../../../../core/index.ts';
+import { formatHertz, limits, type Port } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
@@ -64,10 +64,8 @@ export function PortForm({ port, onChange }: Props) {
               key={id}
               label={label}
               value={hz}
-              kind="Hz"
+              limit={limits.hertz}
               format={formatHertz}
-              least={0}
-              most={1e12}
               onCommit={(value) => set({ [id]: value })}
               after={
                 <button
@@ -93,6 +91,7 @@ export function PortForm({ port, onChange }: Props) {
       <LimitsForm port={port} onChange={(limits) => set({ limits })} />
       <TextField
         label="Note"
+        sort="text"
         value={port.note ?? ''}
         onCommit={(note) => set({ note: note.trim() === '' ? undefined : note })}
       />

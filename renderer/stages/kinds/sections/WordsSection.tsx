@@ -26,7 +26,7 @@ export function WordsSection() {
         options={groups}
         onChoose={(id) => set({ group: id as UnitKind['group'] })}
       />
-      <TextField label="In one line" value={kind.summary} live onCommit={(summary) => set({ summary })} />
+      <TextField label="In one line" value={kind.summary} sort="text" live onCommit={(summary) => set({ summary })} />
       <TextField
         label="Search words"
         value={(kind.words ?? []).join(', ')}
@@ -34,6 +34,7 @@ export function WordsSection() {
       />
       <TextField
         label="Figures from"
+        sort="text"
         value={kind.source}
         onCommit={(source) =>
           source.trim() === '' ? 'Say where its figures are from.' : set({ source: source.trim() })
