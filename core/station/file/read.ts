@@ -1,4 +1,5 @@
 import { type Station, stationSchema } from '../schema/schema.ts';
+import { checkSize } from './check-size.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';
 import { findBrokenReferences } from './references.ts';
@@ -19,6 +20,6 @@ export function readStation(text: string): ReadResult {
   if ('problem' in dated) return { problems: [dated.problem] };
   const parsed = stationSchema.safeParse(dated.document);
   if (!parsed.success) return { problems: shorten(problemsOfSchema(parsed.error, dated.document)) };
-  const problems = findBrokenReferences(parsed.data);
+  const problems = [...checkSize(parsed.data), ...findBrokenReferences(parsed.data)];
   return problems.length > 0 ? { problems: shorten(problems) } : { station: parsed.data };
 }
