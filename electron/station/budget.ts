@@ -6,10 +6,11 @@ import { asJson, type Command, isAsked } from './command.ts';
 export const budget: Command = {
   summary: 'who draws what: supplies, loads, branches, ways, fuses and wires in receive and sending',
   forms: ['json', 'csv'],
+  options: ['hookup'],
   run({ station, report, options }) {
     const keep = <T extends { hookup: string }>(rows: readonly T[]) =>
       rows.filter((row) => isAsked(options, row.hookup));
-    const { supplies, loads, branches, ways, fuses, wires, batteries } = report.budget;
+    const { supplies, loads, branches, ways, fuses, wires, batteries } = report().budget;
     const kept: Budget = {
       supplies: keep(supplies),
       loads: keep(loads),

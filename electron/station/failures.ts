@@ -4,8 +4,12 @@ import { asJson, type Command } from './command.ts';
 export const failures: Command = {
   summary: 'what happens when one thing fails: a core, a contact, a fuse, a relay, a supply',
   forms: ['json', 'csv'],
-  run({ station, options }) {
-    const studies = studyFailures(station).filter((s) => !options.hookup || s.hookups.includes(options.hookup.id));
+  options: ['hookup'],
+  run({ station, options, progress }) {
+    const tell = (done: number, of: number) => progress('failures tried', done, of);
+    const studies = studyFailures(station, tell).filter(
+      (s) => !options.hookup || s.hookups.includes(options.hookup.id),
+    );
     if (options.form === 'json') return { text: asJson({ failures: studies.map(plain) }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(studies), status: 0 };
     return { text: `${station.title}\n\n${textOf(studies)}`, status: 0 };

@@ -18,6 +18,7 @@ import { textTable } from './table.ts';
 export const powerup: Command = {
   summary: 'the steps of a first power-up: what each meter should read, what was read, what would explain it',
   forms: ['json', 'csv'],
+  options: ['hookup'],
   run({ station, options }) {
     const hookup = options.hookup?.id ?? null;
     const sheet = powerUpSheet(station, hookup);
