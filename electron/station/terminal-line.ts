@@ -18,8 +18,8 @@ export function terminalLine(stream: Pick<WriteStream, 'isTTY' | 'columns' | 'wr
   let lastDoing = '';
   let lastMs = Number.NEGATIVE_INFINITY;
   const show = (text: string) => {
-    const line = text.slice(0, Math.max(0, (stream.columns || 80) - 1));
-    if (line !== shown) stream.write(`\r${line.padEnd(shown.length)}\r${line}`);
+    const line = text.slice(0, (stream.columns || 80) - 1);
+    stream.write(`\r${line.padEnd(shown.length)}`);
     shown = line;
   };
   return {
@@ -30,6 +30,9 @@ export function terminalLine(stream: Pick<WriteStream, 'isTTY' | 'columns' | 'wr
       lastMs = now;
       show(done === undefined ? `${doing} ...` : `${doing}: ${done} of ${of} ...`);
     },
-    clear: () => show(''),
+    clear() {
+      if (shown !== '') stream.write(`\r${' '.repeat(shown.length)}\r`);
+      shown = '';
+    },
   };
 }
