@@ -22,6 +22,9 @@ export interface Options {
 /** Says how far long work is: what is being done and, where it can be counted, how much of how much is done. */
 export type Progress = (doing: string, done?: number, of?: number) => void;
 
+/** What is being done before there is anything to count. */
+export const surveying = 'surveying the station';
+
 export interface Given {
   readonly station: Station;
   /** The survey, for the commands that need one. */

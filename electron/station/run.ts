@@ -1,6 +1,6 @@
 import type { Readable } from 'node:stream';
 import { type Hookup, hookupsOf, type Station, type SurveyReport, surveyReport } from '../../core/index.ts';
-import type { Answer, Command, Listing, Options, Progress } from './command.ts';
+import { type Answer, type Command, type Listing, type Options, type Progress, surveying } from './command.ts';
 import { commandNames, findCommand, optionsOf, usage } from './commands.ts';
 import { openFile } from './open-file.ts';
 import { oneLine, quoted } from './printable.ts';
@@ -58,7 +58,9 @@ async function answer(line: Line, outside: Outside, work: Work): Promise<Answer>
   work.station = station;
   let surveyed: SurveyReport | null = null;
   const report = () => {
-    surveyed ??= surveyReport(station);
+    if (surveyed) return surveyed;
+    outside.progress(surveying);
+    surveyed = surveyReport(station);
     return surveyed;
   };
   const options = optionsIn(line, form, station, report);

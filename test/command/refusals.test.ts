@@ -147,7 +147,12 @@ describe('what is followed', () => {
       expect(keydowns).toEqual(all.filter((k: { control: string }) => k.control === control));
     }
   });
-  it('long work tells how far it is', async () => {
+  it('long work tells what is done, and how far it is', async () => {
+    expect((await runLine(['check', 'hut'])).told).toEqual(['surveying the station /']);
+    expect((await runLine(['powerup', 'hill-table'])).told).toEqual([
+      'surveying the station /',
+      ...Array.from({ length: 10 }, (_, i) => `parts of the sheet done ${i}/10`),
+    ]);
     const { told } = await runLine(['failures', 'hill-table']);
     const counts = told.map((line) => /failures tried (\d+)\/(\d+)/.exec(line)!.slice(1).map(Number));
     expect(counts.map(([done]) => done)).toEqual(counts.map((_, i) => i + 1));
