@@ -9,5 +9,7 @@ export default defineConfig({
     setupFiles: ['test/laws/seed.ts'],
     // Generated stations and live oracles take longer than the five seconds that a test has by default.
     testTimeout: 30_000,
+    // Bundling the command line before its tests takes longer than ten where others work too.
+    hookTimeout: 60_000,
   },
 });

@@ -26,7 +26,7 @@ export function listenLocally(port, answer) {
     let tried = 0;
     server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
       tried += 1;
-      if (error.code === 'EADDRINUSE' && tried < 20) server.listen(port + tried, '127.0.0.1');
+      if (error.code === 'EADDRINUSE' && tried < 20 && port + tried < 65536) server.listen(port + tried, '127.0.0.1');
       else reject(error);
     });
     server.on('listening', () => {

@@ -7,7 +7,7 @@ export const audio: Command = {
   forms: ['json', 'csv'],
   options: ['hookup'],
   run({ station, report, options }) {
-    const rows = report().audio.filter((row) => isAsked(options, row.hookup));
+    const rows = report.audio.filter((row) => isAsked(options, row.hookup));
     if (options.form === 'json') return { text: asJson({ audio: rows }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(rows), status: 0 };
     return { text: `${station.title}\n\n${textOf(rows)}`, status: 0 };

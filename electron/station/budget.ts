@@ -10,7 +10,7 @@ export const budget: Command = {
   run({ station, report, options }) {
     const keep = <T extends { hookup: string }>(rows: readonly T[]) =>
       rows.filter((row) => isAsked(options, row.hookup));
-    const { supplies, loads, branches, ways, fuses, wires, batteries } = report().budget;
+    const { supplies, loads, branches, ways, fuses, wires, batteries } = report.budget;
     const kept: Budget = {
       supplies: keep(supplies),
       loads: keep(loads),

@@ -6,7 +6,7 @@ export const check: Command = {
   forms: ['json'],
   options: ['hookup'],
   run({ station, report, options }) {
-    const findings = report().findings.filter((f) => f.hookups.some((h) => isAsked(options, h)));
+    const findings = report.findings.filter((f) => f.hookups.some((h) => isAsked(options, h)));
     const grave = findings.some((f) => !f.accepted && (f.severity === 'danger' || f.severity === 'fault'));
     const text = options.form === 'json' ? asJson({ findings: findings.map(plain) }) : readable(station, findings);
     return { text, status: grave ? 1 : 0 };

@@ -9,12 +9,12 @@ export interface Options {
   readonly form: 'text' | Form;
   /** Only this hook-up; all where none was named. */
   readonly hookup: Hookup | null;
-  /** Only the controls with these ids; all where none was named. */
-  readonly controls: readonly string[] | null;
+  /** Only controls with one of these ids; all where none was named. */
+  readonly control: readonly string[] | null;
   readonly moment: 'receive' | 'sending';
   /** The file to write, where a command writes one. */
   readonly out: string | null;
-  readonly paper: string;
+  readonly paper?: string;
   /** Without cables that are made or tested. */
   readonly todo: boolean;
 }
@@ -27,10 +27,10 @@ export const surveying = 'surveying the station';
 
 export interface Given {
   readonly station: Station;
-  /** The survey, for the commands that need one. */
-  readonly report: () => SurveyReport;
+  /** Made when it is looked at: not every command needs one. */
+  readonly report: SurveyReport;
   readonly options: Options;
-  readonly progress: Progress;
+  readonly progress?: Progress;
 }
 
 /** What is printed, and the exit status. */
@@ -60,6 +60,6 @@ export const isAsked = ({ hookup }: Options, id: string): boolean => hookup === 
 
 /** Whether a row of the press of a control was asked for. */
 export const isPressed = (options: Options, row: { hookup: string; control: string }): boolean =>
-  isAsked(options, row.hookup) && (options.controls?.includes(row.control) ?? true);
+  isAsked(options, row.hookup) && (options.control?.includes(row.control) ?? true);
 
 export const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

@@ -6,7 +6,7 @@ export const failures: Command = {
   forms: ['json', 'csv'],
   options: ['hookup'],
   run({ station, options, progress }) {
-    const tell = (done: number, of: number) => progress('failures tried', done, of);
+    const tell = (done: number, of: number) => progress?.('failures tried', done, of);
     const studies = studyFailures(station, tell).filter(
       (s) => !options.hookup || s.hookups.includes(options.hookup.id),
     );

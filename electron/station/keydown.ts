@@ -7,7 +7,7 @@ export const keydown: Command = {
   forms: ['json'],
   options: ['hookup', 'control'],
   run({ report, options }) {
-    const asked = report().keydowns.filter((k) => isPressed(options, k));
+    const asked = report.keydowns.filter((k) => isPressed(options, k));
     if (options.form === 'json') return { text: asJson({ keydowns: asked }), status: 0 };
     return {
       text: asked.length > 0 ? asked.map(textOf).join('\n') : 'Nothing to press: the station has no control.\n',

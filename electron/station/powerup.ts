@@ -21,8 +21,8 @@ export const powerup: Command = {
   options: ['hookup'],
   run({ station, options, progress }) {
     const hookup = options.hookup?.id ?? null;
-    progress(surveying);
-    const sheet = powerUpSheet(station, hookup, (done, of) => progress('parts of the sheet done', done, of));
+    progress?.(surveying);
+    const sheet = powerUpSheet(station, hookup, (done, of) => progress?.('parts of the sheet done', done, of));
     const read = readSteps(station, sheet, hookup);
     if (options.form === 'json') return { text: asJson({ ...sheet, parts: sheet.parts.map(withRead) }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(sheet, read), status: 0 };

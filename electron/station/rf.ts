@@ -16,7 +16,7 @@ export const rf: Command = {
   forms: ['json', 'csv'],
   options: ['hookup', 'control'],
   run({ station, report, options }) {
-    const asked = report().rf.filter((r) => isPressed(options, r));
+    const asked = report.rf.filter((r) => isPressed(options, r));
     if (options.form === 'json') return { text: asJson({ rf: asked }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(asked), status: 0 };
     const body = asked.length > 0 ? asked.map(textOf).join('\n') : 'No control makes a transmitter send.\n';

@@ -56,15 +56,28 @@ async function answer(line: Line, outside: Outside, work: Work): Promise<Answer>
   if (more !== undefined) throw new Refusal(`One file at a time: ${quoted(more)} is too much.`);
   const station = await stationIn(file, outside);
   work.station = station;
-  let surveyed: SurveyReport | null = null;
-  const report = () => {
-    if (surveyed) return surveyed;
+  const report = remembered(() => {
     outside.progress(surveying);
-    surveyed = surveyReport(station);
-    return surveyed;
-  };
+    return surveyReport(station);
+  });
   const options = optionsIn(line, form, station, report);
-  return command.run({ station, report, options, progress: outside.progress });
+  return command.run({
+    station,
+    options,
+    progress: outside.progress,
+    get report() {
+      return report();
+    },
+  });
+}
+
+/** What a function gives, worked out when it is asked for first. */
+function remembered<T>(make: () => T): () => T {
+  let made: { readonly answer: T } | null = null;
+  return () => {
+    made ??= { answer: make() };
+    return made.answer;
+  };
 }
 
 /** The form that is asked for, after a look at all options: those that mean nothing here or contradict are refused. */
@@ -90,13 +103,14 @@ async function stationIn(file: string, outside: Outside): Promise<Station> {
 
 function optionsIn({ given }: Line, form: Options['form'], station: Station, report: () => SurveyReport): Options {
   const hookup = findHookup(station, given.get('hookup'));
+  const paper = given.get('paper');
   return {
     form,
     hookup,
-    controls: findControls(report, hookup, given.get('control')),
+    control: findControls(report, hookup, given.get('control')),
     moment: given.get('moment') === 'sending' ? 'sending' : 'receive',
     out: given.get('out') ?? null,
-    paper: given.get('paper') ?? 'a4',
+    ...(paper !== undefined && { paper }),
     todo: given.has('todo'),
   };
 }

@@ -29,7 +29,7 @@ beforeAll(async () => {
   writeFileSync(path.join(built, 'renderer/index.html'), '<body>the screen</body>');
   writeFileSync(station, sampleText('hut'));
   ({ run } = await import(program));
-}, 60_000);
+});
 beforeEach(() => {
   for (const name of [out, temporary]) mkdirSync(name);
   vi.stubEnv('TMPDIR', temporary);

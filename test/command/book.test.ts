@@ -27,10 +27,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 describe('station book', () => {
   it.each([
     [['book', 'hut'], '--out FILE.pdf'],
-    [['book', 'hut', '--out', 'b.pdf', '--paper', 'a5'], 'a4 or letter'],
-    [['book', 'hut', '--out', 'no/such/folder/b.pdf'], 'There is no folder'],
     [['book', 'nowhere.json', '--out', 'b.pdf'], 'nowhere.json'],
-    [['drawing', 'hut', '--out', 'b.jpg'], 'SVG or a PNG'],
   ])('%j is refused with a sentence', (args, words) => {
     const { err, status } = station(args);
     expect(status).toBe(2);

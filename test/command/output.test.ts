@@ -15,9 +15,8 @@ const program = path.join(root, 'dist/output-test/station.mjs');
 const isLinux = process.platform === 'linux';
 const hasScript = isLinux && spawnSync('script', ['--version']).status === 0;
 
-beforeAll(
-  () => bundle({ entry: 'electron/station/main.ts', outDir: 'dist/output-test', file: 'station.mjs', format: 'es' }),
-  60_000,
+beforeAll(() =>
+  bundle({ entry: 'electron/station/main.ts', outDir: 'dist/output-test', file: 'station.mjs', format: 'es' }),
 );
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -22,7 +22,7 @@ export const book: Command = {
   async run(given) {
     const { file } = placeOf(given.options.out, ['pdf']);
     const printer = findPrinter() ?? none('nor Electron’s program');
-    const order = { want: 'book', paper: given.options.paper } as const;
+    const order = { want: 'book', paper: given.options.paper ?? 'a4' } as const;
     const pdf = await withScreen(given, order, ({ url }) => printPage(printer, url));
     return written(file, 'pdf', pdf);
   },
@@ -81,7 +81,7 @@ async function withScreen(
 ): Promise<Buffer> {
   if (!existsSync(path.join(screen, 'index.html')))
     throw new Refusal('The screen is not built: run npm run build once.');
-  const tell = (page: BookPage) => typeof page === 'string' && progress(steps[page]);
+  const tell = (page: BookPage) => typeof page === 'string' && progress?.(steps[page]);
   tell('waiting');
   const served = await serveBook(screen, { ...order, text: writeStation(station) }, tell);
   try {

@@ -5,7 +5,7 @@ export const cables = listCommand({
   summary: 'the cable list',
   name: 'cables',
   empty: 'No cable is drawn yet.',
-  rowsOf: (given) => given.report().cables.filter((row) => isInHookup(given, row.id)),
+  rowsOf: (given) => given.report.cables.filter((row) => isInHookup(given, row.id)),
   tableOf: cableTable,
   readableOf: (rows) => {
     const { head, rows: cells } = cableTable(rows);

@@ -126,3 +126,11 @@ it('takes the next port when one is taken', async () => {
   expect(Number(new URL(other.url).port)).toBeGreaterThan(taken);
   await other.close();
 });
+
+it('a port that can’t be had is told, not thrown', async () => {
+  // Taken after this line, by us or by somebody, and there is none above it.
+  const last = await serve(folder, 65535).catch(() => null);
+  for (const port of [65535, 65536, -1, Number.NaN])
+    await expect(serve(folder, port)).rejects.toThrow(/port|EADDRINUSE/i);
+  await last?.close();
+});
