@@ -32,3 +32,23 @@ test('the policy refuses what it should', async ({ page, address }) => {
   });
   expect(refused).toEqual({ violations: ['connect-src', 'script-src-elem'], ran: false });
 });
+
+test('the policy comes as a header too, for workers as well, and no other page may frame ours', async ({
+  page,
+  address,
+}) => {
+  const answer = await page.goto(address);
+  const inPage = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+  expect(answer?.headers()['content-security-policy']).toBe(`${inPage}; frame-ancestors 'none'`);
+  // By its other name the server is another origin; even a page of the very same one may not.
+  const other = address.replace('127.0.0.1', 'localhost');
+  for (const outer of [other, address]) {
+    await page.route('**/outer', (route) =>
+      route.fulfill({ contentType: 'text/html', body: `<iframe src="${address}"></iframe>` }),
+    );
+    const refused = page.waitForEvent('console', (message) => message.text().includes('frame-ancestors'));
+    await page.goto(`${outer}outer`);
+    await refused;
+    expect(page.frames().map((frame) => frame.url())).not.toContain(address);
+  }
+});

@@ -24,7 +24,8 @@ beforeAll(() =>
 );
 afterAll(() => rmSync(folder, { recursive: true }));
 
-describe('station book', () => {
+// A browser starts in each of them, which takes its time on a machine with other work.
+describe('station book', { timeout: 180_000 }, () => {
   it.each([
     [['book', 'hut'], '--out FILE.pdf'],
     [['book', 'nowhere.json', '--out', 'b.pdf'], 'nowhere.json'],
