@@ -46,16 +46,18 @@ async function answer(line: Line, outside: Outside, work: Work): Promise<Answer>
   if (name === undefined) throw new Refusal(usage);
   const command = findCommand(name);
   if (!command) throw new Refusal(`There is no command ${quoted(name)}; there are ${commandNames.join(', ')}.`);
-  work.doing = `running “${name}”`;
   const form = formOf(name, command, line);
   if ('list' in command) {
+    work.doing = `listing “${name}”`;
     if (file !== undefined) throw new Refusal(`“${name}” needs no file.`);
     return { text: command.list(form), status: 0 };
   }
   if (!file) throw new Refusal(`Name a station file: station ${name} FILE.`);
   if (more !== undefined) throw new Refusal(`One file at a time: ${quoted(more)} is too much.`);
+  work.doing = `reading the file for “${name}”`;
   const station = await stationIn(file, outside);
   work.station = station;
+  work.doing = `running “${name}”`;
   const report = remembered(() => {
     outside.progress(surveying);
     return surveyReport(station);
