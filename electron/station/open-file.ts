@@ -4,7 +4,7 @@ import type { Readable } from 'node:stream';
 import { type Problem, readStation, type Station } from '../../core/index.ts';
 import { plainReason } from '../files/plain-reason.ts';
 import { decodeText, largestBytes } from '../files/read-station-file.ts';
-import type { Outside } from './run.ts';
+import type { Outside } from './outside.ts';
 
 type Opened = { readonly station: Station } | { readonly problems: readonly Problem[] };
 

@@ -1,19 +1,12 @@
-import type { Readable } from 'node:stream';
 import { type Hookup, hookupsOf, type Station, type SurveyReport, surveyReport } from '../../core/index.ts';
-import { type Answer, type Command, type Listing, type Options, type Progress, surveying } from './command.ts';
+import { type Answer, type Command, type Listing, type Options, surveying } from './command.ts';
 import { commandNames, findCommand, optionsOf, usage } from './commands.ts';
 import { openFile } from './open-file.ts';
+import type { Outside } from './outside.ts';
 import { oneLine, quoted } from './printable.ts';
 import { type Line, readLine } from './read-line.ts';
 import { Refusal } from './refusal.ts';
 import { tellTrouble } from './tell-trouble.ts';
-
-/** What is around a run: what `-` reads, a sentence to whoever sits there, and how far it is. */
-export interface Outside {
-  readonly input: () => Readable & { readonly isTTY?: boolean };
-  readonly say: (sentence: string) => void;
-  readonly progress: Progress;
-}
 
 /** What goes to standard output and to the error stream, and the exit status. */
 export interface Outcome {
