@@ -18,9 +18,8 @@ export function announcePage(): void {
 /** Hands out the built screen's files, and no others. */
 export function servePage(): void {
   protocol.handle(scheme, async ({ url }) => {
-    const file = isOurs(url) ? await readPageFile(builtPage, url) : null;
-    if (!file) return new Response('not found', { status: 404 });
-    return new Response(file.body, { headers: { 'content-type': file.type, 'x-content-type-options': 'nosniff' } });
+    const file = isOurs(url) ? await readPageFile(builtPage, new URL(url).pathname) : null;
+    return file ? new Response(file.body, { headers: file.headers }) : new Response('not found', { status: 404 });
   });
 }
 

@@ -1,17 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
-
-const pagePolicy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' data:",
-  "font-src 'self'",
-  "connect-src 'none'",
-  "worker-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
+import { pagePolicy } from '../electron/start/page-policy.mjs';
 
 /** Put in at build time only: the development server needs inline scripts and a connection. */
 const addPagePolicy: Plugin = {

@@ -8,7 +8,8 @@ export default defineConfig({
     environment: 'node',
     setupFiles: ['test/laws/seed.ts'],
     // Generated stations and live oracles take longer than the five seconds that a test has by default, and much longer
-    // on a slow machine that has other work as well.
+    // on a slow machine that has other work as well; so does bundling the command line before its tests.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

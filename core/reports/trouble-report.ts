@@ -28,10 +28,18 @@ export function troubleReport({ doing, error, station, where }: Trouble): string
 }
 
 function wordsOf(error: unknown): string {
-  if (!(error instanceof Error)) return String(error);
+  if (!(error instanceof Error)) return textOfThrown(error);
   const said = `${error.name}: ${error.message}`;
   // Some engines begin the stack with what was said, some don't.
   return error.stack?.includes(error.message) ? error.stack : `${said}\n${error.stack ?? ''}`.trimEnd();
+}
+
+function textOfThrown(thrown: unknown): string {
+  try {
+    return String(thrown);
+  } catch {
+    return 'something without words was thrown';
+  }
 }
 
 const withoutPaths = (text: string): string =>

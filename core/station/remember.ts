@@ -32,14 +32,16 @@ export function rememberFew<O extends object, T>(make: (owner: O) => T): (owner:
   };
 }
 
-/** The same for a function that is asked for several things of one owner. */
-export function rememberEach<O extends object, K, T>(make: (owner: O, key: K) => T): (owner: O, key: K) => T {
+/** The same for a function that is asked for several things of one owner; what else it is given changes no answer. */
+export function rememberEach<O extends object, K, T, More extends unknown[] = []>(
+  make: (owner: O, key: K, ...more: More) => T,
+): (owner: O, key: K, ...more: More) => T {
   const knownOf = remember<O, Map<K, { readonly answer: T }>>(() => new Map());
-  return (owner, key) => {
+  return (owner, key, ...more) => {
     const known = knownOf(owner);
     const found = known.get(key);
     if (found) return found.answer;
-    const answer = make(owner, key);
+    const answer = make(owner, key, ...more);
     known.set(key, { answer });
     return answer;
   };

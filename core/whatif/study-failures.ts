@@ -28,20 +28,28 @@ export interface FailureStudy {
 
 /**
  * Lets one thing after the other fail in each hook-up, puts the station through its paces each time, and gives for
- * each failure what is found that the sound station does not show. Faults that it has anyway are left out.
+ * each failure what is found that the sound station does not show. Faults that it has anyway are left out. `tell` hears
+ * after each try how many of how many are done.
  */
-export function studyFailures(station: Station): FailureStudy[] {
+export function studyFailures(station: Station, tell: (done: number, of: number) => void = () => {}): FailureStudy[] {
   const studies = new Map<string, Found>();
-  for (const hookup of hookupsOf(station)) {
+  const tries = hookupsOf(station).map((hookup) => {
     const circuit = buildCircuit(station, hookup);
+    return { hookup, circuit, failures: listFailures(station, circuit) };
+  });
+  const all = tries.reduce((sum, { failures }) => sum + failures.length, 0);
+  let done = 0;
+  for (const { hookup, circuit, failures } of tries) {
     const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
     const tryOut = (failed: Circuit, own: Solvers) => tryCircuit(failed, own, ditMs(station.plan.speedWpm));
     const sound = new Set(findingsOf(station, hookup, tryOut(circuit, solvers)).map((f) => f.id));
-    for (const failure of listFailures(station, circuit)) {
+    for (const failure of failures) {
       const failed = applyFailure(circuit, failure);
       const trial = tryOut(failed, solversFor(failed, circuit, solvers, failure));
       const fresh = findingsOf(station, hookup, trial).filter((f) => !sound.has(f.id));
       studies.set(failure.id, withHookup(studies.get(failure.id), failure, hookup, fresh));
+      done += 1;
+      tell(done, all);
     }
   }
   return [...studies.values()].map((study) => ({ ...study, weakness: weaknessOf(study.failure, study.findings) }));

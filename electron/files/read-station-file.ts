@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { OpenedFile, Problem } from '../../renderer/shell/bridge.ts';
 import { plainReason } from './plain-reason.ts';
 
-const largestBytes = 50_000_000;
+export const largestBytes = 50_000_000;
 
 /** The file's text, or a sentence that says why it can't be had. Whether it is a station is for the screen to say. */
 export async function readStationFile(file: string): Promise<OpenedFile | Problem> {
@@ -21,7 +21,7 @@ export async function readStationFile(file: string): Promise<OpenedFile | Proble
   }
 }
 
-function decodeText(bytes: Uint8Array): string | null {
+export function decodeText(bytes: Uint8Array): string | null {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {

@@ -1,5 +1,6 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { pageHeaders } from './page-policy.mjs';
 
 /** @type {Record<string, string>} */
 const types = {
@@ -13,26 +14,23 @@ const types = {
 };
 
 /**
- * The file of the built screen that an address names, or null if there is none or the address leads out of the folder.
- * Both the browser's server and the desktop shell hand out the screen with this.
+ * The file of the built screen that the path of an address names, still with its `%20`s, and the headers that it goes
+ * out with. Null if there is none, or if the path or a link leads out of the folder. Both servers and the desktop shell
+ * hand out the screen with this.
  * @param {string} folder
- * @param {string} address
- * @returns {Promise<{ body: Uint8Array<ArrayBuffer>, type: string } | null>}
+ * @param {string} pathname
+ * @returns {Promise<{ body: Uint8Array<ArrayBuffer>, headers: Record<string, string> } | null>}
  */
-export async function readPageFile(folder, address) {
-  const file = fileInside(path.resolve(folder), address);
-  if (file === null) return null;
-  const body = await readFile(file).catch(() => null);
-  return body && { body, type: types[path.extname(file)] ?? 'application/octet-stream' };
-}
-
-/** @param {string} top @param {string} address */
-function fileInside(top, address) {
+export async function readPageFile(folder, pathname) {
   try {
-    const wanted = decodeURIComponent(new URL(address, 'http://127.0.0.1').pathname);
-    const file = path.join(top, wanted.endsWith('/') ? `${wanted}index.html` : wanted);
-    return file.startsWith(top + path.sep) ? file : null;
+    const top = await realpath(folder);
+    const wanted = path.join(top, decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname));
+    const file = await realpath(wanted);
+    if (!file.startsWith(top + path.sep) || !(await stat(file)).isFile()) return null;
+    const type = types[path.extname(file)] ?? 'application/octet-stream';
+    return { body: await readFile(file), headers: { ...pageHeaders, 'content-type': type } };
   } catch {
+    // Not there, not to be read, or no path at all: `%zz`, `%00`, a name that is too long.
     return null;
   }
 }

@@ -43,7 +43,13 @@ function runElectron(program) {
 
 /** @param {string} reason */
 async function openInBrowser(reason) {
-  const { url } = await serve(path.join(root, 'dist/renderer'), Number(process.env['PORT'] ?? 4173));
+  const port = process.env['PORT'] ?? '4173';
+  const { url } = await serve(path.join(root, 'dist/renderer'), Number(port)).catch((error) => {
+    console.error(
+      `The screen can't be served on port ${port} (${error.message}). Name another one: PORT=4173 npm start`,
+    );
+    process.exit(1);
+  });
   console.log(`Stationwright runs in the browser, not in its own window: ${reason}.`);
   if (args.length) console.log(`The browser can't be handed a file from here; open it there: ${args.join(' ')}`);
   console.log(`Open ${url}\nPress Ctrl-C to stop.`);

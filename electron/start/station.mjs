@@ -13,7 +13,7 @@ setUp();
 const stale = [
   ...(isFresh(program, ['electron/station']) ? [] : ['station']),
   // A book and a drawing are made by the screen.
-  ...(!['book', 'drawing'].includes(process.argv[2] ?? '') ||
+  ...(!process.argv.slice(2).some((word) => ['book', 'drawing'].includes(word)) ||
   isFresh(path.join(root, 'dist/renderer/index.html'), ['renderer'])
     ? []
     : ['renderer', 'electron']),
@@ -27,7 +27,10 @@ if (stale.length > 0) {
     process.exit(1);
   }
 }
-await import(pathToFileURL(program).href);
+await import(pathToFileURL(program).href).catch((error) => {
+  console.error(`The command line could not be loaded (${error.message}). Remove the folder dist and try again.`);
+  process.exitCode = 3;
+});
 
 /** @param {string} product @param {string[]} sources */
 function isFresh(product, sources) {

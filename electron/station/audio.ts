@@ -5,6 +5,7 @@ import { textTable } from './table.ts';
 export const audio: Command = {
   summary: 'what each audio output makes at each input it gets to: volts, impedances, DC on the contact',
   forms: ['json', 'csv'],
+  options: ['hookup'],
   run({ station, report, options }) {
     const rows = report.audio.filter((row) => isAsked(options, row.hookup));
     if (options.form === 'json') return { text: asJson({ audio: rows }), status: 0 };

@@ -6,6 +6,7 @@ import { asJson, type Command, isAsked } from './command.ts';
 export const budget: Command = {
   summary: 'who draws what: supplies, loads, branches, ways, fuses and wires in receive and sending',
   forms: ['json', 'csv'],
+  options: ['hookup'],
   run({ station, report, options }) {
     const keep = <T extends { hookup: string }>(rows: readonly T[]) =>
       rows.filter((row) => isAsked(options, row.hookup));

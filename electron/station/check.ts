@@ -4,6 +4,7 @@ import { asJson, type Command, isAsked } from './command.ts';
 export const check: Command = {
   summary: 'what is wrong, why, and what to do about it',
   forms: ['json'],
+  options: ['hookup'],
   run({ station, report, options }) {
     const findings = report.findings.filter((f) => f.hookups.some((h) => isAsked(options, h)));
     const grave = findings.some((f) => !f.accepted && (f.severity === 'danger' || f.severity === 'fault'));

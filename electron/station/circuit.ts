@@ -2,8 +2,9 @@ import { hookupsOf, spiceDeck } from '../../core/index.ts';
 import type { Command } from './command.ts';
 
 export const circuit: Command = {
-  summary: 'the DC network as a SPICE deck (--spice), at rest or with --moment sending',
+  summary: 'the DC network as a SPICE deck (--spice), at rest or while sending',
   forms: ['spice'],
+  options: ['hookup', 'moment'],
   run({ station, options }) {
     const hookup = options.hookup ?? hookupsOf(station)[0];
     if (!hookup) throw new Error('a station has a hook-up');

@@ -4,8 +4,12 @@ import { asJson, type Command, type Options } from './command.ts';
 export const failures: Command = {
   summary: 'what happens when one thing fails: a core, a contact, a fuse, a relay, a supply',
   forms: ['json', 'csv'],
-  run({ station, options }) {
-    const studies = studyFailures(station).filter((s) => !options.hookup || s.hookups.includes(options.hookup.id));
+  options: ['hookup'],
+  run({ station, options, progress }) {
+    const tell = (done: number, of: number) => progress?.('failures tried', done, of);
+    const studies = studyFailures(station, tell).filter(
+      (s) => !options.hookup || s.hookups.includes(options.hookup.id),
+    );
     return { text: writeFailures(station, studies, options.form), status: 0 };
   },
 };

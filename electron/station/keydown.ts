@@ -1,19 +1,16 @@
 import { formatDbm, formatMs, formatWatts, type KeydownReport } from '../../core/index.ts';
-import { asJson, type Command, isAsked } from './command.ts';
+import { asJson, type Command, isPressed } from './command.ts';
 import { textTable } from './table.ts';
 
 export const keydown: Command = {
   summary: 'what happens when a control is pressed and let go, millisecond by millisecond',
   forms: ['json'],
+  options: ['hookup', 'control'],
   run({ report, options }) {
-    const asked = report.keydowns.filter(
-      (k) =>
-        isAsked(options, k.hookup) &&
-        (options.control === null || [k.control, k.controlName].includes(options.control)),
-    );
+    const asked = report.keydowns.filter((k) => isPressed(options, k));
     if (options.form === 'json') return { text: asJson({ keydowns: asked }), status: 0 };
     return {
-      text: asked.length > 0 ? asked.map(textOf).join('\n') : 'Nothing to press: the station has no such control.\n',
+      text: asked.length > 0 ? asked.map(textOf).join('\n') : 'Nothing to press: the station has no control.\n',
       status: 0,
     };
   },

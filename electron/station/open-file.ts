@@ -1,34 +1,54 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { createReadStream, existsSync } from 'node:fs';
 import path from 'node:path';
+import type { Readable } from 'node:stream';
 import { readStation } from '../../core/index.ts';
+import { plainReason } from '../files/plain-reason.ts';
+import { decodeText, largestBytes } from '../files/read-station-file.ts';
+import type { Outside } from './outside.ts';
 
-/** What a station file holds, or every problem in it. `hut` alone means the sample of that name. */
-export function openFile(name: string): ReturnType<typeof readStation> {
+type Opened = ReturnType<typeof readStation>;
+
+/** What a station file holds, or every problem in it. `hut` alone means the sample of that name, `-` standard input. */
+export async function openFile(name: string, outside: Pick<Outside, 'input' | 'say'>): Promise<Opened> {
+  if (name === '-') {
+    const input = outside.input();
+    if (input.isTTY) outside.say('Reading a station from the keyboard: Ctrl-D on a line of its own ends it.');
+    return stationFrom(input, 'standard input');
+  }
   const file = existsSync(name) ? name : sampleFile(name);
   if (file === null) return { problems: [{ place: name, message: 'There is no such file.' }] };
+  return stationFrom(createReadStream(file), name);
+}
+
+/** A stream, as a pipe is read like a file, and one without end like one that is too large. */
+async function stationFrom(stream: Readable, place: string): Promise<Opened> {
+  const problem = (message: string): Opened => ({ problems: [{ place, message }] });
+  let bytes: Buffer | null;
   try {
-    // Far more than a station can be; a slip of the hand must not fill the memory.
-    if (statSync(file).size > 200_000_000)
-      return { problems: [{ place: name, message: 'The file is larger than 200 MB; it is no station.' }] };
-    return readStation(readFileSync(file, 'utf8'));
+    bytes = await bytesOf(stream);
   } catch (error) {
-    return { problems: [{ place: name, message: `The file can’t be read: ${reasonOf(error)}.` }] };
+    return problem(`It can’t be read: ${plainReason(error)}.`);
   }
+  if (bytes === null) return problem(`It is larger than ${largestBytes / 1_000_000} MB; no station comes near that.`);
+  if (bytes.length === 0) return problem('There is nothing in it.');
+  const text = decodeText(bytes);
+  return text === null ? problem('It holds something other than text.') : readStation(text);
+}
+
+/** All that a stream brings; null where that is more than a station can be. */
+async function bytesOf(stream: Readable): Promise<Buffer | null> {
+  const chunks: Buffer[] = [];
+  let bytes = 0;
+  for await (const chunk of stream) {
+    chunks.push(chunk);
+    bytes += chunk.length;
+    if (bytes > largestBytes) return null;
+  }
+  return Buffer.concat(chunks);
 }
 
 function sampleFile(name: string): string | null {
   if (!/^[\w-]+$/.test(name)) return null;
   const file = path.join(import.meta.dirname, '../../core/samples', `${name}.station.json`);
   return existsSync(file) ? file : null;
-}
-
-const reasons: Record<string, string> = {
-  EISDIR: 'it is a folder',
-  EACCES: 'you may not read it',
-  ENOENT: 'it is not there',
-};
-
-function reasonOf(error: unknown): string {
-  const { code = '', message = '' } = error as { code?: string; message?: string };
-  return reasons[code] ?? message;
 }

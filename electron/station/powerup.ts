@@ -12,15 +12,17 @@ import {
   type Station,
   writeCsv,
 } from '../../core/index.ts';
-import { asJson, type Command } from './command.ts';
+import { asJson, type Command, surveying } from './command.ts';
 import { textTable } from './table.ts';
 
 export const powerup: Command = {
   summary: 'the steps of a first power-up: what each meter should read, what was read, what would explain it',
   forms: ['json', 'csv'],
-  run({ station, options }) {
+  options: ['hookup'],
+  run({ station, options, progress }) {
     const hookup = options.hookup?.id ?? null;
-    const sheet = powerUpSheet(station, hookup);
+    progress?.(surveying);
+    const sheet = powerUpSheet(station, hookup, (done, of) => progress?.('parts of the sheet done', done, of));
     const read = readSteps(station, sheet, hookup);
     if (options.form === 'json') return { text: asJson({ ...sheet, parts: sheet.parts.map(withRead) }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(sheet, read), status: 0 };

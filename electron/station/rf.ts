@@ -12,18 +12,15 @@ import {
   type RfReport,
   writeCsv,
 } from '../../core/index.ts';
-import { asJson, type Command, isAsked } from './command.ts';
+import { asJson, type Command, isPressed } from './command.ts';
 import { textTable } from './table.ts';
 
 export const rf: Command = {
   summary: 'where the transmitter’s power goes: watts, SWR and volts port by port, harmonics, distances to keep',
   forms: ['json', 'csv'],
+  options: ['hookup', 'control'],
   run({ station, report, options }) {
-    const asked = report.rf.filter(
-      (r) =>
-        isAsked(options, r.hookup) &&
-        (options.control === null || [r.control, r.controlName].includes(options.control)),
-    );
+    const asked = report.rf.filter((r) => isPressed(options, r));
     if (options.form === 'json') return { text: asJson({ rf: asked }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(asked), status: 0 };
     const body = asked.length > 0 ? asked.map(textOf).join('\n') : 'No control makes a transmitter send.\n';

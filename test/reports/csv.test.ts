@@ -31,21 +31,55 @@ describe('CSV by RFC 4180', () => {
     ['at', '@SUM(A1)', "'@SUM(A1)"],
     ['plus', '+cmd', "'+cmd"],
     ['minus', '-5 V', "'-5 V"],
-    ['tab', '\t=1', "'\t=1"],
-    ['return', '\r=1', '"\'\r=1"'],
-    ['new line', '\n=1', '"\'\n=1"'],
+    ['tab', '\tx', '"\'\tx"'],
+    ['return', '\rx', '"\'\rx"'],
+    ['new line', '\nx', '"\'\nx"'],
     ['full-width equals', '＝1', "'＝1"],
     ['both', '=HYPERLINK("x","y")', '"\'=HYPERLINK(""x"",""y"")"'],
     ['inside a text it is harmless', 'a=b', 'a=b'],
+    // Where a comma is the decimal sign, programs split at semicolons and tabs, whatever the file was meant as.
+    ['semicolons', 'p;q', '"p;q"'],
+    ['tabs', 'p\tq', '"p\tq"'],
+    ['a list with dashes', 'p;\n- q', '"p;\n\'- q"'],
   ] as [string, string | number, string][])('%s', (_name, value, written) =>
     expect(writeCsv(['a', 'b'], [[value, 'z']])).toBe(`a,b\r\n${written},z\r\n`),
   );
 });
 
+describe('split as other regions split it', () => {
+  /** A line as a program splits it for which quotes count only at the start of a cell. */
+  function cells(csv: string, separator: string): string[] {
+    const found: string[] = [];
+    let cell = '';
+    let quoted = false;
+    for (let i = 0; i < csv.length; i++) {
+      const c = csv[i]!;
+      if (quoted && c === '"' && csv[i + 1] === '"') cell += csv[i++];
+      else if (quoted && c === '"') quoted = false;
+      else if (quoted) cell += c;
+      else if (c === '"' && cell === '') quoted = true;
+      else if (c === separator || c === '\r' || c === '\n') {
+        found.push(cell);
+        cell = '';
+      } else cell += c;
+    }
+    return [...found, cell];
+  }
+  const beginnings = ['=', '+', '-', '@', '＝', '"=', '""=', '\t=', '\r=', '\n-'];
+  it.each([',', ';', '\t'])('no cell begins a formula with %j between cells', (separator) => {
+    for (const before of ['', 'a', 'a,', 'a"'])
+      for (const between of [',', ';', '\t', '\r\n', '\n', ';\t', ';;'])
+        for (const beginning of beginnings) {
+          const csv = writeCsv(['a', 'b'], [['first', `${before}${between}${beginning}cmd`, 'last']]);
+          for (const cell of cells(csv, separator)) expect(cell, JSON.stringify(csv)).not.toMatch(/^\s*[=+\-@＝]/);
+        }
+  });
+});
+
 /** The hut with names and notes that a careless table would break. */
 function awkward(): Station {
   const hut = sample('hut');
-  const notes = ['=1+1', 'a,b; "c"', 'two\nlines', '@home', '-5 V', 'grün · ohm Ω', '  spaces  ', "'quoted'"];
+  const notes = ['=1+1', 'a,b; "c"', 'x\ty', 'two\nlines', '@home', '-5 V', 'grün · ohm Ω', '  spaces  ', "'quoted'"];
   return {
     ...hut,
     units: hut.units.map((u) => (u.id === 'meter' ? { ...u, name: '=Meter, "SWR"' } : u)),

@@ -3,7 +3,7 @@ import { kindOf } from '../../station/parts.ts';
 import { rememberEach } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { survey } from '../../survey.ts';
-import { contextOf } from './context.ts';
+import { type Context, contextOf } from './context.ts';
 import type { DraftPart, DraftStep } from './draft.ts';
 import { byEyePart } from './parts/by-eye.ts';
 import { linesPart } from './parts/lines.ts';
@@ -15,13 +15,16 @@ import { unitsPart } from './parts/units.ts';
 import { unpoweredPart } from './parts/unpowered.ts';
 import type { PowerUpSheet } from './sheet.ts';
 
+/** Hears how many of how many pieces of the work are done. */
+type Tell = (done: number, of: number) => void;
+
 /**
  * The steps in which a station is powered up, each with what its meter should read: worked out by the solver of the
  * survey on the station as it is plugged together at that step. For the hook-up with a dummy load, or the one asked for
  * by its id, and for the antenna. No parts where nothing gives power.
  */
-export function powerUpSheet(station: Station, hookup: string | null = null): PowerUpSheet {
-  const { parts, findings, hookup: name } = draftOf(station, hookup);
+export function powerUpSheet(station: Station, hookup: string | null = null, tell?: Tell): PowerUpSheet {
+  const { parts, findings, hookup: name } = draftOf(station, hookup, tell);
   return {
     first: findings.filter(isPressing).map((f) => f.message),
     hookup: name,
@@ -31,7 +34,7 @@ export function powerUpSheet(station: Station, hookup: string | null = null): Po
 }
 
 /** The sheet with the ways in which its readings are worked out, for who wants to take them again. */
-export const draftOf = rememberEach((station: Station, hookup: string | null) => {
+export const draftOf = rememberEach((station: Station, hookup: string | null, tell?: Tell) => {
   const facts = survey(station);
   const context = contextOf(facts, hookup);
   const { findings } = facts;
@@ -40,18 +43,22 @@ export const draftOf = rememberEach((station: Station, hookup: string | null) =>
   const told = new Set(
     lines.steps.flatMap((step) => step.at.flatMap((place) => ('cable' in place ? [place.cable] : []))),
   );
-  const parts: DraftPart[] = [
-    unpoweredPart(context),
-    supplyPart(context),
-    distributionPart(context),
-    unitsPart(context),
-    lines,
-    dummyPart(context, told),
-    antennaPart(context),
-    byEyePart(context),
-    stormPart(context),
-    sparesPart(context),
+  const makers: readonly ((context: Context) => DraftPart)[] = [
+    unpoweredPart,
+    supplyPart,
+    distributionPart,
+    unitsPart,
+    () => lines,
+    () => dummyPart(context, told),
+    antennaPart,
+    byEyePart,
+    stormPart,
+    sparesPart,
   ];
+  const parts = makers.map((make, i) => {
+    tell?.(i, makers.length);
+    return make(context);
+  });
   return { parts: parts.filter((part) => part.steps.length > 0), findings, hookup: context.base.hookup.name };
 });
 

@@ -1,79 +1,109 @@
-import { existsSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Station, writeStation } from '../../../core/index.ts';
-import { type Answer, type Command, Refusal } from '../command.ts';
-import { browserVariable, findBrowser, findPrinter } from './find-browser.ts';
+import { writeStation } from '../../../core/index.ts';
+import { plainReason } from '../../files/plain-reason.ts';
+import { writeAtomically } from '../../files/write-atomically.ts';
+import type { Answer, Command, Given } from '../command.ts';
+import { oneLine, quoted } from '../printable.ts';
+import { Refusal } from '../refusal.ts';
+import { findBrowser, findPrinter, nothingToDrawIn } from './find-browser.ts';
 import { printPage, readPage } from './print-page.ts';
-import { type BookOrder, type ServedBook, serveBook } from './serve-book.ts';
+import { type BookOrder, type BookPage, type ServedBook, serveBook } from './serve-book.ts';
+import { isWhole } from './whole-file.ts';
 
 const screen = fileURLToPath(new URL('../renderer', import.meta.url));
-const papers = ['a4', 'letter'];
-const pictures = ['svg', 'png'] as const;
 
 /** The station book as a PDF, made by the same screen as in the app. */
 export const book: Command = {
-  summary: 'the station book as a PDF (--out FILE, --paper a4 or letter)',
+  summary: 'the station book as a PDF',
   forms: [],
-  async run({ station, options: { out, paper = 'a4' } }) {
-    if (!papers.includes(paper)) throw new Refusal(`--paper is ${papers.join(' or ')}.`);
-    const file = placeOf(out, '--out FILE.pdf');
+  options: ['out', 'paper'],
+  async run(given) {
+    const { file } = placeOf(given.options.out, ['pdf']);
     const printer = findPrinter() ?? none('nor Electron’s program');
-    return withScreen(station, { want: 'book', paper }, file, async (served) => {
-      const ran = await printPage(printer, served.url, file);
-      return 'problem' in ran ? ran.problem : null;
-    });
+    const order = { want: 'book', paper: given.options.paper ?? 'a4' } as const;
+    const pdf = await withScreen(given, order, ({ url }) => printPage(printer, url));
+    return written(file, 'pdf', pdf);
   },
 };
 
 /** The drawing as a file of lines or of pixels, by the ending of its name. */
 export const drawing: Command = {
-  summary: 'the drawing as a picture (--out FILE.svg or FILE.png)',
+  summary: 'the drawing as a picture',
   forms: [],
-  async run({ station, options: { out } }) {
-    const file = placeOf(out, '--out FILE.svg or FILE.png');
-    const want = pictures.find((ending) => file.toLowerCase().endsWith(`.${ending}`));
-    if (!want) throw new Refusal('The drawing is an SVG or a PNG: --out FILE.svg or FILE.png.');
+  options: ['out'],
+  async run(given) {
+    const { file, ending } = placeOf(given.options.out, ['svg', 'png']);
     const browser = findBrowser() ?? none('');
-    return withScreen(station, { want, paper: 'a4' }, file, async (served) => {
-      const ran = await readPage(browser, served.url);
-      if ('problem' in ran) return ran.problem;
-      const base64 = /id="book-answer">([\w+/=]+)</.exec(ran.out)?.[1];
-      if (base64 === undefined) return 'nothing came back';
-      writeFileSync(file, Buffer.from(base64, 'base64'));
-      return null;
-    });
+    const page = await withScreen(given, { want: ending, paper: 'a4' }, ({ url }) => readPage(browser, url));
+    const base64 = /id="book-answer">([\w+/=]+)</.exec(page.toString('latin1'))?.[1];
+    if (base64 === undefined) throw new Refusal('It could not be made: the browser ended with half of the page.');
+    return written(file, ending, Buffer.from(base64, 'base64'));
   },
 };
 
-function placeOf(out: string | null, example: string): string {
-  if (out === null) throw new Refusal(`Say where it goes: ${example}.`);
+/** Where the file goes and which of the endings it has; refused before anything is made where it can't go there. */
+function placeOf<Ending extends string>(
+  out: string | null,
+  endings: readonly Ending[],
+): { file: string; ending: Ending } {
+  const example = endings.map((ending) => `FILE.${ending}`).join(' or ');
+  if (out === null) throw new Refusal(`Say where it goes: --out ${example}.`);
+  const ending = endings.find((one) => out.toLowerCase().endsWith(`.${one}`));
+  if (!ending)
+    throw new Refusal(`Its name has to end in .${endings.join(' or .')}: --out ${example}, not ${quoted(out)}.`);
   const file = path.resolve(out);
-  if (!existsSync(path.dirname(file))) throw new Refusal(`There is no folder “${path.dirname(file)}”.`);
-  return file;
+  const folder = path.dirname(file);
+  if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory())
+    throw new Refusal(`There is no folder ${quoted(folder)}.`);
+  const old = statSync(file, { throwIfNoEntry: false });
+  if (old?.isDirectory()) throw new Refusal(`${quoted(file)} is a folder; name a file in it.`);
+  if (old && !old.isFile()) throw new Refusal(`${quoted(file)} is not a file; it goes to one only.`);
+  return { file, ending };
 }
 
 function none(also: string): never {
-  throw new Refusal(
-    `No Chromium, Chrome or Edge was found${also && `, ${also}`}, and the screen draws it in one. Install one, or name it in ${browserVariable}.`,
-  );
+  throw new Refusal(nothingToDrawIn(also));
 }
 
-/** Has the built screen do something with a station; `act` gives a sentence where it failed. */
+const steps = {
+  waiting: 'starting the browser',
+  asked: 'the browser draws the station',
+  made: 'the browser writes it down',
+};
+
+/** Has the built screen make what is ordered, and gives what the browser made of it. */
 async function withScreen(
-  station: Station,
+  { station, progress }: Given,
   order: Omit<BookOrder, 'text'>,
-  file: string,
-  act: (served: ServedBook) => Promise<string | null>,
-): Promise<Answer> {
-  if (!existsSync(screen)) throw new Refusal('The screen is not built: run npm run build once.');
-  const served = await serveBook(screen, { ...order, text: writeStation(station) });
+  act: (served: ServedBook) => Promise<{ bytes: Buffer } | { problem: string }>,
+): Promise<Buffer> {
+  if (!existsSync(path.join(screen, 'index.html')))
+    throw new Refusal('The screen is not built: run npm run build once.');
+  const tell = (page: BookPage) => typeof page === 'string' && progress?.(steps[page]);
+  tell('waiting');
+  const served = await serveBook(screen, { ...order, text: writeStation(station) }, tell);
   try {
-    const failed = (await act(served)) ?? served.problem();
-    if (failed) throw new Refusal(`It could not be made: ${failed}.`);
+    const made = await act(served);
+    const page = served.page();
+    // The station was read here, so this is a fault of ours and is told as one.
+    if (typeof page === 'object') throw new Error(oneLine(page.problem, 500));
+    if ('problem' in made) throw new Refusal(`It could not be made: ${made.problem}.`);
+    if (page !== 'made') throw new Refusal('It could not be made: the browser ended before the page was drawn.');
+    return made.bytes;
   } finally {
-    served.close();
+    await served.close();
   }
-  if (!existsSync(file)) throw new Refusal('It could not be made: nothing was written.');
-  return { text: `${file}: ${Math.ceil(statSync(file).size / 1024)} kB\n`, status: 0 };
+}
+
+/** Puts a file there that is whole, in place of an older one only then. */
+async function written(file: string, format: keyof typeof isWhole, bytes: Buffer): Promise<Answer> {
+  if (!isWhole[format](bytes)) throw new Refusal('It could not be made: the browser ended with half of it.');
+  try {
+    await writeAtomically(file, bytes);
+  } catch (error) {
+    throw new Refusal(`${quoted(file)} could not be written: ${plainReason(error)}.`);
+  }
+  return { text: `${file}: ${Math.ceil(bytes.length / 1024)} kB\n`, status: 0 };
 }

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { findElectron } from '../../start/electron-program.mjs';
+import { quoted } from '../printable.ts';
 import type { Printer } from './print-page.ts';
 
 /** Where Chromium and its relatives are installed, by system. */
@@ -20,7 +21,7 @@ const places: Partial<Record<NodeJS.Platform, readonly string[]>> = {
 };
 
 /** The variable that names a browser which is somewhere else. */
-export const browserVariable = 'STATIONWRIGHT_BROWSER';
+const browserVariable = 'STATIONWRIGHT_BROWSER';
 
 const ownScript = fileURLToPath(new URL('../electron/print-page.cjs', import.meta.url));
 
@@ -30,6 +31,13 @@ export function findPrinter(): Printer | null {
   if (browser) return { program: browser };
   const electron = findElectron();
   return electron && existsSync(ownScript) ? { program: electron, script: ownScript } : null;
+}
+
+/** A sentence for a machine without any; `also` is what else was looked for. */
+export function nothingToDrawIn(also: string, env: NodeJS.ProcessEnv = process.env): string {
+  const named = env[browserVariable];
+  if (named !== undefined) return `${browserVariable} names ${quoted(named)}, and there is no such program.`;
+  return `No Chromium, Chrome or Edge was found${also && `, ${also}`}, and the screen draws it in one. Install one, or name it in ${browserVariable}.`;
 }
 
 /** A browser of this machine that can print a page without a window, or null. The variable goes before all. */

@@ -1,5 +1,6 @@
-import { createServer, type ServerResponse } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { randomBytes } from 'node:crypto';
+import type { ServerResponse } from 'node:http';
+import { listenLocally, refuse } from '../../start/local-server.mjs';
 import { readPageFile } from '../../start/page-file.mjs';
 
 /** What the page is told: the station's text and what is wanted of it. */
@@ -9,52 +10,54 @@ export interface BookOrder {
   readonly paper: string;
 }
 
+/** How far the page is: `asked` for by a browser, `made`, or a sentence where it could not make what was ordered. */
+export type BookPage = 'waiting' | 'asked' | 'made' | { readonly problem: string };
+
 export interface ServedBook {
   readonly url: string;
-  /** A sentence where the page could not make the book; null while it did not say so. */
-  readonly problem: () => string | null;
-  close(): void;
+  readonly page: () => BookPage;
+  close(): Promise<void>;
 }
 
 /**
  * Serves the built screen on 127.0.0.1 with an order in it. A browser prints a page once everything on it has come: a
- * picture on the page comes only when the page says that the book is there.
+ * picture on the page comes only when the page says that the book is there. All of it stands in a folder whose name
+ * nobody can guess, and the page with the station is handed out once, since addresses of a browser's command line can
+ * be seen by others on the machine. `changed` is called at each step of the page.
  */
-export function serveBook(folder: string, order: BookOrder): Promise<ServedBook> {
+export async function serveBook(
+  folder: string,
+  order: BookOrder,
+  changed: (page: BookPage) => void = () => {},
+): Promise<ServedBook> {
+  const secret = `/${randomBytes(16).toString('hex')}`;
   const waiting: ServerResponse[] = [];
-  let problem: string | null = null;
-  const answerAll = () => {
-    for (const response of waiting.splice(0)) response.writeHead(204).end();
+  let page: BookPage = 'waiting';
+  const turn = (to: BookPage) => {
+    page = to;
+    changed(to);
   };
-  const server = createServer(async (request, response) => {
-    const { pathname, searchParams } = new URL(request.url ?? '/', 'http://127.0.0.1');
-    if (pathname === '/book-waits') {
-      waiting.push(response);
-    } else if (pathname === '/book-is-there') {
-      problem = searchParams.get('problem');
-      response.writeHead(204).end();
-      answerAll();
+  const { url, close } = await listenLocally(0, async ({ path, query }, response) => {
+    if (!path.startsWith(`${secret}/`)) return refuse(response, 404);
+    const inside = path.slice(secret.length);
+    if (inside === '/book-waits') {
+      if (page === 'asked') waiting.push(response);
+      else response.writeHead(204).end();
+    } else if (inside === '/book-is-there') {
+      const problem = query.get('problem');
+      if (page === 'asked') turn(problem === null ? 'made' : { problem });
+      for (const one of [response, ...waiting.splice(0)]) one.writeHead(204).end();
     } else {
-      const file = await readPageFile(folder, pathname);
-      if (!file) {
-        response.writeHead(404).end();
-        return;
-      }
-      const body = pathname === '/' ? withOrder(Buffer.from(file.body).toString('utf8'), order) : file.body;
-      response.writeHead(200, { 'content-type': file.type }).end(body);
+      const isOrder = inside === '/';
+      if (isOrder && page !== 'waiting') return refuse(response, 404);
+      if (isOrder) turn('asked');
+      const file = await readPageFile(folder, inside);
+      if (!file) return refuse(response, 404);
+      const body = isOrder ? withOrder(Buffer.from(file.body).toString('utf8'), order) : file.body;
+      response.writeHead(200, { ...file.headers, 'cache-control': 'no-store' }).end(body);
     }
   });
-  return new Promise((resolve, reject) => {
-    server.on('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as AddressInfo;
-      const close = () => {
-        server.closeAllConnections();
-        server.close();
-      };
-      resolve({ url: `http://127.0.0.1:${port}/`, problem: () => problem, close });
-    });
-  });
+  return { url: `${url.slice(0, -1)}${secret}/`, page: () => page, close };
 }
 
 /** The page with the order as a block of data, which no script policy minds, and the picture that is waited for. */

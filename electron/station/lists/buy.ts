@@ -4,6 +4,7 @@ import { isInHookup, listCommand } from './list-command.ts';
 export const buy = listCommand({
   summary: 'what to buy: cable by the metre, plugs, adapters, fuses with spares',
   name: 'buy',
+  options: ['todo'],
   empty: 'Nothing is left to buy.',
   rowsOf: (given) => {
     const { station, options } = given;

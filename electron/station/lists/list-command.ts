@@ -1,5 +1,6 @@
 import { type ReportTable, writeCsv } from '../../../core/index.ts';
 import { asJson, type Command, type Given } from '../command.ts';
+import type { OptionName } from '../option-table.ts';
 import { textTable } from '../table.ts';
 
 interface List<Row> {
@@ -7,6 +8,8 @@ interface List<Row> {
   /** What the rows are called in JSON. */
   readonly name: string;
   readonly empty: string;
+  /** What it takes beside a hook-up. */
+  readonly options?: readonly OptionName[];
   rowsOf(given: Given): readonly Row[];
   tableOf(rows: readonly Row[]): ReportTable;
   /** The table for reading, where that is another one. */
@@ -17,6 +20,7 @@ interface List<Row> {
 export const listCommand = <Row>(list: List<Row>): Command => ({
   summary: list.summary,
   forms: ['json', 'csv'],
+  options: ['hookup', ...(list.options ?? [])],
   run(given) {
     const { station, options } = given;
     const rows = list.rowsOf(given);

@@ -4,6 +4,7 @@ import { isInHookup, listCommand } from './list-command.ts';
 export const make = listCommand({
   summary: 'what to make: cut lengths, plugs, fuses, sleeves, wiring',
   name: 'make',
+  options: ['todo'],
   empty: 'No cable is left to make.',
   rowsOf: (given) => {
     const leaveOutDone = given.options.todo;

@@ -20,7 +20,10 @@ export const isBookOrdered = (): boolean => order() !== null;
 /** Makes what was ordered and says when it is on the page, or why it can't be. */
 export async function makeOrderedBook() {
   const problem = await make(JSON.parse(order() ?? '{}') as Order).catch((error) => String(error));
-  new Image().src = problem ? `book-is-there?problem=${encodeURIComponent(problem)}` : 'book-is-there';
+  // Said in an address, which has room for a sentence or two.
+  new Image().src = problem
+    ? `book-is-there?${new URLSearchParams({ problem: problem.slice(0, 500) })}`
+    : 'book-is-there';
 }
 
 async function make({ text, want, paper }: Order): Promise<string | null> {
