@@ -1,4 +1,11 @@
-import { type Hookup, hookupsOf, type Problem, type Station, type SurveyReport, surveyReport } from '../../core/index.ts';
+import {
+  type Hookup,
+  hookupsOf,
+  type Problem,
+  type Station,
+  type SurveyReport,
+  surveyReport,
+} from '../../core/index.ts';
 import { type Answer, type Command, type Listing, type Options, surveying } from './command.ts';
 import { commandNames, findCommand, optionsOf, usage } from './commands.ts';
 import { openFile } from './open-file.ts';
