@@ -1,5 +1,6 @@
 import path from 'node:path';
 import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
+import { fileStamp } from './file-stamp.ts';
 import { plainReason } from './plain-reason.ts';
 import { writeAtomically } from './write-atomically.ts';
 
@@ -8,7 +9,7 @@ export async function writeFile(file: string, content: string | Uint8Array): Pro
   const name = path.basename(file);
   try {
     await writeAtomically(file, content);
-    return { path: file, name };
+    return { path: file, name, stamp: await fileStamp(file) };
   } catch (error) {
     return { error: `${name} could not be saved: ${plainReason(error)}. What was there before is as it was.` };
   }
