@@ -4,6 +4,13 @@ import path from 'node:path';
 import { fitName } from './fit-name.ts';
 import { writeAtomically } from './write-atomically.ts';
 
+export interface Backups {
+  /** The folder for them, beside the user's data. */
+  readonly folder: string;
+  /** Before every write over a file, or only before one that a power cut could tear. */
+  readonly when: 'always' | 'if needed';
+}
+
 /** The newest are kept; one per file. */
 export const mostBackups = 50;
 const pattern = /^[0-9a-f]{8}-/;

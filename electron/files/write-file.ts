@@ -3,19 +3,12 @@ import { stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
 import { fileStamp } from './file-stamp.ts';
-import { keepBackup } from './keep-backup.ts';
+import { type Backups, keepBackup } from './keep-backup.ts';
 import { plainReason } from './plain-reason.ts';
 import { replaceFile } from './replace-file.ts';
 import { rewriteFile } from './rewrite-file.ts';
 import { realPath } from './same-file.ts';
 import { writeProblem } from './write-problem.ts';
-
-export interface Backups {
-  /** The folder for them, beside the user's data. */
-  readonly folder: string;
-  /** Before every write over a file, or only before one that a power cut could tear. */
-  readonly when: 'always' | 'if needed';
-}
 
 /**
  * Writes all of it, or nothing and a sentence that says why. A file that is there keeps its mode, owner, access list,
