@@ -6,7 +6,7 @@ import { type BrowserContext, chromium } from '@playwright/test';
 import { chromiumArgs, findChromium } from '../browser.ts';
 import type { Launch, Shell } from './launch.ts';
 
-const launchLimitMs = 10_000;
+const launchLimitMs = 30_000;
 const standIn = path.join(import.meta.dirname, 'electron.cjs');
 
 /** The built main process in Node, its windows in a Chromium of its own. */

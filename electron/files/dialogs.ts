@@ -72,3 +72,32 @@ export async function askAboutChanges(window: BrowserWindow, name: string): Prom
   });
   return response === 0 ? 'save' : response === 1 ? 'discard' : 'cancel';
 }
+
+/** What to do with a window that is to close and whose screen does not answer. */
+export async function askAboutSilence(window: BrowserWindow, name: string): Promise<'wait' | 'close'> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'warning',
+    message: 'This window does not answer.',
+    detail: `Until it does, the changes to ${name || 'its station'} can't be saved. Closing it now may lose those since the last save.`,
+    buttons: ['Wait', 'Close without saving'],
+    defaultId: 0,
+    cancelId: 0,
+    noLink: true,
+  });
+  return response === 0 ? 'wait' : 'close';
+}
+
+/** What to do with a window whose screen does not answer; the question ends by itself with the signal. */
+export async function askToEnd(window: BrowserWindow, signal: AbortSignal): Promise<'wait' | 'end'> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'warning',
+    message: 'This window does not answer.',
+    detail: 'It may be busy and come back. Ending its work may lose the changes since the last save.',
+    buttons: ['Wait', 'End its work'],
+    defaultId: 0,
+    cancelId: 0,
+    noLink: true,
+    signal,
+  });
+  return response === 0 ? 'wait' : 'end';
+}

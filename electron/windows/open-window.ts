@@ -5,6 +5,7 @@ import { pageAddress } from '../page.ts';
 import { askBeforeClosing } from './closing.ts';
 import { offerReload } from './offer-reload.ts';
 import { keepWindow, type StationWindow } from './station-window.ts';
+import { tellWhenSilent } from './tell-when-silent.ts';
 
 export function openWindow(first: FirstDocument): StationWindow {
   const frame = new BrowserWindow({
@@ -30,6 +31,7 @@ export function openWindow(first: FirstDocument): StationWindow {
   frame.on('page-title-updated', (event) => event.preventDefault());
   askBeforeClosing(window);
   offerReload(window);
+  tellWhenSilent(window);
   void frame.loadURL(pageAddress);
   return window;
 }

@@ -4,7 +4,8 @@ const { CoveredEmitter, checkKeys, preventable, strict } = require('./strict.cjs
 const { toBrowser, toShell } = require('./protocol.cjs');
 const { WebContents } = require('./web-contents.cjs');
 
-const events = ['ready-to-show', 'close', 'closed', 'page-title-updated'];
+// The last two are for a test to raise: nothing here finds out by itself.
+const events = ['ready-to-show', 'close', 'closed', 'page-title-updated', 'unresponsive', 'responsive'];
 const options = ['width', 'height', 'minWidth', 'minHeight', 'title', 'show', 'webPreferences'];
 const safe = { sandbox: true, contextIsolation: true, nodeIntegration: false, webSecurity: true };
 const world = 'preload';

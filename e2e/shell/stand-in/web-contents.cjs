@@ -25,6 +25,9 @@ class WebContents extends CoveredEmitter {
   send(channel, ...args) {
     void this.window.deliver({ type: 'event', channel, args });
   }
+  forcefullyCrashRenderer() {
+    void this.window.cdp.send('Page.crash').catch(() => {});
+  }
   reload() {
     void this.window.page.reload();
   }

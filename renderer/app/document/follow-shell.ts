@@ -1,25 +1,39 @@
-import type { DesktopBridge } from '../../shell/bridge.ts';
+import type { DesktopBridge, OpenedFile } from '../../shell/bridge.ts';
+import type { OpenedDocument } from '../../shell/station-files.ts';
 import { currentStation, documentStore, isEdited } from '../../store/document.ts';
+import { typedStore } from '../../store/typed.ts';
 import { tell } from '../dialogs/questions.ts';
 import { obey } from '../editing/commands.ts';
-import { openDropped, openSample, showText } from './document-actions.ts';
+import { takeTyped } from '../editing/take-typed.ts';
+import { lookAtFile, openDropped, openSample, save, showOpened } from './document-actions.ts';
 
 /** Ties the screen to the desktop shell: menu, files that arrive, title and edited mark. */
 export async function followShell(bridge: DesktopBridge) {
   bridge.onCommand(obey);
-  bridge.onOpened((file) => void openDropped({ name: file.name, place: file.path, text: file.text }));
+  bridge.onSaveToClose(() => void save().then((saved) => bridge.saveEnded({ saved })));
+  bridge.onOpened((file) => void openDropped(asOpened(file)));
   bridge.onProblem((problem) => void tell('Not opened', problem.error));
   const report = () => {
     const state = documentStore.getState();
     const path = typeof state.file?.place === 'string' ? state.file.place : null;
-    bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited: isEdited(state) });
+    // What is in a field and no step yet would be lost with the window as well.
+    const edited = isEdited(state) || typedStore.getState().fields > 0;
+    bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited });
   };
   documentStore.subscribe(report);
+  typedStore.subscribe(report);
   report();
   const first = await bridge.firstDocument();
-  if (first.kind === 'file') await showText(first.file.text, { name: first.file.name, place: first.file.path });
+  if (first.kind === 'file') await showOpened(asOpened(first.file));
   else if (first.kind === 'sample') await openSample(first.sample);
   else if (first.kind === 'problem') await tell('Not opened', first.error);
+}
+
+const asOpened = ({ name, path, text, stamp }: OpenedFile): OpenedDocument => ({ name, place: path, text, stamp });
+
+/** Whether somebody else has changed the file is looked at whenever the user comes back to this window. */
+export function followFile() {
+  window.addEventListener('focus', () => void lookAtFile());
 }
 
 /** In a browser: the tab's title, and its question before closing with unsaved changes. */
@@ -31,6 +45,7 @@ export function followBrowser() {
   documentStore.subscribe(report);
   report();
   window.addEventListener('beforeunload', (event) => {
+    takeTyped();
     if (isEdited(documentStore.getState())) event.preventDefault();
   });
 }
