@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { BrowserWindow } from 'electron';
 import type { FirstDocument } from '../../renderer/shell/bridge.ts';
+import { safePreferences } from '../guards.ts';
 import { pageAddress } from '../page.ts';
 import { askBeforeClosing } from './closing.ts';
 import { offerReload } from './offer-reload.ts';
@@ -16,14 +17,7 @@ export function openWindow(first: FirstDocument): StationWindow {
     title: 'Stationwright',
     // Shown when there is something to see.
     show: false,
-    webPreferences: {
-      preload: path.join(__dirname, 'preload.cjs'),
-      sandbox: true,
-      contextIsolation: true,
-      nodeIntegration: false,
-      webSecurity: true,
-      spellcheck: false,
-    },
+    webPreferences: { preload: path.join(__dirname, 'preload.cjs'), ...safePreferences },
   });
   const window = keepWindow(frame, first);
   frame.once('ready-to-show', () => frame.show());

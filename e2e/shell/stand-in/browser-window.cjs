@@ -96,7 +96,7 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     await page.setViewportSize({ width: window.given.width, height: window.given.height });
     await session.applyPermissions(context.browser());
     await cdp.send('Page.enable');
-    await runPreload(window, cdp);
+    if (window.given.webPreferences.preload) await runPreload(window, cdp);
     await page.route('**/*', (route) => answer(window, route));
     page.on('popup', (popup) => judgePopup(window, popup));
     page.on('crash', () => {
@@ -129,6 +129,7 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     const request = route.request();
     const goesElsewhere = request.isNavigationRequest() && window.page.url() !== 'about:blank';
     if (goesElsewhere && !window.webContents.mayNavigate(toShell(request.url()))) return route.abort('aborted');
+    if (!(await session.mayRequest(toShell(request.url())))) return route.abort('blockedbyclient');
     return protocol.answer(route);
   }
 
@@ -142,11 +143,10 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
 
 function checkOptions({ webPreferences = {}, ...given }) {
   checkKeys('BrowserWindow', given, options);
-  const { preload, spellcheck, ...security } = webPreferences;
+  const { preload: _preload, spellcheck: _spellcheck, ...security } = webPreferences;
   checkKeys('webPreferences', security, Object.keys(safe));
   for (const [name, wanted] of Object.entries(safe))
     if (security[name] !== wanted) throw new Error(`electron stand-in: webPreferences.${name} must be ${wanted}`);
-  if (!preload) throw new Error('electron stand-in: a window without a preload is not covered');
 }
 
 module.exports = { createBrowserWindow };
