@@ -58,9 +58,9 @@ export function openDocument(station: Station = createStation(), file: DocumentF
   setState(fresh(station, file, getState().opened + 1));
 }
 
-/** Shows a document that was never put in a file: recovered work. */
-export function restoreDocument(station: Station) {
-  setState({ ...fresh(station, null, getState().opened + 1), saved: createStation() });
+/** Shows a document whose changes are not in its file: work that was brought back. */
+export function restoreDocument(station: Station, file: DocumentFile | null) {
+  setState({ ...fresh(station, file, getState().opened + 1), saved: createStation() });
 }
 
 /** The document, as it was when writing began, is now in this file. */

@@ -77,7 +77,7 @@ export async function save(askWhere = false): Promise<boolean> {
 }
 
 /** Whether another document may take this one's place. */
-async function mayReplace(): Promise<boolean> {
+export async function mayReplace(): Promise<boolean> {
   if (!isEdited(documentStore.getState())) return true;
   const choice = await ask({
     title: 'Save the changes first?',
