@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import {
   answerOpen,
@@ -14,6 +14,12 @@ import {
 } from './shell/test.ts';
 
 const text = '{ "format": "stationwright" }\n';
+
+/** The file's stamp, as the bridge hands it over. */
+function stampOf(file: string) {
+  const { mtimeMs, size, ino } = statSync(file);
+  return { modifiedMs: mtimeMs, size, inode: ino };
+}
 
 onEachShell(() => {
   test.describe('what the page can reach', () => {
@@ -137,7 +143,7 @@ onEachShell(() => {
       writeFileSync(file, text);
       await answerOpen(shell, file);
       const opened = await shell.page.evaluate(() => window.stationwright?.openFile());
-      expect(opened).toEqual({ path: file, name: 'shack.station.json', text });
+      expect(opened).toEqual({ path: file, name: 'shack.station.json', text, stamp: stampOf(file) });
       await answerOpen(shell, null);
       expect(await shell.page.evaluate(() => window.stationwright?.openFile())).toBeNull();
     });
@@ -152,7 +158,7 @@ onEachShell(() => {
       await chooseMenu(shell, 'open');
       await expect
         .poll(() => heardBy(shell.page))
-        .toEqual([['opened', { path: first, name: 'one.station.json', text }]]);
+        .toEqual([['opened', { path: first, name: 'one.station.json', text, stamp: stampOf(first) }]]);
       await answerOpen(shell, second);
       await chooseMenu(shell, 'open');
       const other = await secondWindow(shell);
@@ -174,7 +180,7 @@ onEachShell(() => {
       const shell = await start(file);
       expect(await shell.page.evaluate(() => window.stationwright?.firstDocument())).toEqual({
         kind: 'file',
-        file: { path: file, name: 'named.station.json', text },
+        file: { path: file, name: 'named.station.json', text, stamp: stampOf(file) },
       });
       const other = path.join(folder, 'other.station.json');
       writeFileSync(other, text);
@@ -231,10 +237,14 @@ onEachShell(() => {
       await answerSave(shell, path.join(folder, 'shack'));
       const request = { text, path: null, suggestedName: 'shack.station.json' };
       const saved = await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request);
-      expect(saved).toEqual({ path: file, name: 'shack.station.json' });
+      expect(saved).toEqual({ path: file, name: 'shack.station.json', stamp: stampOf(file) });
       await answerSave(shell, null);
       const again = { ...request, text: 'second', path: file };
-      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), again)).toEqual(saved);
+      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), again)).toEqual({
+        path: file,
+        name: 'shack.station.json',
+        stamp: stampOf(file),
+      });
       expect(readFileSync(file, 'utf8')).toBe('second');
     });
 

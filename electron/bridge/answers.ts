@@ -2,13 +2,13 @@ import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
 import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { addRecentFile } from '../files/recent-files.ts';
-import { writeFile } from '../files/write-file.ts';
 import { afterSave } from '../windows/closing.ts';
 import { openWindow } from '../windows/open-window.ts';
 import { pdfOfPage, printPage } from '../windows/paper.ts';
 import { saveStation } from '../windows/save-station.ts';
 import { showFile } from '../windows/show-document.ts';
 import { isUntouched, type StationWindow, takeFile, windowShowing } from '../windows/station-window.ts';
+import { exportFor } from '../windows/write-for.ts';
 import type { Call } from './channels.ts';
 
 type Answer<Name extends Call> = (
@@ -53,7 +53,7 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
   exportFile: async (window, { suggestedName, content, encoding }) => {
     const file = await askWhereToExport(window.frame, suggestedName);
     if (file === null) return null;
-    return writeFile(file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
+    return exportFor(window, file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
   },
 
   print: (window) => printPage(window),
@@ -62,6 +62,6 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     const file = await askWhereToExport(window.frame, suggestedName);
     if (file === null) return null;
     const pdf = await pdfOfPage(window);
-    return 'error' in pdf ? pdf : writeFile(file, pdf);
+    return 'error' in pdf ? pdf : exportFor(window, file, pdf);
   },
 };

@@ -1,6 +1,7 @@
 import { BrowserWindow, type WebContents } from 'electron';
 import type { DocumentState, FirstDocument, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
 import type { Message } from '../bridge/channels.ts';
+import { isSameFile } from '../files/same-file.ts';
 
 /** One window with one document, as far as the shell knows it. */
 export interface StationWindow {
@@ -43,8 +44,9 @@ export function frontWindow(): StationWindow | null {
   return (focused && windowOf(focused.webContents)) ?? allWindows().at(-1) ?? null;
 }
 
+/** The window that shows this file, by whatever name or link. */
 export const windowShowing = (file: string): StationWindow | null =>
-  allWindows().find(({ document }) => document.path === file) ?? null;
+  allWindows().find(({ document }) => document.path !== null && isSameFile(document.path, file)) ?? null;
 
 /** Nothing would be lost by showing another document here. */
 export const isUntouched = ({ document }: StationWindow): boolean => document.path === null && !document.edited;

@@ -55,16 +55,26 @@ export interface DesktopBridge {
   onProblem(listener: (problem: Problem) => void): () => void;
 }
 
+/** What a file looked like when it was read or written last; another stamp later means that somebody wrote to it. */
+export interface FileStamp {
+  readonly modifiedMs: number;
+  readonly size: number;
+  /** 0 where there is none: in a browser. */
+  readonly inode: number;
+}
+
 export interface OpenedFile {
   readonly path: string;
   /** File name with its ending, for titles. */
   readonly name: string;
   readonly text: string;
+  readonly stamp: FileStamp;
 }
 
 export interface SavedFile {
   readonly path: string;
   readonly name: string;
+  readonly stamp: FileStamp;
 }
 
 /** A sentence for the user, complete with what to do about it where something can be done. */
