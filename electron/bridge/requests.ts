@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import { aboutSchema } from '../files/kept-files.ts';
 import type { Call } from './channels.ts';
 
 const nothing = z.tuple([]);
 const fileName = z.string().min(1).max(200);
 const filePath = z.string().min(1).max(4096);
 const largestText = 200_000_000;
+const keptDocument = z.tuple([z.strictObject({ id: z.uuid() })]);
 
 /** What each call may bring. The page is ours, but a fault in it must not reach the disk. */
 export const requests = {
@@ -22,6 +24,11 @@ export const requests = {
       encoding: z.enum(['utf8', 'base64']),
     }),
   ]),
+  listKept: z.tuple([z.strictObject({ unasked: z.boolean() })]),
+  bringBack: keptDocument,
+  throwAway: keptDocument,
+  keepWork: z.tuple([z.strictObject({ text: z.string().max(largestText), about: aboutSchema })]),
+  forgetWork: nothing,
   print: nothing,
   savePdf: z.tuple([z.strictObject({ suggestedName: fileName })]),
 } satisfies { [Name in Call]: z.ZodType<Parameters<DesktopBridge[Name]>> };

@@ -3,6 +3,7 @@ import { BrowserWindow } from 'electron';
 import type { FirstDocument } from '../../renderer/shell/bridge.ts';
 import { pageAddress } from '../page.ts';
 import { askBeforeClosing } from './closing.ts';
+import { forgetOnClose } from './kept-work.ts';
 import { offerReload } from './offer-reload.ts';
 import { keepWindow, type StationWindow } from './station-window.ts';
 
@@ -29,6 +30,7 @@ export function openWindow(first: FirstDocument): StationWindow {
   // The title is the document's, not the page's.
   frame.on('page-title-updated', (event) => event.preventDefault());
   askBeforeClosing(window);
+  forgetOnClose(window);
   offerReload(window);
   void frame.loadURL(pageAddress);
   return window;

@@ -10,6 +10,7 @@ import './tokens.css';
 import './base.css';
 import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
 import { browserKeptWork } from '../shell/kept/browser-kept-work.ts';
+import { desktopKeptWork } from '../shell/kept/desktop-kept-work.ts';
 import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
@@ -31,11 +32,14 @@ listenToClipboard();
 acceptDroppedFiles();
 runSurveys(openWorker);
 if (isBookOrdered()) void makeOrderedBook();
-else if (window.stationwright) void followShell(window.stationwright);
-else {
-  const work = browserKeptWork();
-  followBrowser();
+else if (window.stationwright) {
+  const work = desktopKeptWork(window.stationwright);
   keepWork(work);
+  void followShell(window.stationwright, work);
+} else {
+  const work = browserKeptWork();
+  keepWork(work);
+  followBrowser();
   void offerKept(work, true);
 }
 

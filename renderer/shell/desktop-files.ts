@@ -6,12 +6,13 @@ export function desktopFiles(bridge: DesktopBridge): StationFiles {
   return {
     async open() {
       const answer = await bridge.openFile();
-      return answer && 'text' in answer ? { name: answer.name, place: answer.path, text: answer.text } : answer;
+      if (!answer || 'error' in answer) return answer;
+      return { name: answer.name, place: answer.path, text: answer.text, stamp: answer.stamp };
     },
     async save({ text, file, suggestedName, askWhere }) {
       const path = askWhere || typeof file?.place !== 'string' ? null : file.place;
       const answer = await bridge.saveFile({ text, path, suggestedName: file?.name ?? suggestedName });
-      return answer && 'path' in answer ? { name: answer.name, place: answer.path } : answer;
+      return answer && 'path' in answer ? { name: answer.name, place: answer.path, stamp: answer.stamp } : answer;
     },
   };
 }

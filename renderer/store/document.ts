@@ -10,11 +10,14 @@ import {
   startHistory,
   undo,
 } from '../../core/index.ts';
+import type { FileStamp } from '../shell/bridge.ts';
 
 /** Where a document is kept: its name, and a path (desktop) or a handle (browser) to write it back to. */
 export interface DocumentFile {
   readonly name: string;
   readonly place: unknown;
+  /** What it looked like when it was read or written last, where that can be told. */
+  readonly stamp?: FileStamp;
 }
 
 export interface DocumentState {

@@ -29,13 +29,15 @@ export async function openFile() {
   if (!window.stationwright && !(await mayReplace())) return;
   const opened = await stationFiles.open();
   if (opened && 'error' in opened) await tell('Not opened', opened.error);
-  else if (opened) await showText(opened.text, { name: opened.name, place: opened.place });
+  else if (opened) await showDocument(opened);
 }
 
 /** Shows a file that came by itself: dropped on the window, or from the desktop shell. */
 export async function openDropped(opened: OpenedDocument) {
-  if (await mayReplace()) await showText(opened.text, { name: opened.name, place: opened.place });
+  if (await mayReplace()) await showDocument(opened);
 }
+
+const showDocument = ({ text, ...file }: OpenedDocument) => showText(text, file);
 
 /** Shows a sample: a new document, as samples are not written to. */
 export async function openSample(id: string) {
@@ -72,7 +74,7 @@ export async function save(askWhere = false): Promise<boolean> {
     await tell('Not saved', saved.error);
     return false;
   }
-  markSaved(station, { name: saved.name, place: 'place' in saved ? saved.place : null });
+  markSaved(station, saved);
   return true;
 }
 

@@ -1,5 +1,5 @@
 import type { DocumentFile } from '../../store/document.ts';
-import type { Problem } from '../bridge.ts';
+import type { Brought, Problem } from '../bridge.ts';
 
 /** What is known of a document without reading its text. */
 interface AboutWork {
@@ -27,9 +27,6 @@ export interface KeptEntry {
   /** Whether its file has become another since: perhaps it was saved, or somebody else was there. */
   readonly fileChanged: boolean;
 }
-
-/** Where an entry came back: in this window, or in another that was opened for it. */
-export type Brought = 'here' | 'elsewhere';
 
 /**
  * Where unsaved work outlives a crash, a kill, a power cut. A window has one document, and with it one entry at most:
