@@ -27,8 +27,12 @@ onEachShell(() => {
       const { page } = await start();
       expect(await page.evaluate(() => Object.keys(window.stationwright ?? {}).sort())).toEqual(
         [
+          'bringBack',
           'exportFile',
           'firstDocument',
+          'forgetWork',
+          'keepWork',
+          'listKept',
           'newWindow',
           'onCommand',
           'onOpened',
@@ -39,6 +43,7 @@ onEachShell(() => {
           'saveFile',
           'savePdf',
           'setDocumentState',
+          'throwAway',
         ].sort(),
       );
       expect(await page.evaluate(() => window.stationwright?.platform)).toBe(process.platform);
@@ -97,6 +102,9 @@ onEachShell(() => {
           ['saveFile', { text: 'x', path: null, suggestedName: 'a', mode: 0o777 }],
           ['exportFile', { suggestedName: 'a.csv', content: 'x', encoding: 'hex' }],
           ['savePdf', { suggestedName: '' }],
+          ['keepWork', { text: 'x', about: { title: 'x', units: 0, cables: 0, path: null } }],
+          ['bringBack', { id: '../recent' }],
+          ['throwAway', { id: '../../station' }],
         ];
         return Promise.all(
           tries.map(([name, ...args]) =>
