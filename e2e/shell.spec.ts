@@ -20,8 +20,12 @@ onEachShell(() => {
       const { page } = await start();
       expect(await page.evaluate(() => Object.keys(window.stationwright ?? {}).sort())).toEqual(
         [
+          'bringBack',
           'exportFile',
           'firstDocument',
+          'forgetWork',
+          'keepWork',
+          'listKept',
           'lookAtFile',
           'newWindow',
           'onCommand',
@@ -35,6 +39,7 @@ onEachShell(() => {
           'saveFile',
           'savePdf',
           'setDocumentState',
+          'throwAway',
         ].sort(),
       );
       expect(await page.evaluate(() => window.stationwright?.platform)).toBe(process.platform);
@@ -96,6 +101,9 @@ onEachShell(() => {
           ['lookAtFile', { path: '/etc/hostname' }],
           ['saveEnded', true],
           ['savePdf', { suggestedName: '' }],
+          ['keepWork', { text: 'x', about: { title: 'x', units: 0, cables: 0, path: null } }],
+          ['bringBack', { id: '../recent' }],
+          ['throwAway', { id: '../../station' }],
         ];
         return Promise.all(
           tries.map(([name, ...args]) =>

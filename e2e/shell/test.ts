@@ -20,6 +20,8 @@ declare global {
 interface Fixtures {
   /** A folder of the test's own. */
   folder: string;
+  /** The user's data folder: whatever the test starts is the same installation. */
+  home: string;
   /** Starts the shell around the bare page, with these arguments on its command line. */
   start(...args: string[]): Promise<Shell>;
   /** Starts the app as it is built. */
@@ -35,10 +37,15 @@ export const test = base.extend<Fixtures & { kind: Kind; launch: (app: string, a
     await use(folder);
     rmSync(folder, { recursive: true, force: true });
   },
-  launch: async ({ kind }, use) => {
+  home: async ({}, use) => {
+    const home = mkdtempSync(path.join(tmpdir(), 'stationwright-home-'));
+    await use(home);
+    rmSync(home, { recursive: true, force: true });
+  },
+  launch: async ({ kind, home }, use) => {
     const running: Shell[] = [];
     await use(async (app, args) => {
-      const shell = await (kind === 'Electron' ? launchElectron : launchStandIn)({ app, args });
+      const shell = await (kind === 'Electron' ? launchElectron : launchStandIn)({ app, home, args });
       running.push(shell);
       return shell;
     });

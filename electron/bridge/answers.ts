@@ -3,7 +3,9 @@ import { changedSince } from '../files/changed-since.ts';
 import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { addRecentFile } from '../files/recent-files.ts';
+import { bringBack, documentBefore, listKept, throwAway } from '../windows/bring-back.ts';
 import { afterSave } from '../windows/closing.ts';
+import { forgetWork, keepWork } from '../windows/kept-work.ts';
 import { openWindow } from '../windows/open-window.ts';
 import { pdfOfPage, printPage } from '../windows/paper.ts';
 import { saveStation } from '../windows/save-station.ts';
@@ -22,8 +24,8 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
   firstDocument: async (window) => {
     const first = window.first;
     window.first = null;
-    // Asked again, after a reload by hand: the document is gone from the screen, and its path with it.
-    return first ?? { kind: 'empty' };
+    // Asked again: the page died, or was loaded anew by hand.
+    return first ?? documentBefore(window);
   },
 
   newWindow: async () => {
@@ -54,6 +56,16 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     if (file === null) return null;
     return exportFor(window, file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
   },
+
+  listKept: (_window, { unasked }) => listKept(unasked),
+
+  bringBack: (window, { id }) => bringBack(window, id),
+
+  throwAway: (_window, { id }) => throwAway(id),
+
+  keepWork: (window, work) => keepWork(window, work),
+
+  forgetWork: (window) => forgetWork(window),
 
   print: (window) => printPage(window),
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import { aboutSchema } from '../files/kept-files.ts';
 import type { Call } from './channels.ts';
 
 const nothing = z.tuple([]);
@@ -8,6 +9,7 @@ const fileName = z.string().min(1).max(100_000);
 const filePath = z.string().min(1).max(100_000);
 const fileStamp = z.strictObject({ modifiedMs: z.number(), size: z.number(), inode: z.number() });
 const largestText = 200_000_000;
+const keptDocument = z.tuple([z.strictObject({ id: z.uuid() })]);
 
 /** What each call may bring. The page is ours, but a fault in it must not reach the disk. */
 export const requests = {
@@ -30,6 +32,11 @@ export const requests = {
       encoding: z.enum(['utf8', 'base64']),
     }),
   ]),
+  listKept: z.tuple([z.strictObject({ unasked: z.boolean() })]),
+  bringBack: keptDocument,
+  throwAway: keptDocument,
+  keepWork: z.tuple([z.strictObject({ text: z.string().max(largestText), about: aboutSchema })]),
+  forgetWork: nothing,
   print: nothing,
   savePdf: z.tuple([z.strictObject({ suggestedName: fileName })]),
   saveEnded: z.tuple([z.strictObject({ saved: z.boolean() })]),

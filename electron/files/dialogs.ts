@@ -78,7 +78,7 @@ export async function askAboutSilence(window: BrowserWindow, name: string): Prom
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: 'This window does not answer.',
-    detail: `Until it does, the changes to ${name || 'its station'} can't be saved. Closing it now may lose those since the last save.`,
+    detail: `Until it does, the changes to ${name || 'its station'} can't be saved. What was kept of them, all but the last moment, is offered at the next start.`,
     buttons: ['Wait', 'Close without saving'],
     defaultId: 0,
     cancelId: 0,
@@ -92,7 +92,7 @@ export async function askToEnd(window: BrowserWindow, signal: AbortSignal): Prom
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: 'This window does not answer.',
-    detail: 'It may be busy and come back. Ending its work may lose the changes since the last save.',
+    detail: 'It may be busy and come back. If its work is ended, it can be loaded again as it was a moment before.',
     buttons: ['Wait', 'End its work'],
     defaultId: 0,
     cancelId: 0,

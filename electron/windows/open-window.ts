@@ -4,6 +4,7 @@ import type { FirstDocument } from '../../renderer/shell/bridge.ts';
 import { safePreferences } from '../guards.ts';
 import { pageAddress } from '../page.ts';
 import { askBeforeClosing } from './closing.ts';
+import { forgetOnClose } from './kept-work.ts';
 import { offerReload } from './offer-reload.ts';
 import { keepWindow, type StationWindow } from './station-window.ts';
 import { tellWhenSilent } from './tell-when-silent.ts';
@@ -24,6 +25,7 @@ export function openWindow(first: FirstDocument): StationWindow {
   // The title is the document's, not the page's.
   frame.on('page-title-updated', (event) => event.preventDefault());
   askBeforeClosing(window);
+  forgetOnClose(window);
   offerReload(window);
   tellWhenSilent(window);
   void frame.loadURL(pageAddress);

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { BrowserWindow, type WebContents } from 'electron';
 import type { DocumentState, FirstDocument, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
 import type { Message } from '../bridge/channels.ts';
@@ -12,6 +13,8 @@ export interface StationWindow {
   document: DocumentState;
   /** Paths that the user chose in this window: only these are written to without a question. */
   readonly granted: Set<string>;
+  /** Under which its unsaved work is kept outside its file. */
+  keptId: string;
   /** How far a closing has come that the unsaved changes hold up; null if none does. */
   closing: 'asking' | 'saving' | null;
 }
@@ -25,6 +28,7 @@ export function keepWindow(frame: BrowserWindow, first: FirstDocument): StationW
     first,
     document: { name: '', path, edited: false },
     granted: new Set(path === null ? [] : [path]),
+    keptId: randomUUID(),
     closing: null,
   };
   // Kept in a constant: a closed window has no contents any more to be found by.

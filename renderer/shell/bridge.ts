@@ -37,6 +37,23 @@ export interface DesktopBridge {
   /** Asks for a place and writes a table, picture or kind there. Not the document: `saveFile` is for that. */
   exportFile(request: ExportRequest): Promise<SavedFile | Problem | null>;
 
+  /** Unsaved work that no window has open, the newest first; `unasked` leaves out what was listed so in this run. */
+  listKept(request: { readonly unasked: boolean }): Promise<readonly KeptDocument[]>;
+
+  /**
+   * Lets this window have unsaved work, with the path of its file, if it shows nothing else or that file unchanged;
+   * else opens a window for it, whose first document it is.
+   */
+  bringBack(kept: { readonly id: string }): Promise<Brought | Problem>;
+
+  throwAway(kept: { readonly id: string }): Promise<Problem | null>;
+
+  /** Keeps this window's document outside its file, in place of what was kept of it before: all of it, or the older stays. */
+  keepWork(work: UnsavedWork): Promise<Problem | null>;
+
+  /** This window's document is in its file, or not wanted: nothing of it is kept. */
+  forgetWork(): Promise<Problem | null>;
+
   /** Sends the page as it prints now (print stylesheet) to the system's print dialog. */
   print(): Promise<Problem | null>;
 
@@ -100,12 +117,45 @@ export interface Problem {
   readonly error: string;
 }
 
-/** `welcome` is a start without a file: the screen decides (recovered work, first-start sample, empty station). */
+/** A document with changes that are not in its file. */
+export interface UnsavedWork {
+  readonly text: string;
+  readonly about: AboutUnsaved;
+}
+
+/** What is known of it without reading the text. */
+export interface AboutUnsaved {
+  readonly title: string;
+  readonly units: number;
+  readonly cables: number;
+  /** Its file, if it has one, and what that looked like when it was opened or saved last. */
+  readonly path: string | null;
+  readonly stamp: FileStamp | null;
+}
+
+/** Unsaved work as it was kept. */
+export interface KeptDocument {
+  readonly id: string;
+  /** Milliseconds since 1970. */
+  readonly keptAt: number;
+  /** Null where it is damaged; the text then is all that there is. */
+  readonly about: AboutUnsaved | null;
+  readonly text: string;
+  /** Whether the file has another stamp by now. */
+  readonly fileChanged: boolean;
+}
+
+/** Where unsaved work came back: in the window that asked, or in another that was opened for it. */
+export type Brought = 'here' | 'elsewhere';
+
+/** `welcome` is a start without a file: the screen decides (first-start sample, empty station). */
 export type FirstDocument =
   | { readonly kind: 'welcome' }
   | { readonly kind: 'empty' }
   | { readonly kind: 'sample'; readonly sample: string }
   | { readonly kind: 'file'; readonly file: OpenedFile }
+  /** To be brought back without a question: the window's own, or one that another window sent here. */
+  | { readonly kind: 'kept'; readonly kept: KeptDocument }
   | { readonly kind: 'problem'; readonly error: string };
 
 export interface SaveRequest {

@@ -62,9 +62,9 @@ export function openDocument(station: Station = createStation(), file: DocumentF
   setState(fresh(station, file, getState().opened + 1));
 }
 
-/** Shows a document that was never put in a file: recovered work. */
-export function restoreDocument(station: Station) {
-  setState({ ...fresh(station, null, getState().opened + 1), saved: createStation() });
+/** Shows a document whose changes are not in its file: work that was brought back. */
+export function restoreDocument(station: Station, file: DocumentFile | null) {
+  setState({ ...fresh(station, file, getState().opened + 1), saved: createStation() });
 }
 
 /** What somebody else has put into the file takes this document's place, as a step that can be undone. */

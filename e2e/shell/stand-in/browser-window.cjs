@@ -45,6 +45,15 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
       if (!event.defaultPrevented) this.setTitle(title);
       this.emit('ready-to-show');
     }
+    /** A page that has died can't be driven any more: another takes its place. */
+    async loadAgain() {
+      if (!this.crashed) return this.page.reload();
+      const dead = this.page;
+      this.crashed = false;
+      this.opened = openPage(this.webContents.window);
+      await this.loadURL(toShell(dead.url()));
+      await dead.close();
+    }
     /** Hands a message to the preload's world. Without one yet, or any more, it is lost, as in Electron. */
     async deliver(message) {
       await this.opened;
@@ -100,10 +109,12 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     await page.route('**/*', (route) => answer(window, route));
     page.on('popup', (popup) => judgePopup(window, popup));
     page.on('crash', () => {
+      if (window.page !== page) return;
       window.crashed = true;
       window.webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 1 });
     });
     page.on('close', () => {
+      if (window.page !== page) return;
       window.emit('closed');
       app.windowGone(window);
     });

@@ -25,11 +25,12 @@ class WebContents extends CoveredEmitter {
   send(channel, ...args) {
     void this.window.deliver({ type: 'event', channel, args });
   }
-  forcefullyCrashRenderer() {
-    void this.window.cdp.send('Page.crash').catch(() => {});
-  }
   reload() {
-    void this.window.page.reload();
+    void this.window.loadAgain();
+  }
+  forcefullyCrashRenderer() {
+    // The page that is to answer is the one that dies.
+    void this.window.cdp.send('Page.crash').catch(() => {});
   }
   print(_options, done) {
     done(false, 'no printer on this machine');

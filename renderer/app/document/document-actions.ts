@@ -119,7 +119,7 @@ async function writeOrSay(station: Station, file: DocumentFile | null, askWhere:
 }
 
 /** Whether another document may take this one's place. */
-async function mayReplace(): Promise<boolean> {
+export async function mayReplace(): Promise<boolean> {
   takeTyped();
   if (!isEdited(documentStore.getState())) return true;
   const choice = await ask({

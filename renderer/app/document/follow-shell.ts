@@ -1,4 +1,6 @@
-import type { DesktopBridge, OpenedFile } from '../../shell/bridge.ts';
+import type { DesktopBridge, FirstDocument, OpenedFile } from '../../shell/bridge.ts';
+import { entryOf } from '../../shell/kept/desktop-kept-work.ts';
+import type { KeptWork } from '../../shell/kept/kept-work.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import { currentStation, documentStore, isEdited } from '../../store/document.ts';
 import { typedStore } from '../../store/typed.ts';
@@ -6,9 +8,10 @@ import { tell } from '../dialogs/questions.ts';
 import { obey } from '../editing/commands.ts';
 import { takeTyped } from '../editing/take-typed.ts';
 import { lookAtFile, openDropped, openSample, save, showOpened } from './document-actions.ts';
+import { judge, offerKept, restore } from './offer-kept.ts';
 
-/** Ties the screen to the desktop shell: menu, files that arrive, title and edited mark. */
-export async function followShell(bridge: DesktopBridge) {
+/** Ties the screen to the desktop shell: menu, files that arrive, title and edited mark, and what it had before. */
+export async function followShell(bridge: DesktopBridge, work: KeptWork) {
   bridge.onCommand(obey);
   bridge.onSaveToClose(() => void save().then((saved) => bridge.saveEnded({ saved })));
   bridge.onOpened((file) => void openDropped(asOpened(file)));
@@ -20,13 +23,24 @@ export async function followShell(bridge: DesktopBridge) {
     const edited = isEdited(state) || typedStore.getState().fields > 0;
     bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited });
   };
+  // Asked first: until it is answered, the shell goes by what the window had before a crash.
+  const first = await bridge.firstDocument();
   documentStore.subscribe(report);
   typedStore.subscribe(report);
   report();
-  const first = await bridge.firstDocument();
+  await show(first, work);
+  await offerKept(work, true);
+}
+
+async function show(first: FirstDocument, work: KeptWork) {
   if (first.kind === 'file') await showOpened(asOpened(first.file));
   else if (first.kind === 'sample') await openSample(first.sample);
   else if (first.kind === 'problem') await tell('Not opened', first.error);
+  else if (first.kind === 'kept') {
+    const entry = judge(entryOf(first.kept));
+    // What can't be read stays kept, and the offer says so.
+    if (entry.station) await restore(work, entry, entry.station);
+  }
 }
 
 const asOpened = ({ name, path, text, stamp }: OpenedFile): OpenedDocument => ({ name, place: path, text, stamp });

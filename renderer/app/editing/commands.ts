@@ -8,6 +8,7 @@ import { showCautions } from '../dialogs/cautions.ts';
 import { openFind } from '../dialogs/find-store.ts';
 import { showKeys } from '../dialogs/keys-help.ts';
 import { openSample, save } from '../document/document-actions.ts';
+import { showOffer } from '../document/offer-kept.ts';
 import { printSheet, savePdf } from '../document/print-actions.ts';
 import { openSteps } from '../title/open-steps.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
@@ -53,6 +54,7 @@ export const namedActions = [
     .filter(([command]) => command !== 'find')
     .map(([, action]) => action),
   { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+  { label: 'Bring back unsaved work…', act: () => void showOffer() },
   { label: 'Keys and gestures', act: showKeys },
 ];
 
