@@ -20,5 +20,8 @@ refuseTheRest();
 const [url = '', out = ''] = process.argv.slice(-2);
 printPage(url, out).then(
   () => app.exit(0),
-  () => app.exit(1),
+  (error: unknown) => {
+    console.error(error);
+    app.exit(1);
+  },
 );

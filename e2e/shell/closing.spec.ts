@@ -168,9 +168,15 @@ onEachShell(() => {
       null,
     );
     await expect.poll(() => askedIn(shell)).toContain('This window has stopped working.');
-    await expect(shell.page.locator('body')).toHaveAttribute('data-ready', 'yes');
-    await shell.page.evaluate(() => window.stationwright?.saveEnded({ saved: true }));
-    expect(shell.page.isClosed()).toBe(false);
+    const ready = () =>
+      shell
+        .pages()
+        .at(-1)
+        ?.evaluate(() => document.body.dataset['ready']);
+    await expect.poll(() => ready()?.catch(() => 'dead')).toBe('yes');
+    const loadedAgain = shell.pages().at(-1) as Page;
+    await loadedAgain.evaluate(() => window.stationwright?.saveEnded({ saved: true }));
+    expect(loadedAgain.isClosed()).toBe(false);
   });
 
   test('a screen that stops answering while it is used is told about, until it comes back', async ({ start }) => {

@@ -102,7 +102,8 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     const page = await context.newPage();
     const cdp = await context.newCDPSession(page);
     Object.assign(window, { page, cdp, world: undefined });
-    await page.setViewportSize({ width: window.given.width, height: window.given.height });
+    const { width = 800, height = 600 } = window.given;
+    await page.setViewportSize({ width, height });
     await session.applyPermissions(context.browser());
     await cdp.send('Page.enable');
     if (window.given.webPreferences.preload) await runPreload(window, cdp);
