@@ -205,9 +205,6 @@ test('units are copied as text and pasted with the cables among them, cut, and p
   await page.keyboard.press('Control+x');
   await expect(unit(page, 'Keyer 2')).toHaveCount(0);
 
-  // Unsaved work would be offered to the other window first.
-  await saved(page, info.outputPath('b.station.json'));
-  await page.waitForFunction(() => localStorage.getItem('stationwright.draft') === null);
   const other = await context.newPage();
   await openScreen(other, address);
   await other.getByRole('main').click({ position: { x: 5, y: 5 } });

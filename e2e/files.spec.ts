@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, takeFromShelf, unit } from './drawing.ts';
+import { openFirstDraft, openScreen, unit } from './drawing.ts';
 
 const hut = path.join(import.meta.dirname, '../core/samples/hut.station.json');
 
@@ -38,18 +38,4 @@ test('units are copied with the cable between them, into another window too', as
   await expect(unit(other, 'Keyer')).toBeVisible();
   await other.keyboard.press('3');
   await expect(other.getByRole('table', { name: 'Cables' })).toContainText('Paddle');
-});
-
-test('work that was not saved is offered again after the page is gone', async ({ page, address }) => {
-  await openScreen(page, address);
-  await takeFromShelf(page, /^Straight key/, 'Straight key');
-  await page.waitForTimeout(900);
-  page.on('dialog', (dialog) => void dialog.accept());
-  await page.reload();
-  await page
-    .getByRole('dialog', { name: 'Bring back unsaved work?' })
-    .getByRole('button', { name: 'Bring it back' })
-    .click();
-  await expect(unit(page, 'Straight key')).toBeVisible();
-  await expect(page.getByText('not saved yet')).toBeVisible();
 });

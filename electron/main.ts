@@ -6,6 +6,7 @@ import { refusePermissions, refuseTheRest } from './guards.ts';
 import { showMenuBar } from './menu-bar.ts';
 import { announcePage, servePage } from './page.ts';
 import { watchQuit } from './windows/closing.ts';
+import { settleBeforeQuit } from './windows/kept-work.ts';
 import { openWindow } from './windows/open-window.ts';
 import { showFile } from './windows/show-document.ts';
 import { allWindows, bringUp, frontWindow } from './windows/station-window.ts';
@@ -30,6 +31,7 @@ function run(): void {
   announcePage();
   refuseTheRest();
   watchQuit();
+  settleBeforeQuit();
   listenToScreens();
   void app.whenReady().then(() => start([...early, ...namedFiles(process.argv, process.cwd())]));
 }

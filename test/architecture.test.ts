@@ -51,6 +51,16 @@ describe('tracked text', () => {
   });
 });
 
+describe('the screen', () => {
+  it.each([
+    ['localStorage', 'renderer/shell/remember.ts'],
+    ['indexedDB', 'renderer/shell/kept/kept-database.ts'],
+  ])('reaches %s, which a browser may forbid, in one place alone', (name, place) => {
+    const users = textFiles.filter((file) => file.startsWith('renderer/') && read(file).includes(name));
+    expect(users).toEqual([place]);
+  });
+});
+
 describe('npm test', () => {
   it('runs every check that package.json has', () => {
     const scripts = Object.keys(settings.scripts).filter((name) => /^(check|test):/.test(name));

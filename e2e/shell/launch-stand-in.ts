@@ -1,18 +1,18 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { type BrowserContext, chromium } from '@playwright/test';
 import { chromiumArgs, findChromium } from '../browser.ts';
 import type { Launch, Shell } from './launch.ts';
 
-const launchLimitMs = 10_000;
+// Long enough for a machine that does much else.
+const launchLimitMs = 30_000;
 const standIn = path.join(import.meta.dirname, 'electron.cjs');
 
 /** The built main process in Node, its windows in a Chromium of its own. */
-export async function launchStandIn({ app, args = [] }: Launch): Promise<Shell> {
-  const home = mkdtempSync(path.join(tmpdir(), 'stationwright-shell-'));
-  const profile = path.join(home, 'profile');
+export async function launchStandIn({ app, home, args = [] }: Launch): Promise<Shell> {
+  // What the app keeps is in the home; a browser that was just ended may still hold its profile.
+  const profile = mkdtempSync(path.join(home, 'profile-'));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: findChromium(),
     args: [...chromiumArgs, '--remote-debugging-port=0'],
@@ -26,16 +26,17 @@ export async function launchStandIn({ app, args = [] }: Launch): Promise<Shell> 
   });
   const said = collectOutput(main);
   const ended = new Promise<number | null>((resolve) => main.once('exit', resolve));
-  const stop = async () => {
-    if (main.exitCode === null) main.kill();
+  const end = async (signal: NodeJS.Signals) => {
+    if (main.exitCode === null) main.kill(signal);
     await ended;
     await context.close();
-    rmSync(home, { recursive: true, force: true });
   };
+  const stop = () => end('SIGTERM');
+  const kill = () => end('SIGKILL');
   try {
     const page = await firstWindow(context, ended, said);
     const pages = () => context.pages().filter((other) => !blank.includes(other));
-    return { page, pages, ended, stop, evaluate: evaluator(main, ended, said) };
+    return { page, pages, ended, stop, kill, evaluate: evaluator(main, ended, said) };
   } catch (error) {
     await stop();
     throw error;

@@ -17,11 +17,15 @@ export interface Shell {
   readonly ended: Promise<number | null>;
   /** Ends the main process without asking its windows, if it still runs. */
   stop(): Promise<void>;
+  /** Ends it at once, as a power cut would: nothing in it can do anything more. */
+  kill(): Promise<void>;
 }
 
 export interface Launch {
   /** The folder with the app's package.json. */
   readonly app: string;
+  /** The folder for the user's data; the same one again is a second start of the same installation. */
+  readonly home: string;
   /** What the command line brings, after the program. */
   readonly args?: readonly string[];
 }

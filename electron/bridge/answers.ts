@@ -1,14 +1,17 @@
 import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import { changedSince } from '../files/changed-since.ts';
 import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { addRecentFile } from '../files/recent-files.ts';
-import { writeFile } from '../files/write-file.ts';
+import { bringBack, documentBefore, listKept, throwAway } from '../windows/bring-back.ts';
 import { afterSave } from '../windows/closing.ts';
+import { forgetWork, keepWork } from '../windows/kept-work.ts';
 import { openWindow } from '../windows/open-window.ts';
 import { pdfOfPage, printPage } from '../windows/paper.ts';
 import { saveStation } from '../windows/save-station.ts';
 import { showFile } from '../windows/show-document.ts';
 import { isUntouched, type StationWindow, takeFile, windowShowing } from '../windows/station-window.ts';
+import { exportFor } from '../windows/write-for.ts';
 import type { Call } from './channels.ts';
 
 type Answer<Name extends Call> = (
@@ -21,8 +24,8 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
   firstDocument: async (window) => {
     const first = window.first;
     window.first = null;
-    // Asked again, after a reload by hand: the document is gone from the screen, and its path with it.
-    return first ?? { kind: 'empty' };
+    // Asked again: the page died, or was loaded anew by hand.
+    return first ?? documentBefore(window);
   },
 
   newWindow: async () => {
@@ -44,17 +47,25 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     return opened;
   },
 
-  saveFile: async (window, request) => {
-    const saved = await saveStation(window, request);
-    afterSave(window, saved !== null && 'path' in saved);
-    return saved;
-  },
+  saveFile: (window, request) => saveStation(window, request),
+
+  lookAtFile: async (window, { path, stamp }) => (window.granted.has(path) ? changedSince(path, stamp) : null),
 
   exportFile: async (window, { suggestedName, content, encoding }) => {
     const file = await askWhereToExport(window.frame, suggestedName);
     if (file === null) return null;
-    return writeFile(file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
+    return exportFor(window, file, encoding === 'base64' ? Buffer.from(content, 'base64') : content);
   },
+
+  listKept: (_window, { unasked }) => listKept(unasked),
+
+  bringBack: (window, { id }) => bringBack(window, id),
+
+  throwAway: (_window, { id }) => throwAway(id),
+
+  keepWork: (window, work) => keepWork(window, work),
+
+  forgetWork: (window) => forgetWork(window),
 
   print: (window) => printPage(window),
 
@@ -62,6 +73,11 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     const file = await askWhereToExport(window.frame, suggestedName);
     if (file === null) return null;
     const pdf = await pdfOfPage(window);
-    return 'error' in pdf ? pdf : writeFile(file, pdf);
+    return 'error' in pdf ? pdf : exportFor(window, file, pdf);
+  },
+
+  saveEnded: async (window, { saved }) => {
+    afterSave(window, saved);
+    return null;
   },
 };

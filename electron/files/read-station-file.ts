@@ -1,6 +1,7 @@
 import { readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { OpenedFile, Problem } from '../../renderer/shell/bridge.ts';
+import { stampOf } from './file-stamp.ts';
 import { plainReason } from './plain-reason.ts';
 
 export const largestBytes = 50_000_000;
@@ -15,7 +16,7 @@ export async function readStationFile(file: string): Promise<OpenedFile | Proble
     const text = decodeText(await readFile(file));
     return text === null
       ? { error: `${name} is not a station file: it holds something other than text.` }
-      : { path: file, name, text };
+      : { path: file, name, text, stamp: stampOf(about) };
   } catch (error) {
     return { error: `${name} could not be opened: ${plainReason(error)}.` };
   }

@@ -18,7 +18,6 @@ async function ask(window: StationWindow): Promise<void> {
     cancelId: 1,
   });
   if (response === 1) return window.frame.destroy();
-  // The screen starts as if the program did, and finds the work that it kept.
-  window.first = { kind: 'welcome' };
+  // The screen then asks anew for its document, and is given what was kept of it.
   window.frame.webContents.reload();
 }

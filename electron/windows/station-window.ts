@@ -1,6 +1,8 @@
+import { randomUUID } from 'node:crypto';
 import { BrowserWindow, type WebContents } from 'electron';
 import type { DocumentState, FirstDocument, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
 import type { Message } from '../bridge/channels.ts';
+import { isSameFile } from '../files/same-file.ts';
 
 /** One window with one document, as far as the shell knows it. */
 export interface StationWindow {
@@ -11,8 +13,10 @@ export interface StationWindow {
   document: DocumentState;
   /** Paths that the user chose in this window: only these are written to without a question. */
   readonly granted: Set<string>;
+  /** Under which its unsaved work is kept outside its file. */
+  keptId: string;
   /** How far a closing has come that the unsaved changes hold up; null if none does. */
-  closing: 'asking' | 'saving' | 'saved' | null;
+  closing: 'asking' | 'saving' | null;
 }
 
 const windows = new Map<WebContents, StationWindow>();
@@ -24,12 +28,16 @@ export function keepWindow(frame: BrowserWindow, first: FirstDocument): StationW
     first,
     document: { name: '', path, edited: false },
     granted: new Set(path === null ? [] : [path]),
+    keptId: randomUUID(),
     closing: null,
   };
   // Kept in a constant: a closed window has no contents any more to be found by.
   const contents = frame.webContents;
   windows.set(contents, window);
-  frame.on('closed', () => windows.delete(contents));
+  frame.on('closed', () => {
+    window.closing = null;
+    windows.delete(contents);
+  });
   return window;
 }
 
@@ -43,8 +51,9 @@ export function frontWindow(): StationWindow | null {
   return (focused && windowOf(focused.webContents)) ?? allWindows().at(-1) ?? null;
 }
 
+/** The window that shows this file, by whatever name or link. */
 export const windowShowing = (file: string): StationWindow | null =>
-  allWindows().find(({ document }) => document.path === file) ?? null;
+  allWindows().find(({ document }) => document.path !== null && isSameFile(document.path, file)) ?? null;
 
 /** Nothing would be lost by showing another document here. */
 export const isUntouched = ({ document }: StationWindow): boolean => document.path === null && !document.edited;
@@ -62,6 +71,7 @@ export function bringUp({ frame }: StationWindow): void {
 
 export const sendCommand = (window: StationWindow, command: ShellCommand): void => send(window, 'command', command);
 export const sendOpened = (window: StationWindow, file: OpenedFile): void => send(window, 'opened', file);
+export const sendSaveToClose = (window: StationWindow): void => send(window, 'saveToClose', null);
 export const sendProblem = (window: StationWindow, problem: Problem): void => send(window, 'problem', problem);
 
 function send({ frame }: StationWindow, message: Message, value: unknown): void {

@@ -14,7 +14,9 @@ import { useResults, useStation, useView } from '../store/use-store.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
 import { FindDialog } from './dialogs/FindDialog.tsx';
+import { KeptDialog } from './dialogs/KeptDialog.tsx';
 import { QuestionDialog } from './dialogs/QuestionDialog.tsx';
+import { NotKept } from './NotKept.tsx';
 import { StageRail } from './rail/StageRail.tsx';
 import { ThemePicker } from './rail/ThemePicker.tsx';
 import { TitleBar } from './title/TitleBar.tsx';
@@ -47,6 +49,7 @@ export function App() {
             {problem}
           </p>
         )}
+        <NotKept />
       </main>
       <Sheet />
       {stage === 'check' && <KeydownStrip />}
@@ -55,6 +58,7 @@ export function App() {
       <KindEditor />
       <PaperDialog />
       <Book />
+      <KeptDialog />
       <QuestionDialog />
     </div>
   );

@@ -1,10 +1,13 @@
+import { useStore } from 'zustand';
 import './beginning.css';
 import { showKeys } from './dialogs/keys-help.ts';
 import { openFile, openSample } from './document/document-actions.ts';
+import { offerStore, showOffer } from './document/offer-kept.ts';
 import { offeredSamples } from './document/samples.ts';
 
 /** What an empty sheet says: how to begin, and two stations to look at first. */
 export function Beginning() {
+  const kept = useStore(offerStore, (s) => s.entries.length);
   return (
     <section className="beginning" aria-labelledby="beginning-title">
       <h2 id="beginning-title">Draw your station</h2>
@@ -22,6 +25,13 @@ export function Beginning() {
           All keys and gestures
         </button>
       </p>
+      {kept > 0 && (
+        <p>
+          <button type="button" className="link" onClick={() => void showOffer()}>
+            Unsaved work from before ({kept})
+          </button>
+        </p>
+      )}
       <h3>Or look at one first</h3>
       <div className="beginning-samples">
         {offeredSamples.map(({ id, title }) => (

@@ -9,13 +9,16 @@ import '@fontsource/atkinson-hyperlegible-mono/latin-600.css';
 import './tokens.css';
 import './base.css';
 import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
+import { browserKeptWork } from '../shell/kept/browser-kept-work.ts';
+import { desktopKeptWork } from '../shell/kept/desktop-kept-work.ts';
 import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
 import { acceptDroppedFiles } from './document/drop-files.ts';
-import { followBrowser, followShell } from './document/follow-shell.ts';
-import { keepDraft } from './document/keep-draft.ts';
+import { followBrowser, followFile, followShell } from './document/follow-shell.ts';
 import { keepKinds } from './document/keep-kinds.ts';
+import { keepWork } from './document/keep-work.ts';
+import { offerKept } from './document/offer-kept.ts';
 import { listenToClipboard } from './editing/clipboard.ts';
 import { listenToKeys } from './editing/keys.ts';
 import { followTheme } from './rail/theme.ts';
@@ -27,12 +30,18 @@ keepKinds();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
+followFile();
 runSurveys(openWorker);
 if (isBookOrdered()) void makeOrderedBook();
-else if (window.stationwright) void followShell(window.stationwright);
-else {
+else if (window.stationwright) {
+  const work = desktopKeptWork(window.stationwright);
+  keepWork(work);
+  void followShell(window.stationwright, work);
+} else {
+  const work = browserKeptWork();
+  keepWork(work);
   followBrowser();
-  void keepDraft();
+  void offerKept(work, true);
 }
 
 const root = document.getElementById('root');

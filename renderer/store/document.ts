@@ -6,15 +6,19 @@ import {
   type History,
   recordChange,
   redo,
+  replaceStation,
   type Station,
   startHistory,
   undo,
 } from '../../core/index.ts';
+import type { FileStamp } from '../shell/bridge.ts';
 
 /** Where a document is kept: its name, and a path (desktop) or a handle (browser) to write it back to. */
 export interface DocumentFile {
   readonly name: string;
   readonly place: unknown;
+  /** What it looked like when it was read or written last, where that can be told. */
+  readonly stamp?: FileStamp;
 }
 
 export interface DocumentState {
@@ -58,9 +62,28 @@ export function openDocument(station: Station = createStation(), file: DocumentF
   setState(fresh(station, file, getState().opened + 1));
 }
 
-/** Shows a document that was never put in a file: recovered work. */
-export function restoreDocument(station: Station) {
-  setState({ ...fresh(station, null, getState().opened + 1), saved: createStation() });
+/** Shows a document whose changes are not in its file: work that was brought back. */
+export function restoreDocument(station: Station, file: DocumentFile | null) {
+  setState({ ...fresh(station, file, getState().opened + 1), saved: createStation() });
+}
+
+/** What somebody else has put into the file takes this document's place, as a step that can be undone. */
+export function reloadDocument(station: Station, file: DocumentFile) {
+  setState({
+    history: replaceStation(getState().history, station, `Load what is in ${file.name}`),
+    saved: station,
+    file,
+  });
+}
+
+/** The file looks otherwise now than it did, but the document in it is the same. */
+export function markSeen(file: DocumentFile) {
+  setState({ file });
+}
+
+/** The file has another document now, or none, and this one stays: it is unsaved whatever is undone. */
+export function markApart(file: DocumentFile, inFile: Station = createStation()) {
+  setState({ file, saved: inFile });
 }
 
 /** The document, as it was when writing began, is now in this file. */

@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import { readKind, type WholeKind, writeKind } from '../../core/index.ts';
+import { recall, remember, unremember } from '../shell/remember.ts';
 
 /** A unit kind of the user's own, as the shelf has it. */
 export interface OwnKind extends WholeKind {
@@ -16,6 +17,7 @@ interface OwnKindsState {
 
 export const ownKindsKey = 'stationwright.kinds';
 const unreadableKey = 'stationwright.kinds.unreadable';
+const notKept = 'This browser keeps no more: export your kinds as files, or they are gone with this window.';
 
 export const ownKindsStore = createStore<OwnKindsState>(() => ({ kinds: [], unreadable: null, problem: null }));
 
@@ -49,16 +51,17 @@ export function freeKindId(name: string, taken: readonly string[]): string {
 /** The user has what could not be read, or does not want it. */
 export function forgetUnreadable() {
   write(getState().kinds);
-  localStorage.removeItem(unreadableKey);
+  unremember(unreadableKey);
   setState({ unreadable: null });
 }
 
 /** Takes the kinds out of the browser's store. What can't be read is kept as text, and the rest is there. */
 export function loadOwnKinds() {
-  const text = localStorage.getItem(ownKindsKey);
+  const text = recall(ownKindsKey);
   const { kinds, whole } = parse(text ?? '[]');
-  if (!whole && text !== null) localStorage.setItem(unreadableKey, text);
-  setState({ kinds, unreadable: localStorage.getItem(unreadableKey), problem: null });
+  if (!whole && text !== null) remember(unreadableKey, text);
+  // Where there is no room for a second copy, the window still has it.
+  setState({ kinds, unreadable: recall(unreadableKey) ?? (whole ? null : text), problem: null });
 }
 
 /** The kinds that can be read; `whole` where all can. */
@@ -78,13 +81,6 @@ function parse(text: string): { kinds: OwnKind[]; whole: boolean } {
 
 function write(kinds: readonly OwnKind[]) {
   const rows = kinds.map(({ id, ...whole }) => ({ id, file: JSON.parse(writeKind(whole)) }));
-  try {
-    localStorage.setItem(ownKindsKey, JSON.stringify(rows));
-    setState({ kinds, problem: null });
-  } catch {
-    setState({
-      kinds,
-      problem: 'This browser keeps no more: export your kinds as files, or they are gone with this window.',
-    });
-  }
+  const kept = remember(ownKindsKey, JSON.stringify(rows));
+  setState({ kinds, problem: kept ? null : notKept });
 }

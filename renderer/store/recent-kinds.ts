@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import { recall, remember } from '../shell/remember.ts';
 
 const key = 'stationwright.recent';
 const most = 4;
@@ -8,7 +9,7 @@ export const recentStore = createStore<{ ids: readonly string[] }>(() => ({ ids:
 
 export function loadRecent() {
   try {
-    const ids: unknown = JSON.parse(localStorage.getItem(key) ?? '[]');
+    const ids: unknown = JSON.parse(recall(key) ?? '[]');
     if (Array.isArray(ids)) recentStore.setState({ ids: ids.filter((id) => typeof id === 'string').slice(0, most) });
   } catch {
     // Nothing that anyone would miss.
@@ -18,9 +19,5 @@ export function loadRecent() {
 export function rememberRecent(id: string) {
   const ids = [id, ...recentStore.getState().ids.filter((other) => other !== id)].slice(0, most);
   recentStore.setState({ ids });
-  try {
-    localStorage.setItem(key, JSON.stringify(ids));
-  } catch {
-    // They are remembered while the window is open.
-  }
+  remember(key, JSON.stringify(ids));
 }

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { type TextSort, textProblem } from '../../core/index.ts';
+import { useTyped } from '../store/typed.ts';
 import './fields.css';
 
 interface Props {
@@ -34,6 +35,7 @@ export function TextField({
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
+  useTyped(typed !== null && typed !== value);
   const take = (text: string) => textProblem(text, sort) ?? onCommit(text);
   const commit = () => {
     if (typed === null) return;

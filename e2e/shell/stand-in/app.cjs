@@ -2,7 +2,15 @@ const fs = require('node:fs');
 const path = require('node:path');
 const { CoveredEmitter, preventable } = require('./strict.cjs');
 
-const events = ['open-file', 'second-instance', 'activate', 'web-contents-created', 'before-quit', 'window-all-closed'];
+const events = [
+  'open-file',
+  'second-instance',
+  'activate',
+  'web-contents-created',
+  'before-quit',
+  'will-quit',
+  'window-all-closed',
+];
 
 class App extends CoveredEmitter {
   /** `context` is a promise of the browser's context: with it the app is ready. */
@@ -48,8 +56,16 @@ class App extends CoveredEmitter {
     this.emit('before-quit', event);
     if (event.defaultPrevented) return;
     this.quitting = true;
-    if (this.windows.size === 0) return this.exit(0);
+    if (this.windows.size === 0) return this.leave();
     for (const window of [...this.windows]) window.close();
+  }
+
+  /** The last that a listener can do is to put the end off. */
+  leave() {
+    const event = preventable();
+    this.emit('will-quit', event);
+    if (event.defaultPrevented) this.quitting = false;
+    else this.exit(0);
   }
 
   exit(code = 0) {
@@ -64,7 +80,7 @@ class App extends CoveredEmitter {
   windowGone(window) {
     this.windows.delete(window);
     if (this.windows.size > 0) return;
-    if (this.quitting) this.exit(0);
+    if (this.quitting) this.leave();
     else if (!this.emit('window-all-closed')) this.quit();
   }
 }

@@ -26,7 +26,11 @@ class WebContents extends CoveredEmitter {
     void this.window.deliver({ type: 'event', channel, args });
   }
   reload() {
-    void this.window.page.reload();
+    void this.window.loadAgain();
+  }
+  forcefullyCrashRenderer() {
+    // The page that is to answer is the one that dies.
+    void this.window.cdp.send('Page.crash').catch(() => {});
   }
   print(_options, done) {
     done(false, 'no printer on this machine');

@@ -1,7 +1,7 @@
-import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import './dialog.css';
 import { type Question, questionStore } from './questions.ts';
+import { useShown } from './use-shown.ts';
 
 /** The question that waits for an answer, if there is one. */
 export function QuestionDialog() {
@@ -10,8 +10,7 @@ export function QuestionDialog() {
 }
 
 function Open({ question }: { question: Question }) {
-  const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  const dialog = useShown();
   const [first] = question.choices;
   const last = question.choices.at(-1);
   return (
@@ -49,8 +48,6 @@ function Open({ question }: { question: Question }) {
             key={choice.id}
             type="button"
             className={choice === last ? 'button main' : 'button'}
-            // biome-ignore lint/a11y/noAutofocus: the answer that Enter gives, in a dialog that just opened
-            autoFocus={choice === last}
             onClick={() => question.answer(choice.id)}
           >
             {choice.label}

@@ -1,18 +1,13 @@
-import { readStation, savedText } from '../../../core/index.ts';
-import { stationFiles, suggestedName } from '../../shell/files.ts';
+import { readStation } from '../../../core/index.ts';
+import { stationFiles } from '../../shell/files.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
-import {
-  currentStation,
-  type DocumentFile,
-  documentStore,
-  isEdited,
-  markSaved,
-  openDocument,
-} from '../../store/document.ts';
+import { currentStation, type DocumentFile, documentStore, isEdited, openDocument } from '../../store/document.ts';
 import { resetView, showStage } from '../../store/view.ts';
 import { ask, tell } from '../dialogs/questions.ts';
+import { takeTyped } from '../editing/take-typed.ts';
 import { sampleText } from './samples.ts';
-import { tellRemarks, tellUnsaveable } from './tell-problems.ts';
+import { createSaving } from './saving.ts';
+import { tellRemarks } from './tell-problems.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
 export async function newStation() {
@@ -30,13 +25,16 @@ export async function openFile() {
   if (!window.stationwright && !(await mayReplace())) return;
   const opened = await stationFiles.open();
   if (opened && 'error' in opened) await tell('Not opened', opened.error);
-  else if (opened) await showText(opened.text, { name: opened.name, place: opened.place });
+  else if (opened) await showOpened(opened);
 }
 
 /** Shows a file that came by itself: dropped on the window, or from the desktop shell. */
 export async function openDropped(opened: OpenedDocument) {
-  if (await mayReplace()) await showText(opened.text, { name: opened.name, place: opened.place });
+  if (await mayReplace()) await showOpened(opened);
 }
+
+/** Shows a file's text as the document. */
+export const showOpened = ({ text, ...file }: OpenedDocument): Promise<void> => showText(text, file);
 
 /** Shows a sample: a new document, as samples are not written to. */
 export async function openSample(id: string) {
@@ -59,32 +57,20 @@ export async function showText(text: string, file: DocumentFile | null) {
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 
-/** Writes the document; true when it is in its file. */
-export async function save(askWhere = false): Promise<boolean> {
-  const station = currentStation();
-  const { file } = documentStore.getState();
-  const written = savedText(station);
-  if ('problems' in written) {
-    await tellUnsaveable(station, written.problems);
-    return false;
-  }
-  const saved = await stationFiles.save({
-    text: written.text,
-    file,
-    suggestedName: suggestedName(station.title),
-    askWhere,
-  });
-  if (saved === null) return false;
-  if ('error' in saved) {
-    await tell('Not saved', saved.error);
-    return false;
-  }
-  markSaved(station, { name: saved.name, place: 'place' in saved ? saved.place : null });
-  return true;
+const saving = createSaving(stationFiles);
+
+/** Writes the document, with what is being typed; true when it is in its file. */
+export function save(askWhere = false): Promise<boolean> {
+  takeTyped();
+  return saving.save(askWhere);
 }
 
+/** Looks whether somebody else has changed the file, as the window comes to the front. */
+export const lookAtFile = saving.look;
+
 /** Whether another document may take this one's place. */
-async function mayReplace(): Promise<boolean> {
+export async function mayReplace(): Promise<boolean> {
+  takeTyped();
   if (!isEdited(documentStore.getState())) return true;
   const choice = await ask({
     title: 'Save the changes first?',

@@ -1,5 +1,5 @@
 import { type Problem, type Station, writeStation } from '../../../core/index.ts';
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { ask, tell } from '../dialogs/questions.ts';
 import { exportOrTell } from './export-or-tell.ts';
 

@@ -8,9 +8,11 @@ import { showCautions } from '../dialogs/cautions.ts';
 import { openFind } from '../dialogs/find-store.ts';
 import { showKeys } from '../dialogs/keys-help.ts';
 import { openSample, save } from '../document/document-actions.ts';
+import { showOffer } from '../document/offer-kept.ts';
 import { printSheet, savePdf } from '../document/print-actions.ts';
 import { openSteps } from '../title/open-steps.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
+import { takeTyped } from './take-typed.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}`>;
 
@@ -52,6 +54,7 @@ export const namedActions = [
     .filter(([command]) => command !== 'find')
     .map(([, action]) => action),
   { label: 'Show the station’s plan, hook-ups and limits', act: showStation },
+  { label: 'Bring back unsaved work…', act: () => void showOffer() },
   { label: 'Keys and gestures', act: showKeys },
 ];
 
@@ -66,7 +69,9 @@ const ofDrawing: ReadonlySet<ShellCommand> = new Set(['undo', 'redo', 'duplicate
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
-  if (ofDrawing.has(command) && document.querySelector('dialog[open]')) return;
+  if (ofDrawing.has(command)) {
+    if (document.querySelector('dialog[open]')) return;
+  } else takeTyped();
   if (command.startsWith('sample:')) void openSample(command.slice('sample:'.length));
   else actions[command as Named]?.act();
 }

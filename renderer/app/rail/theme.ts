@@ -1,3 +1,4 @@
+import { recall, remember } from '../../shell/remember.ts';
 import { chooseTheme, type Theme, viewStore } from '../../store/view.ts';
 
 const themeKey = 'stationwright.theme';
@@ -9,7 +10,7 @@ export function followTheme() {
     const { theme } = viewStore.getState();
     const resolved = theme === 'system' ? (dark.matches ? 'dark' : 'light') : theme;
     document.documentElement.dataset['theme'] = resolved;
-    localStorage.setItem(themeKey, theme);
+    remember(themeKey, theme);
   };
   chooseTheme(rememberedTheme());
   dark.addEventListener('change', apply);
@@ -18,6 +19,6 @@ export function followTheme() {
 }
 
 function rememberedTheme(): Theme {
-  const theme = localStorage.getItem(themeKey);
+  const theme = recall(themeKey);
   return theme === 'light' || theme === 'dark' ? theme : 'system';
 }

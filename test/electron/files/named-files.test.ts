@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { namedFiles } from '../../electron/files/named-files.ts';
+import { namedFiles } from '../../../electron/files/named-files.ts';
 
 const folder = path.resolve('/desk');
 
