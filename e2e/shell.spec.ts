@@ -1,25 +1,18 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import {
   answerOpen,
-  answerQuestion,
   answerSave,
   chooseMenu,
   expect,
   heardBy,
   onEachShell,
   secondWindow,
+  stampOf,
   test,
-  windowTitles,
 } from './shell/test.ts';
 
 const text = '{ "format": "stationwright" }\n';
-
-/** The file's stamp, as the bridge hands it over. */
-function stampOf(file: string) {
-  const { mtimeMs, size, ino } = statSync(file);
-  return { modifiedMs: mtimeMs, size, inode: ino };
-}
 
 onEachShell(() => {
   test.describe('what the page can reach', () => {
@@ -33,13 +26,16 @@ onEachShell(() => {
           'forgetWork',
           'keepWork',
           'listKept',
+          'lookAtFile',
           'newWindow',
           'onCommand',
           'onOpened',
           'onProblem',
+          'onSaveToClose',
           'openFile',
           'platform',
           'print',
+          'saveEnded',
           'saveFile',
           'savePdf',
           'setDocumentState',
@@ -98,9 +94,12 @@ onEachShell(() => {
         const tries: [string, ...unknown[]][] = [
           ['saveFile', 5],
           ['saveFile', { text: 'x', path: null }],
-          ['saveFile', { text: 'x', path: 7, suggestedName: 'a' }],
-          ['saveFile', { text: 'x', path: null, suggestedName: 'a', mode: 0o777 }],
+          ['saveFile', { text: 'x', path: 7, stamp: null, suggestedName: 'a' }],
+          ['saveFile', { text: 'x', path: null, stamp: null, suggestedName: 'a', mode: 0o777 }],
           ['exportFile', { suggestedName: 'a.csv', content: 'x', encoding: 'hex' }],
+          ['saveFile', { text: 'x', path: null, stamp: 'any', suggestedName: 'a' }],
+          ['lookAtFile', { path: '/etc/hostname' }],
+          ['saveEnded', true],
           ['savePdf', { suggestedName: '' }],
           ['keepWork', { text: 'x', about: { title: 'x', units: 0, cables: 0, path: null } }],
           ['bringBack', { id: '../recent' }],
@@ -238,85 +237,6 @@ onEachShell(() => {
     });
   });
 
-  test.describe('saving', () => {
-    test('asks once, then writes to the same file', async ({ start, folder }) => {
-      const shell = await start();
-      const file = path.join(folder, 'shack.station.json');
-      await answerSave(shell, path.join(folder, 'shack'));
-      const request = { text, path: null, suggestedName: 'shack.station.json' };
-      const saved = await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request);
-      expect(saved).toEqual({ path: file, name: 'shack.station.json', stamp: stampOf(file) });
-      await answerSave(shell, null);
-      const again = { ...request, text: 'second', path: file };
-      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), again)).toEqual({
-        path: file,
-        name: 'shack.station.json',
-        stamp: stampOf(file),
-      });
-      expect(readFileSync(file, 'utf8')).toBe('second');
-    });
-
-    test('asks before it writes to a path that the window was not given', async ({ start, folder }) => {
-      const shell = await start();
-      const file = path.join(folder, 'foreign.json');
-      writeFileSync(file, 'theirs');
-      await answerSave(shell, null);
-      const request = { text, path: file, suggestedName: 'x.station.json' };
-      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toBeNull();
-      expect(readFileSync(file, 'utf8')).toBe('theirs');
-    });
-
-    test('that fails at the last step leaves the old file and nothing beside it', async ({ start, folder }) => {
-      const file = path.join(folder, 'kept.station.json');
-      writeFileSync(file, text);
-      const shell = await start(file);
-      await shell.page.evaluate(() => window.stationwright?.firstDocument());
-      await shell.evaluate(() => {
-        const files = process.getBuiltinModule('node:fs/promises');
-        files.rename = async () => {
-          throw Object.assign(new Error('no space'), { code: 'ENOSPC' });
-        };
-      }, null);
-      const request = { text: 'half', path: file, suggestedName: 'kept.station.json' };
-      expect(await shell.page.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toEqual({
-        error: 'kept.station.json could not be saved: there is no space left. What was there before is as it was.',
-      });
-      expect(readFileSync(file, 'utf8')).toBe(text);
-      expect(readdirSync(folder).filter((name) => name.includes('kept'))).toEqual(['kept.station.json']);
-    });
-
-    test('never over a file that another window shows', async ({ start, folder }) => {
-      const file = path.join(folder, 'shown.station.json');
-      writeFileSync(file, text);
-      const shell = await start(file);
-      await chooseMenu(shell, 'new');
-      const second = await secondWindow(shell);
-      await answerSave(shell, file);
-      const request = { text: 'other', path: null, suggestedName: 'x.station.json' };
-      expect(await second.evaluate((asked) => window.stationwright?.saveFile(asked), request)).toMatchObject({
-        error: expect.stringContaining('open in another window'),
-      });
-      expect(readFileSync(file, 'utf8')).toBe(text);
-    });
-
-    test('tables, pictures and the page as PDF', async ({ start, folder }) => {
-      const shell = await start();
-      mkdirSync(path.join(folder, 'out'));
-      const place = (name: string) => path.join(folder, 'out', name);
-      await answerSave(shell, place('cables.csv'));
-      const table = { suggestedName: 'cables.csv', content: 'a;b\n', encoding: 'utf8' } as const;
-      await shell.page.evaluate((asked) => window.stationwright?.exportFile(asked), table);
-      await answerSave(shell, place('drawing.png'));
-      const picture = { suggestedName: 'drawing.png', content: 'iVBORw==', encoding: 'base64' } as const;
-      await shell.page.evaluate((asked) => window.stationwright?.exportFile(asked), picture);
-      await answerSave(shell, place('book.pdf'));
-      await shell.page.evaluate(() => window.stationwright?.savePdf({ suggestedName: 'book.pdf' }));
-      expect(readFileSync(place('cables.csv'), 'utf8')).toBe('a;b\n');
-      expect([...readFileSync(place('drawing.png'))]).toEqual([0x89, 0x50, 0x4e, 0x47]);
-      expect(readFileSync(place('book.pdf'), 'latin1')).toMatch(/^%PDF-/);
-    });
-  });
-
   test('printing that fails gets a sentence, and cancelling it none', async ({ start }) => {
     const shell = await start();
     const print = async (reason: string) => {
@@ -328,68 +248,5 @@ onEachShell(() => {
     };
     expect(await print('Print job canceled')).toBeNull();
     expect(await print('No printer')).toEqual({ error: 'The page could not be printed: No printer.' });
-  });
-
-  test.describe('closing', () => {
-    const edited = { name: 'shack', path: null, edited: true };
-
-    test('the title says what is open and whether it is edited', async ({ start }) => {
-      const shell = await start();
-      expect(await windowTitles(shell)).toEqual(['Stationwright']);
-      const report = (state: typeof edited) =>
-        shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), state);
-      await report(edited);
-      const mark = process.platform === 'darwin' ? '' : '• ';
-      await expect.poll(() => windowTitles(shell)).toEqual([`${mark}shack - Stationwright`]);
-      await report({ ...edited, edited: false });
-      await expect.poll(() => windowTitles(shell)).toEqual(['shack - Stationwright']);
-      await shell.page.evaluate(() => window.stationwright?.setDocumentState({ name: 'wrong' } as never));
-      await report({ ...edited, name: 'right' });
-      await expect.poll(() => windowTitles(shell)).toEqual([`${mark}right - Stationwright`]);
-    });
-
-    test('quitting without changes ends with 0', async ({ start }) => {
-      const shell = await start();
-      await chooseMenu(shell, 'quit');
-      expect(await shell.ended).toBe(0);
-    });
-
-    test("unsaved changes: cancel keeps the window, don't save closes it", async ({ start }) => {
-      const shell = await start();
-      await shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), edited);
-      await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
-      await answerQuestion(shell, 'Cancel');
-      await chooseMenu(shell, 'quit');
-      expect(await Promise.race([shell.ended, new Promise((resolve) => setTimeout(resolve, 500, 'still there'))])).toBe(
-        'still there',
-      );
-      expect(shell.page.isClosed()).toBe(false);
-      await answerQuestion(shell, "Don't save");
-      await chooseMenu(shell, 'quit');
-      expect(await shell.ended).toBe(0);
-    });
-
-    test('unsaved changes: save closes after the save, a cancelled save does not', async ({ start, folder }) => {
-      const shell = await start();
-      const file = path.join(folder, 'last.station.json');
-      await shell.page.evaluate((state) => {
-        window.stationwright?.setDocumentState(state);
-        window.stationwright?.onCommand(async (command) => {
-          if (command !== 'save') return;
-          const saved = await window.stationwright?.saveFile({ text: 'last', path: null, suggestedName: 'last' });
-          if (saved && 'path' in saved) window.stationwright?.setDocumentState({ ...state, edited: false });
-        });
-      }, edited);
-      await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
-      await answerQuestion(shell, 'Save');
-      await answerSave(shell, null);
-      await chooseMenu(shell, 'quit');
-      await expect.poll(() => heardBy(shell.page)).toEqual([['command', 'save']]);
-      expect(shell.page.isClosed()).toBe(false);
-      await answerSave(shell, file);
-      await chooseMenu(shell, 'quit');
-      expect(await shell.ended).toBe(0);
-      expect(readFileSync(file, 'utf8')).toBe('last');
-    });
   });
 });

@@ -1,6 +1,6 @@
 import { contextBridge, type IpcRendererEvent, ipcRenderer } from 'electron';
 import type { DesktopBridge } from '../renderer/shell/bridge.ts';
-import { type Call, type Message, stateChannel } from './bridge/channels.ts';
+import { answeringChannel, type Call, type Message, stateChannel } from './bridge/channels.ts';
 
 const ask = (call: Call, ...args: unknown[]) => ipcRenderer.invoke(call, ...args);
 
@@ -19,6 +19,7 @@ const bridge = {
   newWindow: () => ask('newWindow'),
   openFile: () => ask('openFile'),
   saveFile: (request) => ask('saveFile', request),
+  lookAtFile: (file) => ask('lookAtFile', file),
   exportFile: (request) => ask('exportFile', request),
   listKept: (request) => ask('listKept', request),
   bringBack: (request) => ask('bringBack', request),
@@ -28,9 +29,14 @@ const bridge = {
   print: () => ask('print'),
   savePdf: (request) => ask('savePdf', request),
   setDocumentState: (state) => ipcRenderer.send(stateChannel, state),
+  onSaveToClose: (listener) => listen('saveToClose', listener),
+  saveEnded: (end) => ask('saveEnded', end),
   onCommand: (listener) => listen('command', listener),
   onOpened: (listener) => listen('opened', listener),
   onProblem: (listener) => listen('problem', listener),
 } satisfies DesktopBridge;
+
+// Not for the page to do: this tells whether it can do anything at all.
+ipcRenderer.on(answeringChannel, () => ipcRenderer.send(answeringChannel));
 
 contextBridge.exposeInMainWorld('stationwright', bridge);

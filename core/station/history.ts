@@ -26,6 +26,13 @@ export function recordChange(history: History, change: Change): History {
   return { station, past: [...history.past, { name: changeName(change), before: history.station }], future: [] };
 }
 
+/** Another station in its place, as one step: what was there comes back by undoing it. */
+export const replaceStation = ({ station, past }: History, other: Station, name: string): History => ({
+  station: other,
+  past: [...past, { name, before: station }],
+  future: [],
+});
+
 /** One step back; the same history where there is none. */
 export function undo(history: History): History {
   const step = history.past.at(-1);

@@ -27,4 +27,5 @@ const keep = (what) => (value) => window.heard.push([what, value]);
 stationwright.onCommand(keep('command'));
 stationwright.onOpened(keep('opened'));
 stationwright.onProblem(keep('problem'));
+stationwright.onSaveToClose(() => window.heard.push(['saveToClose', null]));
 document.body.dataset.ready = 'yes';`;

@@ -1,8 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { test as base, expect, type Page } from '@playwright/test';
-import type { OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
+import type { FileStamp, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
 import { makeBareApp } from './bare-app.ts';
 import type { Shell } from './launch.ts';
 import { electronMissing, launchElectron } from './launch-electron.ts';
@@ -10,7 +10,7 @@ import { launchStandIn } from './launch-stand-in.ts';
 
 export { expect };
 
-type Heard = ['command', ShellCommand] | ['opened', OpenedFile] | ['problem', Problem];
+type Heard = ['command', ShellCommand] | ['opened', OpenedFile] | ['problem', Problem] | ['saveToClose', null];
 declare global {
   interface Window {
     heard: Heard[];
@@ -74,6 +74,12 @@ export function onEachShell(tests: () => void): void {
     });
 }
 
+/** The file's stamp, as the bridge hands it over. */
+export function stampOf(file: string): FileStamp {
+  const { mtimeMs, size, ino } = statSync(file);
+  return { modifiedMs: mtimeMs, size, inode: ino };
+}
+
 const expectReady = (page: Page) => expect(page.locator('body')).toHaveAttribute('data-ready', 'yes');
 
 /** The window that was opened next, around the bare page like the first. */
@@ -108,6 +114,24 @@ export function answerQuestion(shell: Shell, button: string): Promise<void> {
     };
   }, button);
 }
+
+/** Answers each question with the first of these buttons that it has, and keeps what was asked. */
+export function answerQuestions(shell: Shell, ...buttons: string[]): Promise<void> {
+  return shell.evaluate(({ dialog }, wanted) => {
+    const kept = globalThis as unknown as { asked: string[] };
+    kept.asked = [];
+    dialog.showMessageBox = async (...given: unknown[]) => {
+      const { buttons: offered, message } = given.at(-1) as { buttons: string[]; message: string };
+      kept.asked.push(message);
+      const button = wanted.find((one) => offered.includes(one));
+      if (!button) throw new Error(`none of ${wanted} among ${offered}`);
+      return { response: offered.indexOf(button), checkboxChecked: false };
+    };
+  }, buttons);
+}
+
+export const askedIn = (shell: Shell): Promise<string[]> =>
+  shell.evaluate(() => (globalThis as unknown as { asked: string[] }).asked, null);
 
 export function chooseMenu(shell: Shell, id: string): Promise<void> {
   return shell.evaluate(({ Menu }, wanted) => {

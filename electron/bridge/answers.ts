@@ -1,4 +1,5 @@
 import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
+import { changedSince } from '../files/changed-since.ts';
 import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { addRecentFile } from '../files/recent-files.ts';
@@ -46,11 +47,9 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     return opened;
   },
 
-  saveFile: async (window, request) => {
-    const saved = await saveStation(window, request);
-    afterSave(window, saved !== null && 'path' in saved);
-    return saved;
-  },
+  saveFile: (window, request) => saveStation(window, request),
+
+  lookAtFile: async (window, { path, stamp }) => (window.granted.has(path) ? changedSince(path, stamp) : null),
 
   exportFile: async (window, { suggestedName, content, encoding }) => {
     const file = await askWhereToExport(window.frame, suggestedName);
@@ -75,5 +74,10 @@ export const answers: { readonly [Name in Call]: Answer<Name> } = {
     if (file === null) return null;
     const pdf = await pdfOfPage(window);
     return 'error' in pdf ? pdf : exportFor(window, file, pdf);
+  },
+
+  saveEnded: async (window, { saved }) => {
+    afterSave(window, saved);
+    return null;
   },
 };

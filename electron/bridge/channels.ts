@@ -6,7 +6,10 @@ export type Call = {
 }[keyof DesktopBridge];
 
 /** What the shell sends unasked, each for one listener of the bridge. */
-export type Message = 'command' | 'opened' | 'problem';
+export type Message = 'command' | 'opened' | 'problem' | 'saveToClose';
 
 /** Calls go by the name of the bridge's function; the one report without an answer goes by this. */
 export const stateChannel = 'documentState';
+
+/** The shell asks whether a screen still does anything, and gets the same back from one that does. */
+export const answeringChannel = 'answering';

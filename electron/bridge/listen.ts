@@ -1,10 +1,10 @@
 import { type IpcMainEvent, type IpcMainInvokeEvent, ipcMain } from 'electron';
 import { isOwnPage } from '../page.ts';
-import { afterReport } from '../windows/closing.ts';
+import { hearAnswer } from '../windows/answering.ts';
 import { showDocumentState } from '../windows/document-state.ts';
 import { type StationWindow, windowOf } from '../windows/station-window.ts';
 import { answers } from './answers.ts';
-import { type Call, stateChannel } from './channels.ts';
+import { answeringChannel, type Call, stateChannel } from './channels.ts';
 import { documentState, requests } from './requests.ts';
 
 /** Listens to the screens. Whatever is not our own page in a window of ours, or brings something else, is refused. */
@@ -14,10 +14,12 @@ export function listenToScreens(): void {
   ipcMain.on(stateChannel, (event, report: unknown) => {
     const window = askingWindow(event);
     const state = documentState.safeParse(report);
-    if (!window || !state.success) return console.error(`${stateChannel}: refused`);
-    showDocumentState(window, state.data);
-    afterReport(window);
+    if (window && state.success) return showDocumentState(window, state.data);
+    console.error(`${stateChannel}: refused`);
+    // What can't be told apart from a change is asked about on closing, like one.
+    if (window) window.document = { ...window.document, edited: true };
   });
+  ipcMain.on(answeringChannel, (event) => hearAnswer(event.sender));
 }
 
 function listenFor<Name extends Call>(call: Name): void {

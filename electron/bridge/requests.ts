@@ -4,8 +4,10 @@ import { aboutSchema } from '../files/kept-files.ts';
 import type { Call } from './channels.ts';
 
 const nothing = z.tuple([]);
-const fileName = z.string().min(1).max(200);
-const filePath = z.string().min(1).max(4096);
+// Longer than any system allows: what a file can't have is cut or told where it is written, never refused here.
+const fileName = z.string().min(1).max(100_000);
+const filePath = z.string().min(1).max(100_000);
+const fileStamp = z.strictObject({ modifiedMs: z.number(), size: z.number(), inode: z.number() });
 const largestText = 200_000_000;
 const keptDocument = z.tuple([z.strictObject({ id: z.uuid() })]);
 
@@ -15,8 +17,14 @@ export const requests = {
   newWindow: nothing,
   openFile: nothing,
   saveFile: z.tuple([
-    z.strictObject({ text: z.string().max(largestText), path: filePath.nullable(), suggestedName: fileName }),
+    z.strictObject({
+      text: z.string().max(largestText),
+      path: filePath.nullable(),
+      stamp: fileStamp.nullable(),
+      suggestedName: fileName,
+    }),
   ]),
+  lookAtFile: z.tuple([z.strictObject({ path: filePath, stamp: fileStamp })]),
   exportFile: z.tuple([
     z.strictObject({
       suggestedName: fileName,
@@ -31,10 +39,11 @@ export const requests = {
   forgetWork: nothing,
   print: nothing,
   savePdf: z.tuple([z.strictObject({ suggestedName: fileName })]),
+  saveEnded: z.tuple([z.strictObject({ saved: z.boolean() })]),
 } satisfies { [Name in Call]: z.ZodType<Parameters<DesktopBridge[Name]>> };
 
 export const documentState = z.strictObject({
-  name: z.string().max(200),
+  name: z.string(),
   path: filePath.nullable(),
   edited: z.boolean(),
 });

@@ -72,3 +72,32 @@ export async function askAboutChanges(window: BrowserWindow, name: string): Prom
   });
   return response === 0 ? 'save' : response === 1 ? 'discard' : 'cancel';
 }
+
+/** What to do with a window that is to close and whose screen does not answer. */
+export async function askAboutSilence(window: BrowserWindow, name: string): Promise<'wait' | 'close'> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'warning',
+    message: 'This window does not answer.',
+    detail: `Until it does, the changes to ${name || 'its station'} can't be saved. What was kept of them, all but the last moment, is offered at the next start.`,
+    buttons: ['Wait', 'Close without saving'],
+    defaultId: 0,
+    cancelId: 0,
+    noLink: true,
+  });
+  return response === 0 ? 'wait' : 'close';
+}
+
+/** What to do with a window whose screen does not answer; the question ends by itself with the signal. */
+export async function askToEnd(window: BrowserWindow, signal: AbortSignal): Promise<'wait' | 'end'> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'warning',
+    message: 'This window does not answer.',
+    detail: 'It may be busy and come back. If its work is ended, it can be loaded again as it was a moment before.',
+    buttons: ['Wait', 'End its work'],
+    defaultId: 0,
+    cancelId: 0,
+    noLink: true,
+    signal,
+  });
+  return response === 0 ? 'wait' : 'end';
+}

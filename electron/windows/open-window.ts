@@ -1,11 +1,13 @@
 import path from 'node:path';
 import { BrowserWindow } from 'electron';
 import type { FirstDocument } from '../../renderer/shell/bridge.ts';
+import { safePreferences } from '../guards.ts';
 import { pageAddress } from '../page.ts';
 import { askBeforeClosing } from './closing.ts';
 import { forgetOnClose } from './kept-work.ts';
 import { offerReload } from './offer-reload.ts';
 import { keepWindow, type StationWindow } from './station-window.ts';
+import { tellWhenSilent } from './tell-when-silent.ts';
 
 export function openWindow(first: FirstDocument): StationWindow {
   const frame = new BrowserWindow({
@@ -16,14 +18,7 @@ export function openWindow(first: FirstDocument): StationWindow {
     title: 'Stationwright',
     // Shown when there is something to see.
     show: false,
-    webPreferences: {
-      preload: path.join(__dirname, 'preload.cjs'),
-      sandbox: true,
-      contextIsolation: true,
-      nodeIntegration: false,
-      webSecurity: true,
-      spellcheck: false,
-    },
+    webPreferences: { preload: path.join(__dirname, 'preload.cjs'), ...safePreferences },
   });
   const window = keepWindow(frame, first);
   frame.once('ready-to-show', () => frame.show());
@@ -32,6 +27,7 @@ export function openWindow(first: FirstDocument): StationWindow {
   askBeforeClosing(window);
   forgetOnClose(window);
   offerReload(window);
+  tellWhenSilent(window);
   void frame.loadURL(pageAddress);
   return window;
 }

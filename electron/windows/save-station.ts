@@ -1,20 +1,32 @@
+import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { Problem, SavedFile, SaveRequest } from '../../renderer/shell/bridge.ts';
+import type { FileChanged, Problem, SavedFile, SaveRequest } from '../../renderer/shell/bridge.ts';
+import { changedSince } from '../files/changed-since.ts';
 import { askWhereToSave } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
 import { addRecentFile } from '../files/recent-files.ts';
 import { type StationWindow, takeFile, windowShowing } from './station-window.ts';
 import { writeFor } from './write-for.ts';
 
+type Answer = SavedFile | FileChanged | Problem | null;
+
 /** Saves a window's station where the user wants it; null if the user then doesn't. */
-export async function saveStation(window: StationWindow, request: SaveRequest): Promise<SavedFile | Problem | null> {
-  const file = isGranted(window, request.path)
-    ? request.path
-    : await askWhereToSave(window.frame, request.path ?? request.suggestedName);
-  return file ? inTurn(file, () => saveTo(window, file, request.text)) : null;
+export async function saveStation(window: StationWindow, request: SaveRequest): Promise<Answer> {
+  const { path: given, stamp, text } = request;
+  if (isGranted(window, given))
+    return inTurn(given, async () => (await changeOf(given, stamp)) ?? saveTo(window, given, text));
+  const file = await askWhereToSave(window.frame, given ?? request.suggestedName);
+  // Where the user has just chosen the file, the system has asked about replacing it.
+  return file ? inTurn(file, () => saveTo(window, file, text)) : null;
 }
 
-async function saveTo(window: StationWindow, file: string, text: string): Promise<SavedFile | Problem | null> {
+/** What somebody else has done to the file. A folder that is gone too is for the save to tell. */
+async function changeOf(file: string, stamp: SaveRequest['stamp']): Promise<FileChanged | null> {
+  const change = stamp && (await changedSince(file, stamp));
+  return change?.changed || existsSync(path.dirname(file)) ? change : null;
+}
+
+async function saveTo(window: StationWindow, file: string, text: string): Promise<Answer> {
   const shown = windowShowing(file);
   // The other window would go on with what it has, and the later save of the two would wipe out the earlier.
   if (shown && shown !== window)

@@ -16,7 +16,7 @@ export interface StationWindow {
   /** Under which its unsaved work is kept outside its file. */
   keptId: string;
   /** How far a closing has come that the unsaved changes hold up; null if none does. */
-  closing: 'asking' | 'saving' | 'saved' | null;
+  closing: 'asking' | 'saving' | null;
 }
 
 const windows = new Map<WebContents, StationWindow>();
@@ -34,7 +34,10 @@ export function keepWindow(frame: BrowserWindow, first: FirstDocument): StationW
   // Kept in a constant: a closed window has no contents any more to be found by.
   const contents = frame.webContents;
   windows.set(contents, window);
-  frame.on('closed', () => windows.delete(contents));
+  frame.on('closed', () => {
+    window.closing = null;
+    windows.delete(contents);
+  });
   return window;
 }
 
@@ -68,6 +71,7 @@ export function bringUp({ frame }: StationWindow): void {
 
 export const sendCommand = (window: StationWindow, command: ShellCommand): void => send(window, 'command', command);
 export const sendOpened = (window: StationWindow, file: OpenedFile): void => send(window, 'opened', file);
+export const sendSaveToClose = (window: StationWindow): void => send(window, 'saveToClose', null);
 export const sendProblem = (window: StationWindow, problem: Problem): void => send(window, 'problem', problem);
 
 function send({ frame }: StationWindow, message: Message, value: unknown): void {

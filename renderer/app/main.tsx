@@ -15,7 +15,7 @@ import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/survey-runner.ts';
 import { App } from './App.tsx';
 import { acceptDroppedFiles } from './document/drop-files.ts';
-import { followBrowser, followShell } from './document/follow-shell.ts';
+import { followBrowser, followFile, followShell } from './document/follow-shell.ts';
 import { keepKinds } from './document/keep-kinds.ts';
 import { keepWork } from './document/keep-work.ts';
 import { offerKept } from './document/offer-kept.ts';
@@ -30,6 +30,7 @@ keepKinds();
 listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
+followFile();
 runSurveys(openWorker);
 if (isBookOrdered()) void makeOrderedBook();
 else if (window.stationwright) {

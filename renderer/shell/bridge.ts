@@ -26,9 +26,13 @@ export interface DesktopBridge {
 
   /**
    * Writes the whole text or nothing: a failed save leaves the old file as it was. Asks for a place if `path`
-   * is null, or is not a path that this window was given by opening or saving.
+   * is null, or is not a path that this window was given by opening or saving. Writes nothing over a file that
+   * somebody else has changed since: the answer then says what is in it.
    */
-  saveFile(request: SaveRequest): Promise<SavedFile | Problem | null>;
+  saveFile(request: SaveRequest): Promise<SavedFile | FileChanged | Problem | null>;
+
+  /** Whether somebody else has written to this window's file since; null if not. */
+  lookAtFile(file: { readonly path: string; readonly stamp: FileStamp }): Promise<FileChanged | null>;
 
   /** Asks for a place and writes a table, picture or kind there. Not the document: `saveFile` is for that. */
   exportFile(request: ExportRequest): Promise<SavedFile | Problem | null>;
@@ -58,9 +62,15 @@ export interface DesktopBridge {
 
   /**
    * Keeps title, edited mark and the question on closing in step with the document. Report every change of it,
-   * and `edited: false` after a save: the shell closes a window waiting for its save when it hears so.
+   * and `edited: false` after a save.
    */
   setDocumentState(state: DocumentState): void;
+
+  /** The user closes the window and wants its changes saved: save, then say `saveEnded`, whatever came of it. */
+  onSaveToClose(listener: () => void): () => void;
+
+  /** The window closes if its document was saved and has no changes since; else it stays. */
+  saveEnded(end: { readonly saved: boolean }): Promise<null>;
 
   /** Menu choices. Returns a function that ends the listening. */
   onCommand(listener: (command: ShellCommand) => void): () => void;
@@ -92,6 +102,14 @@ export interface SavedFile {
   readonly path: string;
   readonly name: string;
   readonly stamp: FileStamp;
+}
+
+/** Somebody else has written to a file, or taken it away. */
+export interface FileChanged {
+  /** What it looks like now; null where it is gone. */
+  readonly changed: FileStamp | null;
+  /** What is in it; null where it is gone, or holds no text. */
+  readonly text: string | null;
 }
 
 /** A sentence for the user, complete with what to do about it where something can be done. */
@@ -143,6 +161,8 @@ export type FirstDocument =
 export interface SaveRequest {
   readonly text: string;
   readonly path: string | null;
+  /** What the file at `path` looked like last; null to write whatever is there. */
+  readonly stamp: FileStamp | null;
   readonly suggestedName: string;
 }
 
@@ -156,6 +176,7 @@ export interface ExportRequest {
 export interface DocumentState {
   readonly name: string;
   readonly path: string | null;
+  /** There is something to lose: changes that are not in the file, or text in a field that is no step yet. */
   readonly edited: boolean;
 }
 

@@ -1,11 +1,6 @@
+import { browserStamp, changedSince, type FileHandle, isHandle, writeTo } from './file-handle.ts';
 import type { OpenedDocument, StationFiles } from './station-files.ts';
 
-/** The part of the File System Access standard that is used; not every browser has it. */
-interface FileHandle {
-  readonly name: string;
-  getFile(): Promise<File>;
-  createWritable(): Promise<{ write(text: string): Promise<void>; close(): Promise<void> }>;
-}
 interface Pickers {
   showOpenFilePicker?(options: object): Promise<FileHandle[]>;
   showSaveFilePicker?(options: object): Promise<FileHandle>;
@@ -23,7 +18,7 @@ export const browserFiles: StationFiles = {
       const [handle] = await showOpenFilePicker({ types });
       if (!handle) return null;
       const file = await handle.getFile();
-      return { name: file.name, place: handle, text: await file.text() };
+      return { name: file.name, place: handle, text: await file.text(), stamp: browserStamp(file) };
     } catch (error) {
       return cancelledOr(error, 'The file could not be opened');
     }
@@ -36,21 +31,21 @@ export const browserFiles: StationFiles = {
       download(text, file?.name ?? suggestedName);
       return { name: file?.name ?? suggestedName, place: null };
     }
+    const change = known && (await this.look({ ...file, name: known.name, place: known }));
+    if (change) return change;
     try {
       const handle = known ?? (await showSaveFilePicker?.({ suggestedName: file?.name ?? suggestedName, types }));
       if (!handle) return null;
-      const writable = await handle.createWritable();
-      await writable.write(text);
-      await writable.close();
-      return { name: handle.name, place: handle };
+      return { name: handle.name, place: handle, ...(await writeTo(handle, text)) };
     } catch (error) {
       return cancelledOr(error, 'The file could not be saved');
     }
   },
-};
 
-const isHandle = (place: unknown): place is FileHandle =>
-  typeof place === 'object' && place !== null && 'createWritable' in place;
+  async look({ place, stamp }) {
+    return isHandle(place) && stamp ? changedSince(place, stamp) : null;
+  },
+};
 
 function cancelledOr(error: unknown, sentence: string) {
   if (error instanceof DOMException && error.name === 'AbortError') return null;

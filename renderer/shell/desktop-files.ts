@@ -11,8 +11,12 @@ export function desktopFiles(bridge: DesktopBridge): StationFiles {
     },
     async save({ text, file, suggestedName, askWhere }) {
       const path = askWhere || typeof file?.place !== 'string' ? null : file.place;
-      const answer = await bridge.saveFile({ text, path, suggestedName: file?.name ?? suggestedName });
+      const stamp = (path !== null && file?.stamp) || null;
+      const answer = await bridge.saveFile({ text, path, stamp, suggestedName: file?.name ?? suggestedName });
       return answer && 'path' in answer ? { name: answer.name, place: answer.path, stamp: answer.stamp } : answer;
+    },
+    async look({ place, stamp }) {
+      return typeof place === 'string' && stamp ? bridge.lookAtFile({ path: place, stamp }) : null;
     },
   };
 }

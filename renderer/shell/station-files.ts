@@ -1,5 +1,5 @@
 import type { DocumentFile } from '../store/document.ts';
-import type { Problem } from './bridge.ts';
+import type { FileChanged, Problem } from './bridge.ts';
 
 export interface OpenedDocument extends DocumentFile {
   readonly text: string;
@@ -16,5 +16,8 @@ interface SaveWish {
 /** Opening and saving, wherever the screen runs. `null` is a question that the user cancelled. */
 export interface StationFiles {
   open(): Promise<OpenedDocument | Problem | null>;
-  save(wish: SaveWish): Promise<DocumentFile | Problem | null>;
+  /** Writes nothing over a file that somebody else has changed since `file.stamp`. */
+  save(wish: SaveWish): Promise<DocumentFile | FileChanged | Problem | null>;
+  /** Whether somebody else has changed the file since its stamp; null if not, or if nobody can tell. */
+  look(file: DocumentFile): Promise<FileChanged | null>;
 }

@@ -6,6 +6,7 @@ import {
   type History,
   recordChange,
   redo,
+  replaceStation,
   type Station,
   startHistory,
   undo,
@@ -64,6 +65,25 @@ export function openDocument(station: Station = createStation(), file: DocumentF
 /** Shows a document whose changes are not in its file: work that was brought back. */
 export function restoreDocument(station: Station, file: DocumentFile | null) {
   setState({ ...fresh(station, file, getState().opened + 1), saved: createStation() });
+}
+
+/** What somebody else has put into the file takes this document's place, as a step that can be undone. */
+export function reloadDocument(station: Station, file: DocumentFile) {
+  setState({
+    history: replaceStation(getState().history, station, `Load what is in ${file.name}`),
+    saved: station,
+    file,
+  });
+}
+
+/** The file looks otherwise now than it did, but the document in it is the same. */
+export function markSeen(file: DocumentFile) {
+  setState({ file });
+}
+
+/** The file has another document now, or none, and this one stays: it is unsaved whatever is undone. */
+export function markApart(file: DocumentFile, inFile: Station = createStation()) {
+  setState({ file, saved: inFile });
 }
 
 /** The document, as it was when writing began, is now in this file. */

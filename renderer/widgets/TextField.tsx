@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { useTyped } from '../store/typed.ts';
 import './fields.css';
 
 interface Props {
@@ -30,6 +31,7 @@ export function TextField({
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState('');
+  useTyped(typed !== null && typed !== value);
   const commit = () => {
     if (typed === null) return;
     const sentence = typed === value ? undefined : onCommit(typed);

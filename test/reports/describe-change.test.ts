@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { placeUnit } from '../../core/catalog/laying/place.ts';
-import { describeChange } from '../../core/reports/changes/describe-change.ts';
+import { describeChange, describeDifference } from '../../core/reports/changes/describe-change.ts';
 import { acceptFinding } from '../../core/rules/accept.ts';
 import type { Finding } from '../../core/rules/finding.ts';
 import { type Change, edit } from '../../core/station/edit.ts';
@@ -305,4 +305,22 @@ describe('every fix that is offered', () => {
         'Accepted: “as it is”',
       ]);
   });
+});
+
+it('tells what makes one station another, in the same words', () => {
+  const { name } = strip;
+  const other = edit(draft, {
+    type: 'all',
+    name: '',
+    changes: [unit('strip', { name: 'Strip' }), { type: 'addMarks', marks: [note] }],
+  });
+  expect(describeDifference(draft, other).map((line) => line.words)).toEqual([
+    `${name}: name ${name} → Strip`,
+    'New note “earth here”',
+  ]);
+  expect(describeDifference(other, draft).map((line) => line.words)).toEqual([
+    `Strip: name Strip → ${name}`,
+    'Note “earth here” goes',
+  ]);
+  expect(describeDifference(draft, structuredClone(draft))).toEqual([]);
 });

@@ -11,7 +11,11 @@ export type { ChangeLine } from './change-line.ts';
 
 /** What a change would do to a station, in words, before it is done. Empty only where it changes nothing. */
 export function describeChange(station: Station, change: Change): readonly ChangeLine[] {
-  const after = edit(station, change);
+  return describeDifference(station, edit(station, change));
+}
+
+/** What makes one station another, in the same words. */
+export function describeDifference(station: Station, after: Station): readonly ChangeLine[] {
   if (isSame(station, after)) return [];
   const lines = [
     ...unitLines(station, after),

@@ -21,7 +21,10 @@ function createProtocol(app) {
     /** Answers the requests of a page: the app's own by its handler, every other one not at all. */
     async answer(route) {
       const address = toShell(route.request().url());
-      const handler = handlers.get(new URL(address).protocol.slice(0, -1));
+      const { protocol, hostname } = new URL(address);
+      // A page that is printed comes from a server of this machine; nothing further away is ever asked.
+      if (protocol === 'http:' && hostname === '127.0.0.1') return route.continue();
+      const handler = handlers.get(protocol.slice(0, -1));
       if (!handler) return route.abort('blockedbyclient');
       const response = await handler(new Request(address));
       const body = Buffer.from(await response.arrayBuffer());

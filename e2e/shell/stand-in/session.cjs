@@ -5,13 +5,21 @@ const permissions = ['geolocation', 'notifications', 'midi', 'clipboard-read'];
 
 function createSession() {
   let check = () => true;
+  let filter = (_details, answer) => answer({});
   return {
     defaultSession: strict('session.defaultSession', {
       setPermissionRequestHandler() {},
       setPermissionCheckHandler(handler) {
         check = handler;
       },
+      webRequest: strict('session.webRequest', {
+        onBeforeRequest(handler) {
+          filter = handler;
+        },
+      }),
     }),
+    /** Whether the shell lets a page ask for this address. */
+    mayRequest: (url) => new Promise((resolve) => filter({ url }, ({ cancel = false }) => resolve(!cancel))),
     /** Has the browser decide as the shell would when a page asks, for as long as the connection lasts. */
     async applyPermissions(browser) {
       const cdp = await browser.newBrowserCDPSession();

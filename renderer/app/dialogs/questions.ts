@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { Problem } from '../../../core/index.ts';
+import { inTurn } from '../in-turn.ts';
 
 export interface Question {
   readonly title: string;
@@ -15,16 +16,20 @@ export interface Question {
 /** The question that waits for an answer. */
 export const questionStore = createStore<{ question: Question | null }>(() => ({ question: null }));
 
-/** Asks and gives the id of the choice; Escape is the first one. */
+/** Asks, once what was asked before is answered, and gives the id of the choice; Escape is the first one. */
 export function ask(question: Omit<Question, 'answer'>): Promise<string> {
-  return new Promise((resolve) => {
-    const answer = (choice: string) => {
-      questionStore.setState({ question: null });
-      resolve(choice);
-    };
-    questionStore.setState({ question: { ...question, answer } });
+  return oneAtATime(() => {
+    return new Promise((resolve) => {
+      const answer = (choice: string) => {
+        questionStore.setState({ question: null });
+        resolve(choice);
+      };
+      questionStore.setState({ question: { ...question, answer } });
+    });
   });
 }
+
+const oneAtATime = inTurn();
 
 /** Says something that only needs to be read. */
 export const tell = (title: string, text: string, more: Pick<Question, 'problems' | 'lines'> = {}): Promise<string> =>

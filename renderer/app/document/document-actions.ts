@@ -1,4 +1,4 @@
-import { readStation, writeStation } from '../../../core/index.ts';
+import { readStation, type Station, writeStation } from '../../../core/index.ts';
 import { stationFiles, suggestedName } from '../../shell/files.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import {
@@ -11,6 +11,9 @@ import {
 } from '../../store/document.ts';
 import { resetView, showStage } from '../../store/view.ts';
 import { ask, tell } from '../dialogs/questions.ts';
+import { takeTyped } from '../editing/take-typed.ts';
+import { inTurn } from '../in-turn.ts';
+import { decideOnChange } from './changed-file.ts';
 import { sampleText } from './samples.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
@@ -29,15 +32,16 @@ export async function openFile() {
   if (!window.stationwright && !(await mayReplace())) return;
   const opened = await stationFiles.open();
   if (opened && 'error' in opened) await tell('Not opened', opened.error);
-  else if (opened) await showDocument(opened);
+  else if (opened) await showOpened(opened);
 }
 
 /** Shows a file that came by itself: dropped on the window, or from the desktop shell. */
 export async function openDropped(opened: OpenedDocument) {
-  if (await mayReplace()) await showDocument(opened);
+  if (await mayReplace()) await showOpened(opened);
 }
 
-const showDocument = ({ text, ...file }: OpenedDocument) => showText(text, file);
+/** Shows a file's text as the document. */
+export const showOpened = ({ text, ...file }: OpenedDocument): Promise<void> => showText(text, file);
 
 /** Shows a sample: a new document, as samples are not written to. */
 export async function openSample(id: string) {
@@ -59,27 +63,64 @@ export async function showText(text: string, file: DocumentFile | null) {
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 
-/** Writes the document; true when it is in its file. */
-export async function save(askWhere = false): Promise<boolean> {
+/** Writes the document, with what is being typed; true when it is in its file. */
+export function save(askWhere = false): Promise<boolean> {
+  takeTyped();
+  const station = currentStation();
+  // Asked for twice at once (a key held down): that is one save, and one question where to.
+  if (!askWhere && waiting?.station === station) return waiting.saved;
+  const saved = oneAtATime(() => write(askWhere)).finally(() => {
+    if (waiting?.saved === saved) waiting = null;
+  });
+  if (!askWhere) waiting = { station, saved };
+  return saved;
+}
+
+/** Looks whether somebody else has changed the file, as the window comes to the front. */
+export const lookAtFile = (): Promise<void> =>
+  oneAtATime(async () => {
+    const { file } = documentStore.getState();
+    const found = file && (await stationFiles.look(file));
+    if (!found || documentStore.getState().file !== file) return;
+    const decision = await decideOnChange(file, found, false);
+    if (decision !== 'nothing') await write(decision === 'elsewhere');
+  });
+
+/** Saves and looks at the file come one after the other. */
+const oneAtATime = inTurn();
+let waiting: { readonly station: Station; readonly saved: Promise<boolean> } | null = null;
+
+async function write(askWhere: boolean): Promise<boolean> {
   const station = currentStation();
   const { file } = documentStore.getState();
-  const saved = await stationFiles.save({
-    text: writeStation(station),
-    file,
-    suggestedName: suggestedName(station.title),
-    askWhere,
-  });
+  const saved = await writeOrSay(station, file, askWhere);
   if (saved === null) return false;
   if ('error' in saved) {
     await tell('Not saved', saved.error);
     return false;
   }
+  if ('changed' in saved) {
+    const decision = file ? await decideOnChange(file, saved, true) : 'elsewhere';
+    return decision !== 'nothing' && write(decision === 'elsewhere');
+  }
   markSaved(station, saved);
   return true;
 }
 
+/** What went wrong is said, whatever it is: a save never ends in silence. */
+async function writeOrSay(station: Station, file: DocumentFile | null, askWhere: boolean) {
+  try {
+    const text = writeStation(station);
+    return await stationFiles.save({ text, file, suggestedName: suggestedName(station.title), askWhere });
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return { error: `The station could not be saved: ${reason}. It is still on the screen.` };
+  }
+}
+
 /** Whether another document may take this one's place. */
 export async function mayReplace(): Promise<boolean> {
+  takeTyped();
   if (!isEdited(documentStore.getState())) return true;
   const choice = await ask({
     title: 'Save the changes first?',

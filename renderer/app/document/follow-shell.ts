@@ -1,32 +1,39 @@
 import type { DesktopBridge, FirstDocument, OpenedFile } from '../../shell/bridge.ts';
 import { entryOf } from '../../shell/kept/desktop-kept-work.ts';
 import type { KeptWork } from '../../shell/kept/kept-work.ts';
-import { currentStation, type DocumentFile, documentStore, isEdited } from '../../store/document.ts';
+import type { OpenedDocument } from '../../shell/station-files.ts';
+import { currentStation, documentStore, isEdited } from '../../store/document.ts';
+import { typedStore } from '../../store/typed.ts';
 import { tell } from '../dialogs/questions.ts';
 import { obey } from '../editing/commands.ts';
-import { openDropped, openSample, showText } from './document-actions.ts';
+import { takeTyped } from '../editing/take-typed.ts';
+import { lookAtFile, openDropped, openSample, save, showOpened } from './document-actions.ts';
 import { judge, offerKept, restore } from './offer-kept.ts';
 
 /** Ties the screen to the desktop shell: menu, files that arrive, title and edited mark, and what it had before. */
 export async function followShell(bridge: DesktopBridge, work: KeptWork) {
   bridge.onCommand(obey);
-  bridge.onOpened((file) => void openDropped({ ...fileOf(file), text: file.text }));
+  bridge.onSaveToClose(() => void save().then((saved) => bridge.saveEnded({ saved })));
+  bridge.onOpened((file) => void openDropped(asOpened(file)));
   bridge.onProblem((problem) => void tell('Not opened', problem.error));
   const report = () => {
     const state = documentStore.getState();
     const path = typeof state.file?.place === 'string' ? state.file.place : null;
-    bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited: isEdited(state) });
+    // What is in a field and no step yet would be lost with the window as well.
+    const edited = isEdited(state) || typedStore.getState().fields > 0;
+    bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited });
   };
   // Asked first: until it is answered, the shell goes by what the window had before a crash.
   const first = await bridge.firstDocument();
   documentStore.subscribe(report);
+  typedStore.subscribe(report);
   report();
   await show(first, work);
   await offerKept(work, true);
 }
 
 async function show(first: FirstDocument, work: KeptWork) {
-  if (first.kind === 'file') await showText(first.file.text, fileOf(first.file));
+  if (first.kind === 'file') await showOpened(asOpened(first.file));
   else if (first.kind === 'sample') await openSample(first.sample);
   else if (first.kind === 'problem') await tell('Not opened', first.error);
   else if (first.kind === 'kept') {
@@ -36,7 +43,12 @@ async function show(first: FirstDocument, work: KeptWork) {
   }
 }
 
-const fileOf = ({ name, path, stamp }: OpenedFile): DocumentFile => ({ name, place: path, stamp });
+const asOpened = ({ name, path, text, stamp }: OpenedFile): OpenedDocument => ({ name, place: path, text, stamp });
+
+/** Whether somebody else has changed the file is looked at whenever the user comes back to this window. */
+export function followFile() {
+  window.addEventListener('focus', () => void lookAtFile());
+}
 
 /** In a browser: the tab's title, and its question before closing with unsaved changes. */
 export function followBrowser() {
@@ -47,6 +59,7 @@ export function followBrowser() {
   documentStore.subscribe(report);
   report();
   window.addEventListener('beforeunload', (event) => {
+    takeTyped();
     if (isEdited(documentStore.getState())) event.preventDefault();
   });
 }

@@ -3,6 +3,7 @@ import { listsView, showTab } from '../../stages/cables/lists-view.ts';
 import { currentStation } from '../../store/document.ts';
 import { showStage, viewStore } from '../../store/view.ts';
 import { tell } from '../dialogs/questions.ts';
+import { takeTyped } from '../editing/take-typed.ts';
 
 /** Prints the sheet of the stage shown; from a stage without one, the cable list. */
 export async function printSheet() {
@@ -24,6 +25,7 @@ export async function savePdf() {
 
 /** Goes to a stage that has a sheet; gives the way back. */
 async function showPrintable(): Promise<() => void> {
+  takeTyped();
   const { stage } = viewStore.getState();
   const { tab } = listsView.getState();
   if (stage === 'draw') {

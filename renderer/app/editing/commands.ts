@@ -12,6 +12,7 @@ import { showOffer } from '../document/offer-kept.ts';
 import { printSheet, savePdf } from '../document/print-actions.ts';
 import { openSteps } from '../title/open-steps.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
+import { takeTyped } from './take-typed.ts';
 
 type Named = Exclude<ShellCommand, `sample:${string}`>;
 
@@ -68,7 +69,9 @@ const ofDrawing: ReadonlySet<ShellCommand> = new Set(['undo', 'redo', 'duplicate
 
 /** Does what a menu asks for; the same actions are behind the buttons and keys. */
 export function obey(command: ShellCommand) {
-  if (ofDrawing.has(command) && document.querySelector('dialog[open]')) return;
+  if (ofDrawing.has(command)) {
+    if (document.querySelector('dialog[open]')) return;
+  } else takeTyped();
   if (command.startsWith('sample:')) void openSample(command.slice('sample:'.length));
   else actions[command as Named]?.act();
 }

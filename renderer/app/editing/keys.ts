@@ -6,6 +6,7 @@ import { openFind } from '../dialogs/find-store.ts';
 import { openFile, save } from '../document/document-actions.ts';
 import { openSteps } from '../title/open-steps.ts';
 import { duplicateSelection, removeSelection, selectAll } from './edit-actions.ts';
+import { takeTyped } from './take-typed.ts';
 
 const withControl: Record<string, (shift: boolean) => void> = {
   z: (shift) => (shift ? redoStep() : undoStep()),
@@ -35,6 +36,7 @@ export function listenToKeys() {
       const action = withControl[key];
       if (!action || event.altKey || (inField && ofFields.has(key) && !undoesDocument(event.target, key))) return;
       event.preventDefault();
+      if (!ofFields.has(key)) takeTyped();
       action(event.shiftKey);
       return;
     }
