@@ -53,11 +53,7 @@ test('a browser that forbids storage: the app starts, says once what is not kept
 
   // Nothing else is different: drawing, theme, surveys, saving.
   await takeFromShelf(page, /^Paddle/, 'Paddle');
-  await page.getByRole('button', { name: /^Theme/ }).click();
-  await page
-    .getByRole('option', { name: 'Dark' })
-    .or(page.getByRole('menuitemradio', { name: 'Dark' }))
-    .click();
+  await page.getByRole('combobox', { name: 'Theme' }).selectOption('Dark');
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
   await stage(page, 'Check').click();
   await expect(unit(page, 'Paddle')).toBeVisible();

@@ -36,7 +36,10 @@ function Open() {
       }}
     >
       <h2 id="kept-title">Bring back unsaved work?</h2>
-      <p>It was not saved when its window was last open. It stays kept until you save it or throw it away.</p>
+      <p>
+        {entries.length === 1 ? 'It was' : `These ${entries.length} were`} not saved when last open, and stay kept until
+        saved or thrown away.
+      </p>
       <ul className="kept-list" aria-label="Unsaved work">
         {entries.map((entry) => (
           <KeptRow key={entry.id} entry={entry} first={entry === (readable[0] ?? entries[0])} />
@@ -70,9 +73,9 @@ function KeptRow({ entry, first }: { readonly entry: Offered; readonly first: bo
           {whenKept(entry.keptAt, Date.now())}
           {units !== undefined && `, ${count(units, 'unit')}, ${count(cables ?? 0, 'cable')}`}
         </span>
-        <span className="small soft">{about?.file?.name ?? 'not in a file yet'}</span>
+        {about && <span className="small soft">{about.file?.name ?? 'not in a file yet'}</span>}
         {entry.fileChanged && <span className="small">The file has been changed since this was kept.</span>}
-        {!station && <span className="small">It can’t be shown ({entry.refusal}), but saved as it is.</span>}
+        {!station && <span className="small">It can’t be shown, but it can be saved as it is: {entry.refusal}</span>}
       </div>
       {throwing ? (
         <div className="kept-choices">
