@@ -13,14 +13,18 @@ export function FindDialog() {
 
 function Open() {
   const station = useStation();
-  const report = useResults((r) => r.report);
+  const results = useResults();
   return (
     <ChoiceDialog
       title="Find"
       fieldLabel="Find a unit, port, cable, finding or action"
       placeholder="A unit, port, cable, finding or action"
-      choicesFor={(text) => findChoices(station, report, text)}
-      noneText="Nothing here has these words."
+      choicesFor={(text) => findChoices(station, results, text)}
+      noneText={
+        results.is === 'fresh' || results.is === 'passing'
+          ? 'Nothing here has these words.'
+          : 'Nothing here has these words. Findings are not computed.'
+      }
       onClose={closeFind}
     />
   );
