@@ -33,7 +33,7 @@ function Open() {
   return (
     <dialog ref={dialog} className="dialog" aria-labelledby="paper-title" onClose={closePaper}>
       <h2 id="paper-title">Station book</h2>
-      <AgeLine of={useResults()} />
+      <AgeLine of={useResults()}>What rests on it says so on paper.</AgeLine>
       <fieldset className="figures">
         <legend>What goes on paper</legend>
         {partIds.map((id) => (

@@ -3,8 +3,14 @@ import { AgeMark } from './AgeMark.tsx';
 import { notSince } from './age-words.ts';
 import './age.css';
 
+interface Props<T> {
+  of: Computed<T>;
+  /** What it means here, where there is more to say. */
+  children?: React.ReactNode;
+}
+
 /** What is to be known before reading on: that nothing was computed, or that what follows is from before. Else nothing. */
-export function AgeLine<T>({ of, of: { is } }: { of: Computed<T> }) {
+export function AgeLine<T>({ of, of: { is }, children }: Props<T>) {
   if (is === 'fresh' || is === 'passing') return null;
   if (is === 'computing')
     return (
@@ -19,11 +25,11 @@ export function AgeLine<T>({ of, of: { is } }: { of: Computed<T> }) {
       <span>
         {of.is === 'old' ? (
           <>
-            <b>{capital(notSince(of))}.</b> What follows is old, from {timeOf(of.at)}.
+            <b>{capital(notSince(of))}.</b> {children ?? `What follows is old, from ${timeOf(of.at)}.`}
           </>
         ) : (
           <>
-            <b>Not computed.</b> Nothing is known here; that is not to say that nothing is wrong.
+            <b>Not computed.</b> {children ?? 'Nothing is known here; that is not to say that nothing is wrong.'}
           </>
         )}
       </span>

@@ -1,7 +1,7 @@
 import { AgeMark } from './AgeMark.tsx';
 import { useIsOld } from './age-words.ts';
 
-/** Before a figure that is from before; nothing before one of now. */
+/** Before a figure, or a table of them, that is from before; nothing before one of now. */
 export function OldFigure() {
   if (!useIsOld()) return null;
   return (

@@ -42,7 +42,7 @@ export function StageRail() {
 /** How many dangers and faults are open; a clock where that is not known, with how many there were. */
 function CheckBadge() {
   const results = useResults();
-  if (results.is === 'computing') return null;
+  if (results.is === 'computing') return <UnknownBadge words="computing" />;
   if (results.is === 'missing') return <UnknownBadge words="not computed" />;
   const bad = results.value.findings.filter(isPressing).length;
   if (results.is === 'old') {
@@ -60,7 +60,7 @@ function CheckBadge() {
 }
 
 const UnknownBadge = ({ words, before = 0 }: { words: string; before?: number }) => (
-  <small className="not-computed">
+  <small className="not-computed age-soon">
     <AgeMark size={12} />
     {before > 0 && <span aria-hidden="true">{before}</span>}
     <span className="sr-only"> {words}</span>

@@ -1,6 +1,7 @@
-import { useContext, useMemo } from 'react';
-import type { Finding, Severity } from '../../../core/index.ts';
+import { useMemo } from 'react';
+import type { Severity } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
+import { ofAnyAge } from '../../store/computed.ts';
 import { useResults } from '../../store/use-store.ts';
 import { showStage } from '../../store/view.ts';
 import { AgeMark } from '../../widgets/AgeMark.tsx';
@@ -15,53 +16,33 @@ const pressing: readonly Severity[] = ['danger', 'fault', 'doubt'];
  */
 export function OpenFindings() {
   const results = useResults();
-  if (results.is === 'computing') return null;
-  if (results.is === 'missing') return <NotComputed words="not computed" />;
+  const findings = ofAnyAge(results)?.findings;
+  const counts = useMemo(() => findings && groupFindings(findings).counts, [findings]);
+  const unknown = results.is === 'old' ? notSince(results) : results.is === 'missing' ? 'not computed' : null;
+  const open = pressing.filter((severity) => counts && counts[severity] > 0);
+  if (open.length === 0 && unknown === null) return null;
+  const worded = (severity: Severity) => `${counts?.[severity]} ${severity}${counts?.[severity] === 1 ? '' : 's'}`;
+  const said = open.length > 0 && `${unknown === null ? 'Open' : 'open before'}: ${open.map(worded).join(', ')}`;
+  const words = [unknown && `Findings ${unknown}`, said].filter(Boolean).join('; ');
   return (
     <AgeContext value={oldWords(results)}>
-      {results.is === 'old' && <NotComputed words={notSince(results)} />}
-      <Counts findings={results.value.findings} />
-    </AgeContext>
-  );
-}
-
-const NotComputed = ({ words }: { words: string }) => (
-  <button
-    type="button"
-    className="top-findings not-computed"
-    title={`Findings: ${words}`}
-    onClick={() => showStage('check')}
-  >
-    <AgeMark size={15} />
-    <span className="sr-only">Findings: </span>
-    {words.split(' since')[0]}
-  </button>
-);
-
-function Counts({ findings }: { findings: readonly Finding[] }) {
-  const counts = useMemo(() => groupFindings(findings).counts, [findings]);
-  const when = useContext(AgeContext) === null ? 'Open' : 'Open before that';
-  const open = pressing.filter((severity) => counts[severity] > 0);
-  if (open.length === 0) return null;
-  const worded = (severity: Severity) => `${severity}${counts[severity] === 1 ? '' : 's'}`;
-  return (
-    <button
-      type="button"
-      className="top-findings"
-      title={`${when}: ${open.map((severity) => `${counts[severity]} ${worded(severity)}`).join(', ')}`}
-      onClick={() => showStage('check')}
-    >
-      <span className="sr-only">{when}: </span>
-      {open.map((severity) => (
-        <span key={severity}>
-          <span aria-hidden="true">
+      <button
+        type="button"
+        className={unknown === null ? 'top-findings' : 'top-findings not-computed'}
+        title={words}
+        onClick={() => showStage('check')}
+      >
+        {unknown !== null && <AgeMark size={15} />}
+        <span className="sr-only">{words}</span>
+        {open.length === 0 && <span aria-hidden="true">not computed</span>}
+        {open.map((severity) => (
+          <span key={severity} aria-hidden="true">
             <SeverityShape severity={severity} size={13} />
+            {counts?.[severity]}
           </span>
-          {counts[severity]}
-          <span className="sr-only"> {worded(severity)},</span>
-        </span>
-      ))}
-      <span className="sr-only"> go to Check</span>
-    </button>
+        ))}
+        <span className="sr-only">, go to Check</span>
+      </button>
+    </AgeContext>
   );
 }

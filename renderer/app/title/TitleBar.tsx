@@ -50,7 +50,7 @@ function SavedState() {
   const edited = useDocument(isEdited);
   const file = useDocument((d) => d.file?.name);
   const running = useResults(isUnderWay);
-  const text = edited ? 'not saved yet' : file ? 'saved' : '';
+  const text = edited ? 'not saved yet' : file ? 'saved' : '\u00a0';
   return (
     <span className="top-saved" title={file}>
       {text}

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { currentStation, isEdited } from '../../store/document.ts';
+import { currentStation, isEdited, undoStep } from '../../store/document.ts';
 import { useDocument } from '../../store/use-store.ts';
 import { QuestionDialog } from '../dialogs/QuestionDialog.tsx';
 import { save } from '../document/document-actions.ts';
@@ -17,6 +17,7 @@ export function Rescue({ thrown, onAgain }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const station = currentStation();
   const edited = useDocument(isEdited);
+  const last = useDocument((d) => d.history.past.at(-1)?.name);
   const [problem, setProblem] = useState('');
   useEffect(() => heading.current?.focus(), []);
   const saveNow = () => {
@@ -39,6 +40,18 @@ export function Rescue({ thrown, onAgain }: Props) {
         <button type="button" className="button" onClick={onAgain}>
           Show the screen again
         </button>
+        {last !== undefined && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              undoStep();
+              onAgain();
+            }}
+          >
+            Undo “{last}” and show it
+          </button>
+        )}
         <button
           type="button"
           className="button"

@@ -25,8 +25,8 @@ export function ResultsNotice() {
         </p>
         {failure && (
           <p>
-            {failure.words} Your drawing is kept. The next change is computed afresh; Undo brings back what was computed
-            before.{' '}
+            {failure.words} Your drawing is kept. The next change is computed afresh
+            {results.is === 'old' && '; Undo brings back what was computed before'}.{' '}
             <button type="button" className="link" onClick={() => void saveReport(failure)}>
               Save a report…
             </button>
