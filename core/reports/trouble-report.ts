@@ -35,7 +35,10 @@ function wordsOf(error: unknown): string {
 }
 
 const withoutPaths = (text: string): string =>
-  text.replace(/(?:[a-z][\w+.-]*:\/\/|[A-Za-z]:[\\/]|\/)[^\s():]*[\\/]/g, '');
+  text
+    // An address with its port first, or what is left of it looks like a drive.
+    .replace(/[a-z][\w+.-]*:\/\/[^\s()/\\]*[\\/](?:[^\s():]*[\\/])?/g, '')
+    .replace(/(?:\b[A-Za-z]:[\\/]|\/)[^\s():]*[\\/]/g, '');
 
 function textOf(station: Station): string {
   try {
