@@ -6,6 +6,9 @@ import { saved } from './saved.ts';
 import { seriousProblems } from './serious-problems.ts';
 import { setThreads, troubleThreads } from './troubled-threads.ts';
 
+// Each looks at every stage and sheet that there is.
+test.slow();
+
 const stages = ['Draw', 'Check', 'Cables', 'Budget', 'Power-up'] as const;
 const since = 'Not computed since “Change plan”.';
 const sheet = (page: Page, name: string) => page.getByRole('complementary', { name, exact: true });
@@ -291,7 +294,6 @@ test('an error that nobody caught is told in a sentence, with a report to save',
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of what is old, ${theme}`, async ({ page, address }) => {
-    test.slow();
     await openThenFail(page, address, theme);
     for (const name of ['Check', 'Budget'] as const) {
       await stage(page, name).click();

@@ -5,6 +5,6 @@ import { TookTooLong } from './watched-thread.ts';
 export function inTime<T>(promise: Promise<T>, limitMs: number): Promise<T> {
   return new Promise((resolve, reject) => {
     const stopClock = afterAwake(limitMs, () => reject(new TookTooLong(limitMs)));
-    void promise.then(resolve, reject).finally(stopClock);
+    void promise.finally(stopClock).then(resolve, reject);
   });
 }

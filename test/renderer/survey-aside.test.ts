@@ -1,8 +1,9 @@
-import { beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createStation, type Station, type SurveyReport } from '../../core/index.ts';
 import { resultsStore } from '../../renderer/store/results.ts';
+import { surveyLimitMs } from '../../renderer/worker/limits.ts';
 import { surveyAside } from '../../renderer/worker/survey-aside.ts';
-import type { Reply } from '../../renderer/worker/watched-thread.ts';
+import { type Reply, TookTooLong } from '../../renderer/worker/watched-thread.ts';
 import { HandThread } from './hand-thread.ts';
 
 const report = { findings: [] } as unknown as SurveyReport;
@@ -13,6 +14,7 @@ let answers: Reply<SurveyReport>[];
 let end: () => void;
 
 beforeEach(() => {
+  vi.useFakeTimers();
   worker = new HandThread();
   answers = [];
   end = surveyAside(
@@ -20,6 +22,10 @@ beforeEach(() => {
     (answer) => answers.push(answer),
     () => worker,
   );
+});
+
+afterEach(() => {
+  vi.useRealTimers();
 });
 
 test('answers once for the station that was asked, ends its thread, and leaves the results alone', () => {
@@ -42,4 +48,10 @@ test('a thread that dies is a problem in words', () => {
   worker.breakDown('out of memory');
   expect(answers).toEqual([{ error: new Error('out of memory') }]);
   expect(worker.ended).toBe(true);
+});
+
+test('one that never ends is ended after its limit, in words', () => {
+  vi.advanceTimersByTime(surveyLimitMs(station));
+  expect(worker.ended).toBe(true);
+  expect(answers).toEqual([{ error: new TookTooLong(surveyLimitMs(station)) }]);
 });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { inTime } from '../../renderer/worker/in-time.ts';
 import { type Reply, TookTooLong, watchThread } from '../../renderer/worker/watched-thread.ts';
 import { HandThread } from './hand-thread.ts';
 
@@ -92,4 +93,13 @@ test('ended, it says nothing more', () => {
   vi.advanceTimersByTime(60_000);
   expect(replies).toEqual([]);
   expect(threads[0]!.ended).toBe(true);
+});
+
+test('what is promised is waited for no longer than its limit', async () => {
+  const never = inTime(new Promise<number>(() => {}), 5000);
+  const said = expect(never).rejects.toEqual(new TookTooLong(5000));
+  await vi.advanceTimersByTimeAsync(5000);
+  await said;
+  expect(await inTime(Promise.resolve(1), 5000)).toBe(1);
+  expect(vi.getTimerCount()).toBe(0);
 });
