@@ -118,7 +118,7 @@ test('after a survey that failed every stage says since when, and marks what is 
 
   await page.keyboard.press('Control+k');
   await page.getByRole('combobox', { name: /^Find/ }).fill('swapped');
-  await expect(page.getByRole('option').first()).toContainText('old finding');
+  await expect(page.getByRole('dialog', { name: 'Find' }).getByRole('option').first()).toContainText('old finding');
 });
 
 test('what leaves the app says that it is old: book, table and chart', async ({ page, address }, info) => {

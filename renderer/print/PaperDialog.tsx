@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { useResults } from '../store/use-store.ts';
+import { useShownResults } from '../store/use-store.ts';
 import { AgeLine } from '../widgets/AgeLine.tsx';
 import { SelectField } from '../widgets/SelectField.tsx';
 import { bookStore, closePaper, type PaperSize, type PartId, type PreparedBook, partIds } from './book/book-store.ts';
@@ -33,7 +33,7 @@ function Open() {
   return (
     <dialog ref={dialog} className="dialog" aria-labelledby="paper-title" onClose={closePaper}>
       <h2 id="paper-title">Station book</h2>
-      <AgeLine of={useResults()}>What rests on it says so on paper.</AgeLine>
+      <AgeLine of={useShownResults()}>What rests on it says so on paper.</AgeLine>
       <fieldset className="figures">
         <legend>What goes on paper</legend>
         {partIds.map((id) => (

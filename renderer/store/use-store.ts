@@ -1,4 +1,5 @@
 import { useStore } from 'zustand';
+import { useShallow } from 'zustand/shallow';
 import type { Station } from '../../core/index.ts';
 import { type DocumentState, documentStore } from './document.ts';
 import { type Results, resultsStore } from './results.ts';
@@ -6,9 +7,18 @@ import { type ViewState, viewStore } from './view.ts';
 
 export const useDocument = <T>(pick: (state: DocumentState) => T): T => useStore(documentStore, pick);
 export const useView = <T>(pick: (state: ViewState) => T): T => useStore(viewStore, pick);
-/** What the survey found, or a part of it: whoever takes it decides what its age means. */
-export const useResults = <T = Results>(pick: (results: Results) => T = (results) => results as T): T =>
-  useStore(resultsStore, pick);
+/** A part of what the survey found: whoever takes it decides what its age means. */
+export const useResults = <T>(pick: (results: Results) => T): T => useStore(resultsStore, pick);
+
+/**
+ * All of it, as it is shown: for the moment between an edit and its report the last one passes for fresh, so that
+ * nothing is drawn again for it.
+ */
+export const useShownResults = (): Results =>
+  useStore(
+    resultsStore,
+    useShallow((results) => (results.is === 'passing' ? { ...results, is: 'fresh' } : results)),
+  );
 
 /** A part of the station, or all of it. */
 export const useStation = <T = Station>(pick: (station: Station) => T = (station) => station as T): T =>

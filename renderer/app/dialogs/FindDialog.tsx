@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
 import { ChoiceDialog } from '../../widgets/ChoiceDialog.tsx';
 import './dialog.css';
 import { findChoices } from './find-choices.ts';
@@ -13,7 +13,7 @@ export function FindDialog() {
 
 function Open() {
   const station = useStation();
-  const results = useResults();
+  const results = useShownResults();
   return (
     <ChoiceDialog
       title="Find"

@@ -1,6 +1,6 @@
 import './stage-rail.css';
 import type { Finding } from '../../../core/index.ts';
-import { useResults, useView } from '../../store/use-store.ts';
+import { useShownResults, useView } from '../../store/use-store.ts';
 import { type Stage, showStage, stages } from '../../store/view.ts';
 import { AgeMark } from '../../widgets/AgeMark.tsx';
 import { notSince } from '../../widgets/age-words.ts';
@@ -41,7 +41,7 @@ export function StageRail() {
 
 /** How many dangers and faults are open; a clock where that is not known, with how many there were. */
 function CheckBadge() {
-  const results = useResults();
+  const results = useShownResults();
   if (results.is === 'computing') return <UnknownBadge words="computing" />;
   if (results.is === 'missing') return <UnknownBadge words="not computed" />;
   const bad = results.value.findings.filter(isPressing).length;

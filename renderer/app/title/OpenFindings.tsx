@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { Severity } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
 import { ofAnyAge } from '../../store/computed.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useShownResults } from '../../store/use-store.ts';
 import { showStage } from '../../store/view.ts';
 import { AgeMark } from '../../widgets/AgeMark.tsx';
 import { AgeContext, notSince, oldWords } from '../../widgets/age-words.ts';
@@ -15,7 +15,7 @@ const pressing: readonly Severity[] = ['danger', 'fault', 'doubt'];
  * where that is not known, that it is not.
  */
 export function OpenFindings() {
-  const results = useResults();
+  const results = useShownResults();
   const findings = ofAnyAge(results)?.findings;
   const counts = useMemo(() => findings && groupFindings(findings).counts, [findings]);
   const unknown = results.is === 'old' ? notSince(results) : results.is === 'missing' ? 'not computed' : null;

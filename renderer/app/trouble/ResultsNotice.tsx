@@ -1,12 +1,12 @@
 import { isUnderWay, timeOf } from '../../store/computed.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useShownResults } from '../../store/use-store.ts';
 import { AgeMark } from '../../widgets/AgeMark.tsx';
 import { saveReport } from './save-report.ts';
 import './trouble.css';
 
 /** Over the drawing: that what is shown everywhere is not of the drawing as it is, why, and what to do. */
 export function ResultsNotice() {
-  const results = useResults();
+  const results = useShownResults();
   if (results.is !== 'old' && results.is !== 'missing') return null;
   const { failure } = results;
   return (

@@ -1,12 +1,12 @@
 import { hookupsOf, type SurveyReport } from '../../../core/index.ts';
 import { BudgetSections } from '../../stages/budget/BudgetSections.tsx';
 import { ShownContext } from '../../stages/budget/shown.ts';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import { useIsOld } from '../../widgets/age-words.ts';
 
 /** Who draws what in each hook-up, with its charts. */
-export const BookBudget = () => <Aged of={useResults()}>{(report) => <Budgets report={report} />}</Aged>;
+export const BookBudget = () => <Aged of={useShownResults()}>{(report) => <Budgets report={report} />}</Aged>;
 
 function Budgets({ report }: { report: SurveyReport }) {
   const station = useStation();

@@ -2,13 +2,13 @@ import { useMemo } from 'react';
 import type { Finding, SurveyReport } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
 import { placeName } from '../../stages/check/place-name.ts';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import { useIsOld } from '../../widgets/age-words.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 
 /** What is wrong with its reason and advice, what follows from it, and what the user lives with and why. */
-export const BookFindings = () => <Aged of={useResults()}>{(report) => <Findings report={report} />}</Aged>;
+export const BookFindings = () => <Aged of={useShownResults()}>{(report) => <Findings report={report} />}</Aged>;
 
 function Findings({ report }: { report: SurveyReport }) {
   const isOld = useIsOld();

@@ -3,7 +3,7 @@ import { type Hookup, type Supposed, type SurveyReport, variablesOf } from '../.
 import { printSheet } from '../../app/document/print-actions.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
 import { useHookup } from '../../store/current.ts';
-import { useDocument, useResults, useStation } from '../../store/use-store.ts';
+import { useDocument, useShownResults, useStation } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import { useIsOld } from '../../widgets/age-words.ts';
 import '../tables.css';
@@ -26,7 +26,7 @@ export function BudgetSheet() {
         </button>
       </div>
       <PrintFrame title="Current budget" of={`Hook-up: ${hookup.name}`}>
-        <Aged of={useResults()}>{(report) => <Shown key={opened} report={report} hookup={hookup} />}</Aged>
+        <Aged of={useShownResults()}>{(report) => <Shown key={opened} report={report} hookup={hookup} />}</Aged>
       </PrintFrame>
     </aside>
   );

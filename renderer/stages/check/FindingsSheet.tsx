@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { SurveyReport } from '../../../core/index.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import { useIsOld } from '../../widgets/age-words.ts';
 import { AcceptedList } from './AcceptedList.tsx';
@@ -23,7 +23,7 @@ export function FindingsSheet() {
         <h2 tabIndex={-1}>Findings</h2>
       </div>
       <PrintFrame title="Findings">
-        <Aged of={useResults()}>{(report) => <Findings report={report} />}</Aged>
+        <Aged of={useShownResults()}>{(report) => <Findings report={report} />}</Aged>
       </PrintFrame>
     </Steady>
   );

@@ -1,6 +1,6 @@
 import { formatMs, formatWatts, type KeydownReport, type Lane } from '../../../core/index.ts';
 import { useHookup, useKeydown } from '../../store/current.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useShownResults } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import './strip.css';
 import { relayMargin } from './relay-margin.ts';
@@ -12,7 +12,7 @@ export function KeydownStrip() {
   const hookup = useHookup();
   return (
     <section className="strip" aria-label="Key-down">
-      <Aged of={useResults()}>
+      <Aged of={useShownResults()}>
         {() =>
           keydown ? (
             <Lanes keydown={keydown} />

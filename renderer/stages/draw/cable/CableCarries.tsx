@@ -7,7 +7,7 @@ import {
   formatWatts,
   type PortClass,
 } from '../../../../core/index.ts';
-import { useResults } from '../../../store/use-store.ts';
+import { useShownResults } from '../../../store/use-store.ts';
 import { AgeLine } from '../../../widgets/AgeLine.tsx';
 import { useBothMoments } from '../unit/use-both-moments.ts';
 
@@ -27,7 +27,7 @@ const dc: readonly Row[] = [
 /** What a cable carries in receive and in sending. */
 export function CableCarries({ cable, kind }: { cable: Cable; kind: PortClass }) {
   const { receive, sending } = useBothMoments();
-  const age = <AgeLine of={useResults()} />;
+  const age = <AgeLine of={useShownResults()} />;
   const now = receive?.cables[cable.id];
   if (!receive)
     return (

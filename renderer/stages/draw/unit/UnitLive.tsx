@@ -8,7 +8,7 @@ import {
   type UnitKind,
   wattsFromDbm,
 } from '../../../../core/index.ts';
-import { useResults } from '../../../store/use-store.ts';
+import { useShownResults } from '../../../store/use-store.ts';
 import { AgeLine } from '../../../widgets/AgeLine.tsx';
 import { useBothMoments } from './use-both-moments.ts';
 
@@ -25,7 +25,7 @@ export function UnitLive({ unit, kind }: { unit: Unit; kind: UnitKind }) {
   return (
     <section>
       <h3>At its ports</h3>
-      <AgeLine of={useResults()} />
+      <AgeLine of={useShownResults()} />
       {receive && (
         <table className="live">
           <thead>
