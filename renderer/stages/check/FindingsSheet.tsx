@@ -2,8 +2,10 @@ import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { SurveyReport } from '../../../core/index.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
+import { timeOf } from '../../store/computed.ts';
 import { useShownResults, useStation } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
+import { AgeLine } from '../../widgets/AgeLine.tsx';
 import { useIsOld } from '../../widgets/age-words.ts';
 import { AcceptedList } from './AcceptedList.tsx';
 import { FindingFilter } from './FindingFilter.tsx';
@@ -17,13 +19,19 @@ import { Steady } from './Steady.tsx';
 
 /** What is wrong, worst first, each with its reason and its place. */
 export function FindingsSheet() {
+  const results = useShownResults();
+  // Beside the title, where there is room for it: the list does not move when it comes or goes.
+  const isOld = results.is === 'old';
   return (
     <Steady label="Findings" className="findings">
-      <div className="sheet-head">
+      <div className="sheet-head findings-title">
         <h2 tabIndex={-1}>Findings</h2>
+        {isOld && <AgeLine of={results}>Old, from {timeOf(results.at)}.</AgeLine>}
       </div>
       <PrintFrame title="Findings">
-        <Aged of={useShownResults()}>{(report) => <Findings report={report} />}</Aged>
+        <Aged of={results} saidAbove={isOld}>
+          {(report) => <Findings report={report} />}
+        </Aged>
       </PrintFrame>
     </Steady>
   );
