@@ -43,7 +43,10 @@ function textOfThrown(thrown: unknown): string {
 }
 
 const withoutPaths = (text: string): string =>
-  text.replace(/(?:[a-z][\w+.-]*:\/\/|[A-Za-z]:[\\/]|\/)[^\s():]*[\\/]/g, '');
+  text
+    // An address with its port first, or what is left of it looks like a drive.
+    .replace(/[a-z][\w+.-]*:\/\/[^\s()/\\]*[\\/](?:[^\s():]*[\\/])?/g, '')
+    .replace(/(?:\b[A-Za-z]:[\\/]|\/)[^\s():]*[\\/]/g, '');
 
 function textOf(station: Station): string {
   try {

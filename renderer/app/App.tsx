@@ -11,6 +11,7 @@ import { Shelf } from '../stages/draw/shelf/Shelf.tsx';
 import { KindEditor } from '../stages/kinds/KindEditor.tsx';
 import { PowerUpSheet } from '../stages/power-up/PowerUpSheet.tsx';
 import { useResults, useStation, useView } from '../store/use-store.ts';
+import { AgeContext, oldWords } from '../widgets/age-words.ts';
 import './app.css';
 import { Beginning } from './Beginning.tsx';
 import { FindDialog } from './dialogs/FindDialog.tsx';
@@ -20,6 +21,8 @@ import { NotKept } from './NotKept.tsx';
 import { StageRail } from './rail/StageRail.tsx';
 import { ThemePicker } from './rail/ThemePicker.tsx';
 import { TitleBar } from './title/TitleBar.tsx';
+import { ErrorNotice } from './trouble/ErrorNotice.tsx';
+import { ResultsNotice } from './trouble/ResultsNotice.tsx';
 
 const sheets = {
   draw: DetailsSheet,
@@ -33,7 +36,7 @@ const sheets = {
 export function App() {
   const stage = useView((v) => v.stage);
   const empty = useStation((s) => s.units.length === 0);
-  const problem = useResults((r) => r.problem);
+  const age = useResults(oldWords);
   const Sheet = sheets[stage];
   return (
     <div className={`app stage-${stage}`}>
@@ -42,14 +45,15 @@ export function App() {
       <ThemePicker />
       {stage === 'draw' && <Shelf />}
       <main className="drawing">
-        <Drawing />
+        <AgeContext value={age}>
+          <Drawing />
+        </AgeContext>
         {empty && <Beginning />}
-        {problem && (
-          <p className="drawing-problem" role="alert">
-            {problem}
-          </p>
-        )}
         <NotKept />
+        <div className="trouble-notices">
+          <ResultsNotice />
+          <ErrorNotice />
+        </div>
       </main>
       <Sheet />
       {stage === 'check' && <KeydownStrip />}

@@ -22,9 +22,12 @@ import { offerKept } from './document/offer-kept.ts';
 import { listenToClipboard } from './editing/clipboard.ts';
 import { listenToKeys } from './editing/keys.ts';
 import { followTheme } from './rail/theme.ts';
+import { ScreenGuard } from './trouble/ScreenGuard.tsx';
+import { listenToErrors } from './trouble/screen-errors.ts';
 // Last, as it takes away what the others show.
 import '../print/print.css';
 
+listenToErrors();
 followTheme();
 keepKinds();
 listenToKeys();
@@ -48,6 +51,8 @@ const root = document.getElementById('root');
 if (!root) throw new Error('the page has no root');
 createRoot(root).render(
   <StrictMode>
-    <App />
+    <ScreenGuard>
+      <App />
+    </ScreenGuard>
   </StrictMode>,
 );

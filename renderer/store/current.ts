@@ -6,6 +6,7 @@ import {
   type Station,
   type SurveyReport,
 } from '../../core/index.ts';
+import { ofAnyAge } from './computed.ts';
 import { useResults, useStation, useView } from './use-store.ts';
 import type { ViewState } from './view.ts';
 
@@ -59,17 +60,24 @@ export function useHookup(): Hookup {
   return useStation((station) => currentHookup(station, { hookup: chosen }));
 }
 
+/** Of whatever age: who shows it says so. */
 export function useKeydown(): KeydownReport | null {
   const hookup = useHookup();
   const control = useView((v) => v.control);
-  return useResults((r) => currentKeydown(r.report, hookup.id, control));
+  return useResults((r) => currentKeydown(ofAnyAge(r), hookup.id, control));
 }
 
-/** A part of what is everywhere at the moment looked at; pick something that stays equal while nothing changes. */
+/**
+ * A part of what is everywhere at the moment looked at, of whatever age; pick something that stays equal while nothing
+ * changes. The drawing says above it all when it is old.
+ */
 export function useOverlay<T>(pick: (overlay: Overlay | null, report: SurveyReport | null) => T): T {
   const hookup = useView((v) => v.hookup);
   const control = useView((v) => v.control);
   const moment = useView((v) => v.moment);
   const station = useStation();
-  return useResults((r) => pick(currentOverlay(r.report, station, { hookup, control, moment }), r.report));
+  return useResults((r) => {
+    const report = ofAnyAge(r);
+    return pick(currentOverlay(report, station, { hookup, control, moment }), report);
+  });
 }

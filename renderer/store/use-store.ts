@@ -1,12 +1,24 @@
 import { useStore } from 'zustand';
+import { useShallow } from 'zustand/shallow';
 import type { Station } from '../../core/index.ts';
 import { type DocumentState, documentStore } from './document.ts';
-import { type ResultsState, resultsStore } from './results.ts';
+import { type Results, resultsStore } from './results.ts';
 import { type ViewState, viewStore } from './view.ts';
 
 export const useDocument = <T>(pick: (state: DocumentState) => T): T => useStore(documentStore, pick);
 export const useView = <T>(pick: (state: ViewState) => T): T => useStore(viewStore, pick);
-export const useResults = <T>(pick: (state: ResultsState) => T): T => useStore(resultsStore, pick);
+/** A part of what the survey found: whoever takes it decides what its age means. */
+export const useResults = <T>(pick: (results: Results) => T): T => useStore(resultsStore, pick);
+
+/**
+ * All of it, as it is shown: for the moment between an edit and its report the last one passes for fresh, so that
+ * nothing is drawn again for it.
+ */
+export const useShownResults = (): Results =>
+  useStore(
+    resultsStore,
+    useShallow((results) => (results.is === 'passing' ? { ...results, is: 'fresh' } : results)),
+  );
 
 /** A part of the station, or all of it. */
 export const useStation = <T = Station>(pick: (station: Station) => T = (station) => station as T): T =>

@@ -1,4 +1,5 @@
 import type { Severity } from '../../core/index.ts';
+import { useIsOld } from './age-words.ts';
 import './severity.css';
 
 const shapes: Record<Severity, string> = {
@@ -16,17 +17,18 @@ interface Props {
   size?: number;
 }
 
-/** Diamond danger, square fault, hexagon doubt, circle note: told apart without colour. */
+/** Diamond danger, square fault, hexagon doubt, circle note: told apart without colour. Hollow where it is from before. */
 export function SeverityShape({ severity, count, size = 22 }: Props) {
-  const label = count === undefined ? severity : `${count} ${count === 1 ? severity : `findings, worst: ${severity}`}`;
+  const isOld = useIsOld();
+  const named = count === undefined ? severity : `${count} ${count === 1 ? severity : `findings, worst: ${severity}`}`;
   return (
     <svg
-      className={`severity ${severity}`}
+      className={`severity ${severity}${isOld ? ' old' : ''}`}
       viewBox="-11 -11 22 22"
       width={size}
       height={size}
       role="img"
-      aria-label={label}
+      aria-label={isOld ? `old: ${named}` : named}
     >
       <path d={shapes[severity]} />
       {count !== undefined && (

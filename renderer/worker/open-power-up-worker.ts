@@ -1,5 +1,5 @@
-import type { PowerUpWorker } from './power-up-messages.ts';
+import type { PowerUpThread } from './power-up-messages.ts';
 
 /** A thread of its own for power-up sheets, so that surveys don't wait for it. */
-export const openPowerUpWorker = (): PowerUpWorker =>
-  new Worker(new URL('./power-up.worker.ts', import.meta.url), { type: 'module' }) as PowerUpWorker;
+export const openPowerUpWorker = (): PowerUpThread =>
+  new Worker(new URL('./power-up.worker.ts', import.meta.url), { type: 'module' }) as PowerUpThread;

@@ -1,5 +1,5 @@
-import type { SurveyWorker } from './survey-runner.ts';
+import type { SurveyThread } from './survey-runner.ts';
 
 /** A thread of its own that surveys what it is sent. */
-export const openWorker = (): SurveyWorker =>
-  new Worker(new URL('./survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyWorker;
+export const openWorker = (): SurveyThread =>
+  new Worker(new URL('./survey.worker.ts', import.meta.url), { type: 'module' }) as SurveyThread;

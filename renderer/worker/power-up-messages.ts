@@ -1,22 +1,19 @@
 import type { Cause, PowerUpSheet, Station, StepReading } from '../../core/index.ts';
+import type { Thread } from './watched-thread.ts';
 
-/** What the power-up worker is asked: the sheet of a station, or what would cause the readings of that sheet that are off. */
+/** What a power-up worker is asked: the sheet of a station, or what would cause readings of it that are off. */
 export type PowerUpRequest =
   | { readonly wants: 'sheet'; readonly station: Station }
-  | { readonly wants: 'causes'; readonly off: readonly StepReading[]; readonly all: readonly StepReading[] };
+  | {
+      readonly wants: 'causes';
+      readonly station: Station;
+      readonly off: readonly StepReading[];
+      readonly all: readonly StepReading[];
+    };
 
 /** Causes by step. */
 export type CausesByStep = Readonly<Record<string, readonly Cause[]>>;
 
-export type PowerUpAnswer =
-  | { readonly sheet: PowerUpSheet }
-  | { readonly causes: CausesByStep }
-  | { readonly problem: string };
+export type PowerUpAnswer = { readonly sheet: PowerUpSheet } | { readonly causes: CausesByStep };
 
-/** What the runner needs of a Worker. */
-export interface PowerUpWorker {
-  postMessage(request: PowerUpRequest): void;
-  terminate(): void;
-  onmessage: ((event: { data: PowerUpAnswer }) => void) | null;
-  onerror: ((event: { message: string; preventDefault(): void }) => void) | null;
-}
+export type PowerUpThread = Thread<PowerUpRequest, PowerUpAnswer>;

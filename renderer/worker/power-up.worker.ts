@@ -1,26 +1,27 @@
 import { causesOf, powerUpSheet, type Station } from '../../core/index.ts';
+import { answerQuestions } from './answer-questions.ts';
 import type { PowerUpAnswer, PowerUpRequest } from './power-up-messages.ts';
 
-/** The station of the newest sheet: what is worked out of it stays known while its readings are looked at. */
-let station: Station | null = null;
+// Works out power-up sheets off the screen's thread.
+answerQuestions(newAnswers());
 
-/** Works out power-up sheets off the screen's thread. */
-self.onmessage = ({ data }: MessageEvent<PowerUpRequest>) => {
-  self.postMessage(answer(data));
-};
-
-function answer(request: PowerUpRequest): PowerUpAnswer {
-  try {
-    if (request.wants === 'sheet') {
-      station = request.station;
-      return { sheet: powerUpSheet(station) };
-    }
+function newAnswers() {
+  const known = newMemory();
+  return (request: PowerUpRequest): PowerUpAnswer => {
+    if (request.wants === 'sheet') return { sheet: powerUpSheet(request.station) };
     const { off, all } = request;
-    const of = station;
-    if (!of) return { causes: {} };
+    const station = known(request.station);
     const others = (step: string) => all.filter((r) => r.step !== step);
-    return { causes: Object.fromEntries(off.map((r) => [r.step, causesOf(of, r, others(r.step))])) };
-  } catch (error) {
-    return { problem: error instanceof Error ? error.message : String(error) };
-  }
+    return { causes: Object.fromEntries(off.map((r) => [r.step, causesOf(station, r, others(r.step))])) };
+  };
+}
+
+/** The station asked about before where it is the same but for its readings: what was worked out of that is known. */
+function newMemory() {
+  let last: { readonly text: string; readonly station: Station } | null = null;
+  return (station: Station): Station => {
+    const text = JSON.stringify({ ...station, readings: [] });
+    if (last?.text !== text) last = { text, station };
+    return last.station;
+  };
 }

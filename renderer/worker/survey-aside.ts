@@ -1,31 +1,21 @@
-import type { Station } from '../../core/index.ts';
-import type { SurveyAnswer, SurveyWorker } from './survey-runner.ts';
+import type { Station, SurveyReport } from '../../core/index.ts';
+import { surveyLimitMs } from './limits.ts';
+import type { SurveyThread } from './survey-runner.ts';
+import { type Reply, watchThread } from './watched-thread.ts';
 
 /**
  * Surveys a station that is not the document, beside the running survey and without touching its results. Returns a
- * function that ends it; then no answer comes.
+ * function that ends it; then no reply comes.
  */
 export function surveyAside(
   station: Station,
-  onAnswer: (answer: SurveyAnswer) => void,
-  openWorker: () => SurveyWorker,
+  onReply: (reply: Reply<SurveyReport>) => void,
+  open: () => SurveyThread,
 ): () => void {
-  const worker = openWorker();
-  let ended = false;
-  const end = () => {
-    ended = true;
-    worker.terminate();
-  };
-  const finish = (answer: SurveyAnswer) => {
-    if (ended) return;
-    end();
-    onAnswer(answer);
-  };
-  worker.onmessage = ({ data }) => finish(data);
-  worker.onerror = (event) => {
-    event.preventDefault();
-    finish({ problem: event.message || 'the computation stopped' });
-  };
-  worker.postMessage(station);
-  return end;
+  const thread = watchThread(open);
+  thread.ask(station, surveyLimitMs(station), (reply) => {
+    thread.end();
+    onReply(reply);
+  });
+  return thread.end;
 }

@@ -1,31 +1,21 @@
-import { beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createStation, type Station, type SurveyReport } from '../../core/index.ts';
 import { resultsStore } from '../../renderer/store/results.ts';
+import { surveyLimitMs } from '../../renderer/worker/limits.ts';
 import { surveyAside } from '../../renderer/worker/survey-aside.ts';
-import type { SurveyAnswer, SurveyWorker } from '../../renderer/worker/survey-runner.ts';
+import { type Reply, TookTooLong } from '../../renderer/worker/watched-thread.ts';
+import { HandThread } from './hand-thread.ts';
 
 const report = { findings: [] } as unknown as SurveyReport;
 const station = createStation('Aside');
 
-class HandWorker implements SurveyWorker {
-  readonly asked: Station[] = [];
-  ended = false;
-  onmessage: SurveyWorker['onmessage'] = null;
-  onerror: SurveyWorker['onerror'] = null;
-  postMessage(asked: Station) {
-    this.asked.push(asked);
-  }
-  terminate() {
-    this.ended = true;
-  }
-}
-
-let worker: HandWorker;
-let answers: SurveyAnswer[];
+let worker: HandThread<Station, SurveyReport>;
+let answers: Reply<SurveyReport>[];
 let end: () => void;
 
 beforeEach(() => {
-  worker = new HandWorker();
+  vi.useFakeTimers();
+  worker = new HandThread();
   answers = [];
   end = surveyAside(
     station,
@@ -34,24 +24,34 @@ beforeEach(() => {
   );
 });
 
+afterEach(() => {
+  vi.useRealTimers();
+});
+
 test('answers once for the station that was asked, ends its thread, and leaves the results alone', () => {
   const before = resultsStore.getState();
   expect(worker.asked).toEqual([station]);
-  worker.onmessage?.({ data: { report } });
-  expect(answers).toEqual([{ report }]);
+  worker.answer(report);
+  expect(answers).toEqual([{ answer: report }]);
   expect(worker.ended).toBe(true);
   expect(resultsStore.getState()).toBe(before);
 });
 
 test('says nothing once it is ended', () => {
   end();
-  worker.onmessage?.({ data: { report } });
+  worker.answer(report);
   expect(worker.ended).toBe(true);
   expect(answers).toEqual([]);
 });
 
 test('a thread that dies is a problem in words', () => {
-  worker.onerror?.({ message: 'out of memory', preventDefault() {} });
-  expect(answers).toEqual([{ problem: 'out of memory' }]);
+  worker.breakDown('out of memory');
+  expect(answers).toEqual([{ error: new Error('out of memory') }]);
   expect(worker.ended).toBe(true);
+});
+
+test('one that never ends is ended after its limit, in words', () => {
+  vi.advanceTimersByTime(surveyLimitMs(station));
+  expect(worker.ended).toBe(true);
+  expect(answers).toEqual([{ error: new TookTooLong(surveyLimitMs(station)) }]);
 });

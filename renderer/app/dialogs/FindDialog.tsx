@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
 import { ChoiceDialog } from '../../widgets/ChoiceDialog.tsx';
 import './dialog.css';
 import { findChoices } from './find-choices.ts';
@@ -13,14 +13,18 @@ export function FindDialog() {
 
 function Open() {
   const station = useStation();
-  const report = useResults((r) => r.report);
+  const results = useShownResults();
   return (
     <ChoiceDialog
       title="Find"
       fieldLabel="Find a unit, port, cable, finding or action"
       placeholder="A unit, port, cable, finding or action"
-      choicesFor={(text) => findChoices(station, report, text)}
-      noneText="Nothing here has these words."
+      choicesFor={(text) => findChoices(station, results, text)}
+      noneText={
+        results.is === 'fresh' || results.is === 'passing'
+          ? 'Nothing here has these words.'
+          : 'Nothing here has these words. Findings are not computed.'
+      }
       onClose={closeFind}
     />
   );

@@ -1,7 +1,9 @@
-import { type Place, portName, type Station, type SurveyReport } from '../../../core/index.ts';
+import { type Place, portName, type Station } from '../../../core/index.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
 import { placeInView } from '../../canvas/laying/place-in-view.ts';
+import { ofAnyAge } from '../../store/computed.ts';
 import { allKinds } from '../../store/place-kind.ts';
+import type { Results } from '../../store/results.ts';
 import { showPlaces } from '../../store/view.ts';
 import { type Choice, hasWords } from '../../widgets/ChoiceDialog.tsx';
 import { namedActions } from '../editing/commands.ts';
@@ -12,8 +14,8 @@ const most = 60;
  * Units, ports, cables, findings and actions that have every word of the text, and units of the shelf to set down.
  * Everything there is for an empty text.
  */
-export const findChoices = (station: Station, report: SurveyReport | null, text: string): readonly Choice[] =>
-  allChoices(station, report)
+export const findChoices = (station: Station, results: Results, text: string): readonly Choice[] =>
+  allChoices(station, results)
     .filter(({ what, label }) => hasWords(`${what} ${label}`, text))
     .slice(0, most);
 
@@ -23,17 +25,18 @@ const placeChoice = (key: string, what: string, label: string, places: readonly 
   label,
   choose: () => {
     showPlaces(places);
-    if (places[0] && what !== 'finding') drawingView.focus(places[0]);
+    if (places[0] && !what.endsWith('finding')) drawingView.focus(places[0]);
   },
 });
 
-function allChoices(station: Station, report: SurveyReport | null): Choice[] {
+function allChoices(station: Station, results: Results): Choice[] {
   const units = station.units.map(({ id, name }) => placeChoice(id, 'unit', name, [{ unit: id }]));
   const cables = station.cables.map(({ id, number, a, b }) => {
     const label = `${number}, ${portName(station, a)} to ${portName(station, b)}`;
     return placeChoice(id, 'cable', label, [{ cable: id }]);
   });
-  const findings = (report?.findings ?? []).map(({ id, title, at }) => placeChoice(id, 'finding', title, at));
+  const finding = results.is === 'old' ? 'old finding' : 'finding';
+  const findings = (ofAnyAge(results)?.findings ?? []).map(({ id, title, at }) => placeChoice(id, finding, title, at));
   const ports = station.units.flatMap((unit) =>
     (station.kinds[unit.kind]?.ports ?? [])
       .filter((port) => port.label !== '')

@@ -1,6 +1,9 @@
 import { suggestedName } from '../../shell/files.ts';
 import { listsView, showTab } from '../../stages/cables/lists-view.ts';
+import { powerUpStore } from '../../stages/power-up/power-up-store.ts';
 import { currentStation } from '../../store/document.ts';
+import { resultsStore } from '../../store/results.ts';
+import { until } from '../../store/until.ts';
 import { showStage, viewStore } from '../../store/view.ts';
 import { tell } from '../dialogs/questions.ts';
 import { takeTyped } from '../editing/take-typed.ts';
@@ -32,6 +35,9 @@ async function showPrintable(): Promise<() => void> {
     showStage('cables');
     showTab('list');
   }
+  // Just after an edit what is shown is of the drawing before it. In a moment it is of now, or says that it is old.
+  await until(resultsStore, ({ is }) => is !== 'passing');
+  if (stage === 'power-up') await until(powerUpStore, ({ sheet }) => sheet.is !== 'passing');
   // The sheet is painted in the next frame.
   await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
   return () => {

@@ -1,37 +1,48 @@
 import { useMemo } from 'react';
 import type { Severity } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
-import { useResults } from '../../store/use-store.ts';
+import { ofAnyAge } from '../../store/computed.ts';
+import { useShownResults } from '../../store/use-store.ts';
 import { showStage } from '../../store/view.ts';
+import { AgeMark } from '../../widgets/AgeMark.tsx';
+import { AgeContext, notSince, oldWords } from '../../widgets/age-words.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 
 const pressing: readonly Severity[] = ['danger', 'fault', 'doubt'];
 
-/** How many dangers, faults and doubts are open, whatever stage is shown; a press goes to them. Nothing where none is. */
+/**
+ * How many dangers, faults and doubts are open, whatever stage is shown; a press goes to them. Nothing where none is;
+ * where that is not known, that it is not.
+ */
 export function OpenFindings() {
-  const report = useResults((r) => r.report);
-  const counts = useMemo(() => groupFindings(report?.findings ?? []).counts, [report]);
-  const open = pressing.filter((severity) => counts[severity] > 0);
-  if (open.length === 0) return null;
-  const worded = (severity: Severity) => `${severity}${counts[severity] === 1 ? '' : 's'}`;
+  const results = useShownResults();
+  const findings = ofAnyAge(results)?.findings;
+  const counts = useMemo(() => findings && groupFindings(findings).counts, [findings]);
+  const unknown = results.is === 'old' ? notSince(results) : results.is === 'missing' ? 'not computed' : null;
+  const open = pressing.filter((severity) => counts && counts[severity] > 0);
+  if (open.length === 0 && unknown === null) return null;
+  const worded = (severity: Severity) => `${counts?.[severity]} ${severity}${counts?.[severity] === 1 ? '' : 's'}`;
+  const said = open.length > 0 && `${unknown === null ? 'Open' : 'open before'}: ${open.map(worded).join(', ')}`;
+  const words = [unknown && `Findings ${unknown}`, said].filter(Boolean).join('; ');
   return (
-    <button
-      type="button"
-      className="top-findings"
-      title={`Open: ${open.map((severity) => `${counts[severity]} ${worded(severity)}`).join(', ')}`}
-      onClick={() => showStage('check')}
-    >
-      <span className="sr-only">Open: </span>
-      {open.map((severity) => (
-        <span key={severity}>
-          <span aria-hidden="true">
+    <AgeContext value={oldWords(results)}>
+      <button
+        type="button"
+        className={unknown === null ? 'top-findings' : 'top-findings not-computed'}
+        title={words}
+        onClick={() => showStage('check')}
+      >
+        {unknown !== null && <AgeMark size={15} />}
+        <span className="sr-only">{words}</span>
+        {open.length === 0 && <span aria-hidden="true">not computed</span>}
+        {open.map((severity) => (
+          <span key={severity} aria-hidden="true">
             <SeverityShape severity={severity} size={13} />
+            {counts?.[severity]}
           </span>
-          {counts[severity]}
-          <span className="sr-only"> {worded(severity)},</span>
-        </span>
-      ))}
-      <span className="sr-only"> go to Check</span>
-    </button>
+        ))}
+        <span className="sr-only">, go to Check</span>
+      </button>
+    </AgeContext>
   );
 }

@@ -1,5 +1,6 @@
 import { hookupsOf } from '../../../core/index.ts';
 import { askPaper } from '../../print/book/book-store.ts';
+import { isUnderWay, ofAnyAge } from '../../store/computed.ts';
 import { keydownsOf, useHookup, useKeydown } from '../../store/current.ts';
 import { isEdited } from '../../store/document.ts';
 import { useDocument, useResults, useStation, useView } from '../../store/use-store.ts';
@@ -48,8 +49,8 @@ export function TitleBar() {
 function SavedState() {
   const edited = useDocument(isEdited);
   const file = useDocument((d) => d.file?.name);
-  const running = useResults((r) => r.running);
-  const text = edited ? 'not saved yet' : file ? 'saved' : '';
+  const running = useResults(isUnderWay);
+  const text = edited ? 'not saved yet' : file ? 'saved' : '\u00a0';
   return (
     <span className="top-saved" title={file}>
       {text}
@@ -62,7 +63,7 @@ function LookedAt() {
   const station = useStation();
   const hookup = useHookup();
   const keydown = useKeydown();
-  const report = useResults((r) => r.report);
+  const report = useResults(ofAnyAge);
   const moment = useView((v) => v.moment);
   const controls = keydownsOf(report, hookup.id).map((k) => ({ id: k.control, label: k.controlName }));
   const hookups = hookupsOf(station).map((h) => ({ id: h.id, label: h.name }));

@@ -1,7 +1,9 @@
 import { Fragment } from 'react';
 import type { Cable } from '../../../core/index.ts';
+import { ofAnyAge } from '../../store/computed.ts';
 import { useHookup } from '../../store/current.ts';
 import { useResults, useStation, useView } from '../../store/use-store.ts';
+import { OldFigure } from '../../widgets/OldFigure.tsx';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { badgeOf } from '../cards/finding-index.ts';
 import type { Point } from '../routing/geometry.ts';
@@ -23,7 +25,7 @@ const at = ({ x, y }: Point) => ({ transform: `translate(-50%, -50%) translate($
 /** What lies on a cable: a flag at both ends, a badge where something is wrong with it, and what it carries. */
 export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
   const hookup = useHookup().id;
-  const badge = useResults((r) => (away ? undefined : badgeOf(r.report, hookup, cable.id)));
+  const badge = useResults((r) => (away ? undefined : badgeOf(ofAnyAge(r), hookup, cable.id)));
   const layer = useView((v) => v.stage === 'draw' || v.stage === 'check');
   const width = flagWidth(cable.number);
   const covered = useStation(
@@ -52,6 +54,7 @@ export function CableFlags({ cable, route, away, selected, pill, hot }: Props) {
       )}
       {pill && (
         <span className={`pill ${hot ? 'hot' : ''}`} style={at(pillSpot(route, spots))}>
+          <OldFigure />
           {pill}
         </span>
       )}

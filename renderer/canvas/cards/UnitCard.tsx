@@ -1,12 +1,14 @@
 import type { NodeProps } from '@xyflow/react';
 import { memo } from 'react';
 import { drawnKind, kindOf } from '../../../core/index.ts';
+import { ofAnyAge } from '../../store/computed.ts';
 import { useHookup, useOverlay } from '../../store/current.ts';
 import { useResults, useStation, useView } from '../../store/use-store.ts';
+import { OldFigure } from '../../widgets/OldFigure.tsx';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { useDrawing } from '../drawing-store.ts';
 import { sizeOf } from '../layout.ts';
-import { liveLine, ratingLine } from './figures.ts';
+import { hasLiveLine, liveLine, ratingLine } from './figures.ts';
 import { badgeOf } from './finding-index.ts';
 import { PortButton } from './PortButton.tsx';
 
@@ -19,6 +21,7 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
   const connectors = useStation((s) => s.connectors);
   const reading = useOverlay((o) => o?.units[id]);
   const live = useOverlay((o, report) => (kind ? liveLine(id, kind, o, report?.budget.loads ?? []) : ''));
+  const missing = useResults((r) => r.is === 'missing');
   const pulsing = useDrawing((d) => d.pulsing.has(id));
   const marked = useView((v) => v.hovered.some((p) => 'unit' in p && p.unit === id && !p.port));
   if (!unit || !kind) return null;
@@ -44,7 +47,13 @@ export const UnitCard = memo(function UnitCard({ id, selected }: NodeProps) {
         {unit.locked && <Lock />}
       </div>
       {rating && <p className="unit-figure">{rating}</p>}
-      {live && <p className="unit-figure live">{live}</p>}
+      {live && (
+        <p className="unit-figure live">
+          <OldFigure />
+          {live}
+        </p>
+      )}
+      {missing && hasLiveLine(kind) && <p className="unit-figure">not computed</p>}
       {kind.ports.map((port) => {
         const spot = size.ports.find((s) => s.id === port.id);
         const connector = connectors[port.connector];
@@ -67,7 +76,7 @@ const Lock = () => (
 
 function UnitBadge({ id }: { id: string }) {
   const hookup = useHookup().id;
-  const badge = useResults((r) => badgeOf(r.report, hookup, id));
+  const badge = useResults((r) => badgeOf(ofAnyAge(r), hookup, id));
   const layer = useView((v) => v.stage === 'draw' || v.stage === 'check');
   if (!badge || !layer) return null;
   return (

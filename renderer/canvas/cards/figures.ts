@@ -30,7 +30,7 @@ export function ratingLine(kind: UnitKind): string {
 }
 
 /** Whether a kind has something to say at a moment: it takes or gives current, or makes or ends RF. */
-const hasLiveLine = (kind: UnitKind): boolean =>
+export const hasLiveLine = (kind: UnitKind): boolean =>
   kind.elements.some((e) => (e.type === 'rfLoad' ? e.role !== 'receiver' : liveTypes.has(e.type)));
 
 const liveTypes: ReadonlySet<UnitElement['type']> = new Set(['supply', 'battery', 'load', 'converter', 'rfSource']);

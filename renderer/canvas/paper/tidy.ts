@@ -1,6 +1,8 @@
 import Elk, { type ELK, type ElkNode } from 'elkjs/lib/elk-api.js';
 import workerUrl from 'elkjs/lib/elk-worker.min.js?url';
 import { type Change, drawnKind, type Mark, type Station } from '../../../core/index.ts';
+import { inTime } from '../../worker/in-time.ts';
+import { surveyLimitMs } from '../../worker/limits.ts';
 import { onGrid } from '../cards/card-size.ts';
 import { cardsOf, type Positions, sizeOf } from '../layout.ts';
 import type { Card } from './arrange.ts';
@@ -48,7 +50,7 @@ export async function tidyChange(station: Station, ids?: readonly string[]): Pro
 async function groupMoves(elk: ELK, station: Station, group: readonly string[], moved: Positions) {
   const named = new Set(group);
   const locked = new Set(station.units.filter((u) => u.locked).map((u) => u.id));
-  const laid = await elk.layout(graphOf(station, named));
+  const laid = await inTime(elk.layout(graphOf(station, named)), surveyLimitMs(station));
   const places = (laid.children ?? []).map(({ id, x = 0, y = 0 }) => ({ id, position: { x, y } }));
   return settle(cardsOf(station, moved), places, (id) => named.has(id) && !locked.has(id));
 }

@@ -1,17 +1,21 @@
 import { useMemo } from 'react';
-import type { Finding } from '../../../core/index.ts';
+import type { Finding, SurveyReport } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
 import { placeName } from '../../stages/check/place-name.ts';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
+import { Aged } from '../../widgets/Aged.tsx';
+import { useIsOld } from '../../widgets/age-words.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 
 /** What is wrong with its reason and advice, what follows from it, and what the user lives with and why. */
-export function BookFindings() {
-  const report = useResults((r) => r.report);
-  const { open, accepted } = useMemo(() => groupFindings(report?.findings ?? []), [report]);
+export const BookFindings = () => <Aged of={useShownResults()}>{(report) => <Findings report={report} />}</Aged>;
+
+function Findings({ report }: { report: SurveyReport }) {
+  const isOld = useIsOld();
+  const { open, accepted } = useMemo(() => groupFindings(report.findings), [report]);
   return (
     <>
-      {open.length === 0 && <p>Nothing is wrong as far as this can be computed.</p>}
+      {open.length === 0 && !isOld && <p>Nothing is wrong as far as this can be computed.</p>}
       {open.map(({ finding, consequences }) => (
         <OnPaper key={finding.id} finding={finding}>
           <p>

@@ -1,16 +1,21 @@
-import { powerUpSheet, startOfRound } from '../../../core/index.ts';
+import { useStore } from 'zustand';
+import { type PowerUpSheet, startOfRound } from '../../../core/index.ts';
 import { PowerUpPartSection } from '../../stages/power-up/PowerUpPartSection.tsx';
 import { useStation } from '../../store/use-store.ts';
-
-/** Working the sheet out takes longer with the square of the units: beyond this nobody would wait for a book. */
-const mostUnits = 100;
+import { Aged } from '../../widgets/Aged.tsx';
+import { bookStore } from './book-store.ts';
+import { mostUnits } from './prepare-book.ts';
 
 /** The steps of a power-up with boxes to write in. */
 export function BookPowerUp() {
-  const station = useStation();
-  if (station.units.length > mostUnits)
+  const powerUp = useStore(bookStore, (s) => s.printing?.powerUp);
+  if (!powerUp)
     return <p>With more than {mostUnits} units the sheet takes minutes: print it from the stage Power-up.</p>;
-  const sheet = powerUpSheet(station);
+  return <Aged of={powerUp}>{(sheet) => <Steps sheet={sheet} />}</Aged>;
+}
+
+function Steps({ sheet }: { sheet: PowerUpSheet }) {
+  const station = useStation();
   if (sheet.parts.length === 0) return <p>Nothing gives power yet.</p>;
   const since = startOfRound(station);
   let number = 1;

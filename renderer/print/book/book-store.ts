@@ -1,4 +1,6 @@
 import { createStore } from 'zustand/vanilla';
+import type { PowerUpSheet } from '../../../core/index.ts';
+import type { Computed } from '../../store/computed.ts';
 
 export type PaperSize = 'a4' | 'letter';
 
@@ -17,17 +19,23 @@ export const partIds = [
 ] as const;
 export type PartId = (typeof partIds)[number];
 
-/** What is being put on paper. */
+/** What is to be put on paper. */
 export interface BookRequest {
   readonly parts: readonly PartId[];
   readonly paper: PaperSize;
+}
+
+/** The same with what was worked out for it. */
+export interface PreparedBook extends BookRequest {
+  /** Null where the book has no power-up sheet. */
+  readonly powerUp: Computed<PowerUpSheet> | null;
 }
 
 interface BookState {
   /** The dialog that asks what to print. */
   readonly asking: boolean;
   /** Set while the book is on the page, to be printed. */
-  readonly printing: BookRequest | null;
+  readonly printing: PreparedBook | null;
 }
 
 export const bookStore = createStore<BookState>(() => ({ asking: false, printing: null }));
@@ -36,4 +44,4 @@ const { setState } = bookStore;
 
 export const askPaper = () => setState({ asking: true });
 export const closePaper = () => setState({ asking: false });
-export const setPrinting = (printing: BookRequest | null) => setState({ printing });
+export const setPrinting = (printing: PreparedBook | null) => setState({ printing });

@@ -1,9 +1,11 @@
-import { readStation, type Station } from '../../../core/index.ts';
-import { documentStore, openDocument } from '../../store/document.ts';
+import { readStation } from '../../../core/index.ts';
+import { failureIn } from '../../store/computed.ts';
+import { openDocument } from '../../store/document.ts';
 import { resultsStore } from '../../store/results.ts';
 import { pngBase64, svgText } from '../drawing/drawing-picture.ts';
-import { painted } from '../print-book.ts';
-import { type PaperSize, partIds, setPrinting } from './book-store.ts';
+import { isBookThere, painted } from '../print-book.ts';
+import { type PaperSize, type PreparedBook, partIds, setPrinting } from './book-store.ts';
+import { prepareBook } from './prepare-book.ts';
 
 /** What the command line orders: it is in the page as a block of data. */
 interface Order {
@@ -33,13 +35,15 @@ async function make({ text, want, paper }: Order): Promise<string | null> {
   await document.fonts.ready;
   if (want === 'svg') return answer(base64Of(await svgText()));
   if (want === 'png') return answer(await pngBase64());
-  const problem = await surveyed(read.station);
-  if (problem) return problem;
-  setPrinting({ parts: partIds, paper });
+  const book = await new Promise<PreparedBook>((ready) => prepareBook({ parts: partIds, paper }, ready));
+  // A book to keep is of now, or there is none.
+  const failure = failureIn(resultsStore.getState()) ?? (book.powerUp && failureIn(book.powerUp));
+  if (failure) return `${failure.doing}: ${failure.words}`;
+  setPrinting(book);
   await painted();
   await document.fonts.ready;
   await painted();
-  return null;
+  return isBookThere() ? null : 'a part of it could not be drawn';
 }
 
 const base64Of = (text: string): string =>
@@ -53,18 +57,4 @@ function answer(base64: string): null {
   block.textContent = base64;
   document.body.append(block);
   return null;
-}
-
-/** Waits for the survey of the document; a sentence where it could not be made. */
-function surveyed(station: Station): Promise<string | null> {
-  return new Promise((resolve) => {
-    const look = () => {
-      const { station: done, running, problem } = resultsStore.getState();
-      if (done !== station || running || documentStore.getState().history.station !== station) return;
-      end();
-      resolve(problem);
-    };
-    const end = resultsStore.subscribe(look);
-    look();
-  });
 }

@@ -1,6 +1,7 @@
 import { useContext } from 'react';
 import { type BudgetSheetName, budgetSheet, type SurveyReport, writeCsv } from '../../../core/index.ts';
 import { exportOrTell } from '../../app/document/export-or-tell.ts';
+import { AgeContext } from '../../widgets/age-words.ts';
 import { exportName } from './export-name.ts';
 import { budgetIn, rfIn, type Shown, ShownContext } from './shown.ts';
 
@@ -19,26 +20,30 @@ const titles: Record<BudgetSheetName, string> = {
 /** Writes a table as it is shown, with plain numbers, for a spreadsheet. */
 export function ExportTable({ name }: { name: BudgetSheetName }) {
   const shown = useContext(ShownContext);
+  const old = useContext(AgeContext);
   if (!shown) return null;
   return (
     <button
       type="button"
       className="button export-button"
       aria-label={`Save ${titles[name]} as CSV`}
-      onClick={() => void exportOrTell(csvOf(shown, name), exportName(`${name}.csv`))}
+      onClick={() => void exportOrTell(csvOf(shown, old, name), exportName(`${name}.csv`))}
     >
       CSV
     </button>
   );
 }
 
-/** While other figures are supposed, the rows as drawn and those with them, told apart in the first column. */
-function csvOf({ hookup, report, other }: Shown, name: BudgetSheetName): string {
+/** While other figures are supposed, the rows as drawn and those with them, told apart in the first column; old ones too. */
+function csvOf({ hookup, report, other }: Shown, old: string | null, name: BudgetSheetName): string {
   const sheetOf = (r: SurveyReport) => budgetSheet(name, budgetIn(r, hookup.id), rfIn(r, hookup.id));
   const drawn = sheetOf(report);
-  if (!other) return writeCsv(drawn.head, drawn.rows);
+  if (!other && !old) return writeCsv(drawn.head, drawn.rows);
   return writeCsv(
     ['Figures', ...drawn.head],
-    [...drawn.rows.map((row) => ['as drawn', ...row]), ...sheetOf(other).rows.map((row) => ['what if', ...row])],
+    [
+      ...drawn.rows.map((row) => [old ?? 'as drawn', ...row]),
+      ...(other ? sheetOf(other).rows.map((row) => ['what if', ...row]) : []),
+    ],
   );
 }

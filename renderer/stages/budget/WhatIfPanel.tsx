@@ -11,7 +11,6 @@ interface Props {
   words: string;
   /** What follows from it besides figures. */
   consequence: string;
-  running: boolean;
   onSuppose: (supposed: Supposed) => void;
 }
 
@@ -22,7 +21,7 @@ const least = { volts: 0, watts: 0.001, charge: 0 } as const;
 const most = { volts: 1000, watts: 10_000, charge: 1 } as const;
 
 /** Other figures to try: they change what the budget shows and nothing else. */
-export function WhatIfPanel({ variables, supposed, words, consequence, running, onSuppose }: Props) {
+export function WhatIfPanel({ variables, supposed, words, consequence, onSuppose }: Props) {
   const sendShare = useStation((s) => s.plan.sendShare);
   const suppose = ({ figure, key }: Variable, value: number) =>
     onSuppose({ ...supposed, [figure]: { ...supposed[figure], [key]: value } });
@@ -57,7 +56,7 @@ export function WhatIfPanel({ variables, supposed, words, consequence, running, 
       </div>
       <p className="what-if-words" role="status">
         {words || 'Try other figures: the drawing stays as it is.'}
-        {words && <small>{running ? 'Computing…' : consequence}</small>}
+        {words && <small>{consequence}</small>}
       </p>
     </section>
   );

@@ -1,38 +1,50 @@
 import { useEffect, useState } from 'react';
 import { type Station, type Supposed, type SurveyReport, whatIf } from '../../../core/index.ts';
+import type { Failure } from '../../store/computed.ts';
+import { failureOf } from '../../worker/failure.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 
-export interface WhatIfAnswer {
-  /** Null while all is as drawn, and until the first answer is there. */
-  readonly report: SurveyReport | null;
-  readonly running: boolean;
-  readonly problem: string | null;
-}
+/** What other figures lead to. `waiting` where the drawn ones are not known, to tell them apart from. */
+export type WhatIfAnswer =
+  | { readonly is: 'as drawn' | 'waiting' | 'computing' }
+  /** Running while the next figures are being tried: for a moment the last ones stay. */
+  | { readonly is: 'there'; readonly report: SurveyReport; readonly running: boolean }
+  | { readonly is: 'missing'; readonly failure: Failure };
 
-const asDrawn: WhatIfAnswer = { report: null, running: false, problem: null };
+/** For so long what other figures led to stands in for the next ones. */
+const quietMs = 1000;
 
-/** Surveys the station with other figures in a thread of its own; neither the document nor its survey hears of it. */
-export function useWhatIf(station: Station, supposed: Supposed): WhatIfAnswer {
-  const [answer, setAnswer] = useState(asDrawn);
+/**
+ * Surveys the station with other figures in a thread of its own; neither the document nor its survey hears of it. Not
+ * while the drawn ones are old: the two would be of two drawings.
+ */
+export function useWhatIf(station: Station, supposed: Supposed, isOld: boolean): WhatIfAnswer {
+  const [answer, setAnswer] = useState<WhatIfAnswer>({ is: 'as drawn' });
   useEffect(() => {
     const other = whatIf(station, supposed);
-    if (other === station) {
-      setAnswer(asDrawn);
+    if (other === station || isOld) {
+      setAnswer({ is: other === station ? 'as drawn' : 'waiting' });
       return;
     }
-    // What is shown stays until the next is there.
-    setAnswer((last) => ({ ...last, running: true }));
-    return surveyAside(
+    setAnswer((last) => (last.is === 'there' ? { ...last, running: true } : { is: 'computing' }));
+    const slow = setTimeout(() => setAnswer({ is: 'computing' }), quietMs);
+    const end = surveyAside(
       other,
-      (found) =>
+      (reply) => {
+        clearTimeout(slow);
         setAnswer(
-          'report' in found
-            ? { report: found.report, running: false, problem: null }
-            : { report: null, running: false, problem: found.problem },
-        ),
+          'answer' in reply
+            ? { is: 'there', report: reply.answer, running: false }
+            : { is: 'missing', failure: failureOf('trying other figures', other, reply.error) },
+        );
+      },
       openWorker,
     );
-  }, [station, supposed]);
+    return () => {
+      clearTimeout(slow);
+      end();
+    };
+  }, [station, supposed, isOld]);
   return answer;
 }

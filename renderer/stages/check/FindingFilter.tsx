@@ -2,6 +2,7 @@ import { useId, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { type Severity, type Station, severities } from '../../../core/index.ts';
 import { useStation, useView } from '../../store/use-store.ts';
+import { useIsOld } from '../../widgets/age-words.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { filterFindings } from './filter-findings.ts';
 import { findingsView, showAll, showOnly, toggleSeverity, type Wanted } from './findings-view.ts';
@@ -29,6 +30,7 @@ export function FindingFilter({ all, hiddenCount }: { all: GroupedFindings; hidd
 
 function Severities({ counts }: { counts: Readonly<Record<Severity, number>> }) {
   const hidden = useStore(findingsView, (v) => v.hidden);
+  const isOld = useIsOld();
   return (
     <ul className="counts" aria-label="Open findings by severity">
       {severities.map((severity) => {
@@ -44,6 +46,7 @@ function Severities({ counts }: { counts: Readonly<Record<Severity, number>> }) 
               <span aria-hidden="true">
                 <SeverityShape severity={severity} size={12} />
               </span>
+              {isOld && 'was '}
               <b>{counts[severity]}</b> {severity}
             </button>
           </li>

@@ -1,7 +1,12 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
+import type { SurveyReport } from '../../../core/index.ts';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
-import { useResults, useStation } from '../../store/use-store.ts';
+import { timeOf } from '../../store/computed.ts';
+import { useShownResults, useStation } from '../../store/use-store.ts';
+import { Aged } from '../../widgets/Aged.tsx';
+import { AgeLine } from '../../widgets/AgeLine.tsx';
+import { useIsOld } from '../../widgets/age-words.ts';
 import { AcceptedList } from './AcceptedList.tsx';
 import { FindingFilter } from './FindingFilter.tsx';
 import { FindingItem } from './FindingItem.tsx';
@@ -14,42 +19,56 @@ import { Steady } from './Steady.tsx';
 
 /** What is wrong, worst first, each with its reason and its place. */
 export function FindingsSheet() {
-  const report = useResults((r) => r.report);
-  const problem = useResults((r) => r.problem);
+  const results = useShownResults();
+  // Beside the title, where there is room for it: the list does not move when it comes or goes.
+  const isOld = results.is === 'old';
+  return (
+    <Steady label="Findings" className="findings">
+      <div className="sheet-head findings-title">
+        <h2 tabIndex={-1}>Findings</h2>
+        {isOld && <AgeLine of={results}>Old, from {timeOf(results.at)}.</AgeLine>}
+      </div>
+      <PrintFrame title="Findings">
+        <Aged of={results} saidAbove={isOld}>
+          {(report) => <Findings report={report} />}
+        </Aged>
+      </PrintFrame>
+    </Steady>
+  );
+}
+
+function Findings({ report }: { report: SurveyReport }) {
+  const isOld = useIsOld();
   const station = useStation();
   const { hidden, about, typed } = useStore(findingsView);
-  const grouped = useMemo(() => groupFindings(report?.findings ?? []), [report]);
+  const grouped = useMemo(() => groupFindings(report.findings), [report]);
   const { open, accepted, hiddenCount } = useMemo(
     () => filterFindings(station, grouped, { hidden, about }),
     [station, grouped, hidden, about],
   );
-  const found = useMemo(() => new Set(report?.findings.map((f) => f.id)), [report]);
+  const found = useMemo(() => new Set(report.findings.map((f) => f.id)), [report]);
   const order = useRef<readonly string[]>([]);
   const listed = keepTyped(open, typed, order.current, found);
   useEffect(() => {
     order.current = listed.map((c) => c.finding.id);
   });
   return (
-    <Steady label="Findings" className="findings">
-      <div className="sheet-head">
-        <h2 tabIndex={-1}>Findings</h2>
-        {report && <FindingFilter all={grouped} hiddenCount={hiddenCount} />}
+    <>
+      <div className="findings-head">
+        <FindingFilter all={grouped} hiddenCount={hiddenCount} />
       </div>
-      <PrintFrame title="Findings">
-        {!report && !problem && <p className="soft">Computing…</p>}
-        {report && listed.length === 0 && (
-          <p className="findings-none">{noneWords(station.units.length === 0, hiddenCount)}</p>
-        )}
-        <ol>
-          {listed.map(({ finding, consequences, gone }) => (
-            <li key={finding.id}>
-              <FindingItem finding={finding} consequences={consequences} gone={gone} />
-            </li>
-          ))}
-        </ol>
-        <AcceptedList findings={accepted} />
-      </PrintFrame>
-    </Steady>
+      {listed.length === 0 && (hiddenCount > 0 || !isOld) && (
+        <p className="findings-none">{noneWords(station.units.length === 0, hiddenCount)}</p>
+      )}
+      <ol>
+        {listed.map(({ finding, consequences, gone }) => (
+          <li key={finding.id}>
+            <FindingItem finding={finding} consequences={consequences} gone={gone} />
+          </li>
+        ))}
+      </ol>
+      <AcceptedList findings={accepted} />
+    </>
   );
 }
 

@@ -1,10 +1,12 @@
 import { useEffect, useId, useMemo, useState } from 'react';
-import { describeChange, edit, type Finding } from '../../../core/index.ts';
+import { describeChange, edit, type Finding, type SurveyReport } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useResults, useStation } from '../../store/use-store.ts';
 import { keepMarked, lookAt, pointAt } from '../../store/view.ts';
+import { failureOf } from '../../worker/failure.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
+import type { Reply } from '../../worker/watched-thread.ts';
 import { fixEffect } from './fix-effect.ts';
 
 type Fix = NonNullable<Finding['fix']>;
@@ -14,7 +16,8 @@ export function FixPreview({ finding, fix }: { finding: Finding; fix: Fix }) {
   const id = useId();
   const station = useStation();
   // Until the survey of the newest document is there, a fix may be one for the document before it.
-  const isOutdated = useResults((r) => r.station !== station);
+  const age = useResults((r) => r.is);
+  const isOutdated = age !== 'fresh';
   const [shown, setShown] = useState(false);
   const lines = useMemo(() => describeChange(station, fix.change), [station, fix]);
   const places = useMemo(() => lines.flatMap((line) => line.at), [lines]);
@@ -63,7 +66,10 @@ export function FixPreview({ finding, fix }: { finding: Finding; fix: Fix }) {
           Do it
         </button>
       </span>
-      {shown && <Effect finding={finding} fix={fix} />}
+      {(age === 'old' || age === 'missing') && (
+        <p className="soft">It can be done once the drawing is computed as it is now.</p>
+      )}
+      {shown && !isOutdated && <Effect finding={finding} fix={fix} />}
     </section>
   );
 }
@@ -71,19 +77,18 @@ export function FixPreview({ finding, fix }: { finding: Finding; fix: Fix }) {
 /** Computed aside, with the fix made, while the document stays as it is. */
 function Effect({ finding, fix }: { finding: Finding; fix: Fix }) {
   const station = useStation();
-  const before = useResults((r) => r.report?.findings);
+  const before = useResults((r) => (r.is === 'fresh' ? r.value.findings : null));
   const [words, setWords] = useState('Computing what it does to the findings…');
-  useEffect(
-    () =>
-      surveyAside(
-        edit(station, fix.change),
-        (answer) => {
-          if ('problem' in answer) setWords(`The station with it could not be computed: ${answer.problem}.`);
-          else setWords(fixEffect(finding, before ?? [], answer.report.findings));
-        },
-        openWorker,
-      ),
-    [station, fix, finding, before],
-  );
+  useEffect(() => {
+    if (!before) return;
+    const other = edit(station, fix.change);
+    const tell = (reply: Reply<SurveyReport>) =>
+      setWords(
+        'answer' in reply
+          ? fixEffect(finding, before, reply.answer.findings)
+          : `What it does to the findings is not known. ${failureOf('trying a fix', other, reply.error).words}`,
+      );
+    return surveyAside(other, tell, openWorker);
+  }, [station, fix, finding, before]);
   return <p role="status">{words}</p>;
 }

@@ -1,6 +1,7 @@
 import { formatMs, formatWatts, type KeydownReport, type Lane } from '../../../core/index.ts';
 import { useHookup, useKeydown } from '../../store/current.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useShownResults } from '../../store/use-store.ts';
+import { Aged } from '../../widgets/Aged.tsx';
 import './strip.css';
 import { relayMargin } from './relay-margin.ts';
 import { ticksFor } from './ticks.ts';
@@ -9,14 +10,17 @@ import { ticksFor } from './ticks.ts';
 export function KeydownStrip() {
   const keydown = useKeydown();
   const hookup = useHookup();
-  const computed = useResults((r) => r.report !== null);
   return (
     <section className="strip" aria-label="Key-down">
-      {keydown ? (
-        <Lanes keydown={keydown} />
-      ) : (
-        computed && <p className="soft small">In “{hookup.name}” there is no key or other control to press.</p>
-      )}
+      <Aged of={useShownResults()}>
+        {() =>
+          keydown ? (
+            <Lanes keydown={keydown} />
+          ) : (
+            <p className="soft small">In “{hookup.name}” there is no key or other control to press.</p>
+          )
+        }
+      </Aged>
     </section>
   );
 }

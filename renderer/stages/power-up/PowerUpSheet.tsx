@@ -2,8 +2,12 @@ import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import type { PowerUpSheet as Sheet } from '../../../core/index.ts';
 import { printSheet } from '../../app/document/print-actions.ts';
+import { FailureLine } from '../../app/trouble/FailureLine.tsx';
 import { PrintFrame } from '../../print/PrintFrame.tsx';
+import { ofAnyAge } from '../../store/computed.ts';
 import { useDocument, useStation } from '../../store/use-store.ts';
+import { Aged } from '../../widgets/Aged.tsx';
+import { useIsOld } from '../../widgets/age-words.ts';
 import { openPowerUpWorker } from '../../worker/open-power-up-worker.ts';
 import { PowerUpPartSection } from './PowerUpPartSection.tsx';
 import { PowerUpProgress } from './PowerUpProgress.tsx';
@@ -16,7 +20,7 @@ import { shownSince } from './round.ts';
 export function PowerUpSheet() {
   useEffect(() => runPowerUp(openPowerUpWorker), []);
   const sheet = useStore(powerUpStore, (s) => s.sheet);
-  const problem = useStore(powerUpStore, (s) => s.problem);
+  const hookup = ofAnyAge(sheet)?.hookup;
   return (
     <aside className="sheet power-up" aria-label="Power-up">
       <div className="sheet-head">
@@ -25,8 +29,10 @@ export function PowerUpSheet() {
           Print the sheet
         </button>
       </div>
-      {problem && <p role="alert">{problem}</p>}
-      {sheet ? <Steps sheet={sheet} /> : !problem && <p className="soft">Working out the readings…</p>}
+      <PrintFrame title="Power-up sheet" of={hookup ? `Hook-up: ${hookup}` : ''}>
+        <Aged of={sheet}>{(value) => <Steps sheet={value} />}</Aged>
+        <FailureLine of={sheet} />
+      </PrintFrame>
     </aside>
   );
 }
@@ -36,11 +42,12 @@ function Steps({ sheet }: { sheet: Sheet }) {
   useDocument((d) => d.opened);
   const station = useStation();
   const since = shownSince(station);
+  const isOld = useIsOld();
   if (sheet.parts.length === 0)
-    return <p className="soft">Nothing gives power yet. Draw a supply, and what hangs on it.</p>;
+    return !isOld && <p className="soft">Nothing gives power yet. Draw a supply, and what hangs on it.</p>;
   let number = 1;
   return (
-    <PrintFrame title="Power-up sheet" of={`Hook-up: ${sheet.hookup}`}>
+    <>
       <PowerUpProgress sheet={sheet} since={since} />
       {sheet.first.length > 0 && (
         <section className="power-up-first">
@@ -67,6 +74,6 @@ function Steps({ sheet }: { sheet: Sheet }) {
           </ul>
         </section>
       )}
-    </PrintFrame>
+    </>
   );
 }

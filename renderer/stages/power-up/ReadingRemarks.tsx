@@ -33,8 +33,10 @@ export function ReadingRemarks({ step, expected, value }: Props) {
 
 function Causes({ step }: { step: string }) {
   const causes = useStore(powerUpStore, (s) => s.causes[step]);
-  const running = useStore(powerUpStore, (s) => s.running);
-  if (!causes) return running ? <p className="soft small">Looking for what would cause it…</p> : null;
+  const looking = useStore(powerUpStore, (s) => s.looking);
+  const failure = useStore(powerUpStore, (s) => s.causesFailure);
+  if (!causes && looking) return <p className="soft small">Looking for what would cause it…</p>;
+  if (!causes) return failure && <p className="small">What would cause it could not be worked out. {failure.words}</p>;
   if (causes.length === 0)
     return (
       <p className="small">No single fault of the drawing’s parts gives this. Read it again, and check the meter.</p>

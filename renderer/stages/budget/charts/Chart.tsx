@@ -1,5 +1,6 @@
-import { useId, useRef } from 'react';
+import { useContext, useId, useRef } from 'react';
 import { exportOrTell } from '../../../app/document/export-or-tell.ts';
+import { AgeContext } from '../../../widgets/age-words.ts';
 import { exportName } from '../export-name.ts';
 import './chart.css';
 import { standaloneSvg } from './standalone-svg.ts';
@@ -23,6 +24,9 @@ interface Props {
 export function Chart({ title, sentence, height, fileName, tools, note, children }: Props) {
   const id = useId();
   const svg = useRef<SVGSVGElement>(null);
+  // In the picture itself: it leaves as a file too.
+  const old = useContext(AgeContext);
+  const oldPx = old ? 20 : 0;
   const save = () => {
     if (svg.current) void exportOrTell(standaloneSvg(svg.current, title), exportName(`${fileName}.svg`));
   };
@@ -44,12 +48,23 @@ export function Chart({ title, sentence, height, fileName, tools, note, children
           </button>
         </span>
       </div>
-      <svg ref={svg} className="chart-picture" viewBox={`0 0 ${chartWidth} ${height}`} role="img" aria-label={sentence}>
+      <svg
+        ref={svg}
+        className="chart-picture"
+        viewBox={`0 ${-oldPx} ${chartWidth} ${height + oldPx}`}
+        role="img"
+        aria-label={old ? `${old}. ${sentence}` : sentence}
+      >
         <defs>
           <pattern id={`${id}-hatch`} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <path d="M0 0V5" className="chart-hatch" />
           </pattern>
         </defs>
+        {old && (
+          <text x={0} y={-6} className="chart-old">
+            {old}
+          </text>
+        )}
         {children(`url(#${id}-hatch)`)}
       </svg>
       {note && <p className="chart-note">{note}</p>}

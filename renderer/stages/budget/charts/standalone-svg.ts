@@ -16,7 +16,7 @@ const plain: Record<string, string> = {
 /** The text of an SVG file that shows a chart as it is on the screen, with all that it needs inside. */
 export function standaloneSvg(chart: SVGSVGElement, title: string): string {
   const copy = chart.cloneNode(true) as SVGSVGElement;
-  const { width, height } = chart.viewBox.baseVal;
+  const { x, y, width, height } = chart.viewBox.baseVal;
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width));
   copy.setAttribute('height', String(height));
@@ -25,8 +25,8 @@ export function standaloneSvg(chart: SVGSVGElement, title: string): string {
   const name = document.createElementNS(copy.namespaceURI, 'title');
   name.textContent = title;
   const paper = document.createElementNS(copy.namespaceURI, 'rect');
-  for (const [key, value] of Object.entries({ width: '100%', height: '100%', fill: '#fff' })) {
-    paper.setAttribute(key, value);
+  for (const [key, value] of Object.entries({ x, y, width, height, fill: '#fff' })) {
+    paper.setAttribute(key, String(value));
   }
   copy.prepend(name, rules, paper);
   return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(copy)}\n`;

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { OldFigure } from '../../../widgets/OldFigure.tsx';
 
 interface Props {
   title: string;
@@ -18,6 +19,7 @@ export function BudgetTable({ title, columns, tools, numbersOnly = false, childr
     <section aria-labelledby={id} className="budget-part">
       <div className="budget-part-head">
         <h3 className="table-title" id={id}>
+          <OldFigure />
           {title}
         </h3>
         {tools}

@@ -7,6 +7,8 @@ import {
   formatWatts,
   type PortClass,
 } from '../../../../core/index.ts';
+import { useShownResults } from '../../../store/use-store.ts';
+import { AgeLine } from '../../../widgets/AgeLine.tsx';
 import { useBothMoments } from '../unit/use-both-moments.ts';
 
 type Row = readonly [name: string, text: (reading: CableReading) => string];
@@ -25,14 +27,22 @@ const dc: readonly Row[] = [
 /** What a cable carries in receive and in sending. */
 export function CableCarries({ cable, kind }: { cable: Cable; kind: PortClass }) {
   const { receive, sending } = useBothMoments();
+  const age = <AgeLine of={useShownResults()} />;
   const now = receive?.cables[cable.id];
-  if (!receive) return null;
+  if (!receive)
+    return (
+      <section>
+        <h3>What it carries</h3>
+        {age}
+      </section>
+    );
   if (!now) return <p className="soft small">Not plugged in for the hook-up looked at.</p>;
   const later = sending?.cables[cable.id];
   const rows = kind === 'rf' ? [...rf, ...dc] : dc;
   return (
     <section>
       <h3>What it carries</h3>
+      {age}
       <table className="live">
         <thead>
           <tr>

@@ -8,13 +8,14 @@ import {
   type UnitKind,
   wattsFromDbm,
 } from '../../../../core/index.ts';
+import { useShownResults } from '../../../store/use-store.ts';
+import { AgeLine } from '../../../widgets/AgeLine.tsx';
 import { useBothMoments } from './use-both-moments.ts';
 
 /** Volts, amperes and RF at each port of a unit, in receive and sending. */
 export function UnitLive({ unit, kind }: { unit: Unit; kind: UnitKind }) {
   const { receive, sending } = useBothMoments();
-  if (!receive) return null;
-  const cell = (port: string, overlay: typeof receive | null) => {
+  const cell = (port: string, overlay: typeof receive) => {
     const lines = readingLines(
       overlay?.ports[`${unit.id}.${port}`],
       kind.ports.find((p) => p.id === port)?.class === 'rf',
@@ -24,24 +25,27 @@ export function UnitLive({ unit, kind }: { unit: Unit; kind: UnitKind }) {
   return (
     <section>
       <h3>At its ports</h3>
-      <table className="live">
-        <thead>
-          <tr>
-            <th scope="col">Port</th>
-            <th scope="col">Receive</th>
-            <th scope="col">Sending</th>
-          </tr>
-        </thead>
-        <tbody>
-          {kind.ports.map((port) => (
-            <tr key={port.id}>
-              <th scope="row">{port.label || 'port'}</th>
-              <td>{cell(port.id, receive)}</td>
-              <td>{cell(port.id, sending)}</td>
+      <AgeLine of={useShownResults()} />
+      {receive && (
+        <table className="live">
+          <thead>
+            <tr>
+              <th scope="col">Port</th>
+              <th scope="col">Receive</th>
+              <th scope="col">Sending</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {kind.ports.map((port) => (
+              <tr key={port.id}>
+                <th scope="row">{port.label || 'port'}</th>
+                <td>{cell(port.id, receive)}</td>
+                <td>{cell(port.id, sending)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
     </section>
   );
 }
