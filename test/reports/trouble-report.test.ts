@@ -18,7 +18,7 @@ describe('the report on a fault of the program', () => {
   });
 
   it.each([
-    ['a path', 'at f (/home/somebody/x/a.ts:3:1)', 'at f (a.ts:3:1)'],
+    ['a path', 'at f (/srv/somebody/x/a.ts:3:1)', 'at f (a.ts:3:1)'],
     ['a drive', 'at C:\\Users\\somebody\\a.ts:3', 'at a.ts:3'],
     ['an address', 'at https://desk.example/b/a.js:3', 'at a.js:3'],
     ['an address with a port', 'at f (http://desk.example:8080/b/a.js:3:1)', 'at f (a.js:3:1)'],

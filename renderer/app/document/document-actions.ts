@@ -7,7 +7,7 @@ import { ask, tell } from '../dialogs/questions.ts';
 import { takeTyped } from '../editing/take-typed.ts';
 import { sampleText } from './samples.ts';
 import { createSaving } from './saving.ts';
-import { tellRemarks } from './tell-problems.ts';
+import { tellRemarks, tellUnsaveable } from './tell-problems.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
 export async function newStation() {
@@ -57,7 +57,7 @@ export async function showText(text: string, file: DocumentFile | null) {
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 
-const saving = createSaving(stationFiles);
+const saving = createSaving(stationFiles, tellUnsaveable);
 
 /** Writes the document, with what is being typed; true when it is in its file. */
 export function save(askWhere = false): Promise<boolean> {

@@ -1,11 +1,10 @@
-import { type Station, savedText } from '../../../core/index.ts';
+import { type Problem, type Station, savedText } from '../../../core/index.ts';
 import type { StationFiles } from '../../shell/station-files.ts';
 import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation, type DocumentFile, documentStore, markSaved } from '../../store/document.ts';
 import { tell } from '../dialogs/questions.ts';
 import { inTurn } from '../in-turn.ts';
 import { decideOnChange } from './changed-file.ts';
-import { tellUnsaveable } from './tell-problems.ts';
 
 interface Saving {
   /** Writes the document; true when it is in its file. Never fails in silence. */
@@ -14,15 +13,18 @@ interface Saving {
   look(): Promise<void>;
 }
 
+/** Tells the user why the document is not written: it could not be opened again. */
+type TellUnsaveable = (station: Station, problems: readonly Problem[]) => Promise<void>;
+
 /** Saving into these files. Saves, and looks at the file, come one after the other. */
-export function createSaving(files: StationFiles): Saving {
+export function createSaving(files: StationFiles, tellUnsaveable: TellUnsaveable): Saving {
   const oneAtATime = inTurn();
   let waiting: { readonly station: Station; readonly saved: Promise<boolean> } | null = null;
 
   async function write(askWhere: boolean): Promise<boolean> {
     const station = currentStation();
     const { file } = documentStore.getState();
-    const saved = await writeOrSay(files, station, file, askWhere);
+    const saved = await writeOrSay(station, file, askWhere);
     if (saved === null) return false;
     if ('error' in saved) {
       await tell('Not saved', saved.error);
@@ -34,6 +36,19 @@ export function createSaving(files: StationFiles): Saving {
     }
     markSaved(station, saved);
     return true;
+  }
+
+  async function writeOrSay(station: Station, file: DocumentFile | null, askWhere: boolean) {
+    try {
+      const written = savedText(station);
+      if ('text' in written)
+        return await files.save({ text: written.text, file, suggestedName: suggestedName(station.title), askWhere });
+      await tellUnsaveable(station, written.problems);
+      return null;
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      return { error: `The station could not be saved: ${reason}. It is still on the screen.` };
+    }
   }
 
   return {
@@ -56,17 +71,4 @@ export function createSaving(files: StationFiles): Saving {
         if (decision !== 'nothing') await write(decision === 'elsewhere');
       }),
   };
-}
-
-async function writeOrSay(files: StationFiles, station: Station, file: DocumentFile | null, askWhere: boolean) {
-  try {
-    const written = savedText(station);
-    if ('text' in written)
-      return await files.save({ text: written.text, file, suggestedName: suggestedName(station.title), askWhere });
-    await tellUnsaveable(station, written.problems);
-    return null;
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return { error: `The station could not be saved: ${reason}. It is still on the screen.` };
-  }
 }
