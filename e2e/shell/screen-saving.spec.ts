@@ -2,6 +2,7 @@ import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:
 import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { readStation, type Station, writeStation } from '../../core/index.ts';
+import { unit } from '../drawing.ts';
 import type { Shell } from './launch.ts';
 import { answerQuestions, chooseMenu, expect, onEachShell, test, windowTitles } from './test.ts';
 
@@ -26,6 +27,9 @@ const theirs: Station = {
 };
 
 onEachShell(() => {
+  // Each starts the whole program.
+  test.slow();
+
   /** The hut in a file of the test's own, shown by the app. */
   async function showHut(folder: string, startApp: (...args: string[]) => Promise<Shell>) {
     const file = path.join(folder, 'hut.station.json');
@@ -67,11 +71,11 @@ onEachShell(() => {
     const asked = dialog(page, 'hut.station.json was changed by somebody else');
     await expect(asked.getByRole('listitem')).toHaveText(['Paddle: name Paddle → Bug key']);
     await asked.getByRole('button', { name: 'Load what is in the file' }).click();
-    await expect(page.getByText('Bug key').first()).toBeVisible();
+    await expect(unit(page, 'Bug key')).toBeVisible();
     await expect.poll(() => windowTitles(shell)).toEqual(['hut.station.json - Stationwright']);
     await page.getByRole('main').click({ position: { x: 5, y: 5 } });
     await chooseMenu(shell, 'undo');
-    await expect(page.getByText('Bug key')).toHaveCount(0);
+    await expect(unit(page, 'Bug key')).toHaveCount(0);
     await chooseMenu(shell, 'save');
     await expect.poll(() => readFile(file)).toEqual(hut);
   });

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStation, type Station, writeStation } from '../../core/index.ts';
 import { questionStore } from '../../renderer/app/dialogs/questions.ts';
-import { lookAtFile, save } from '../../renderer/app/document/document-actions.ts';
+import { createSaving } from '../../renderer/app/document/saving.ts';
 import type { FileChanged, FileStamp } from '../../renderer/shell/bridge.ts';
-import { stationFiles } from '../../renderer/shell/files.ts';
+import type { StationFiles } from '../../renderer/shell/station-files.ts';
 import {
   change,
   currentStation,
@@ -20,20 +20,15 @@ const retitle = (title: string) => change({ type: 'describe', set: { title } });
 const edited = () => isEdited(documentStore.getState());
 const named = (title: string): Station => ({ ...createStation(), title });
 
-const saving = vi.spyOn(stationFiles, 'save');
-const looking = vi.spyOn(stationFiles, 'look');
+const saving = vi.fn<StationFiles['save']>();
+const looking = vi.fn<StationFiles['look']>();
+const { save: saveTo, look } = createSaving({ open: async () => null, save: saving, look: looking });
+const save = () => saveTo(false);
 
-beforeEach(() => {
-  vi.stubGlobal('window', {});
-  vi.stubGlobal('document', { activeElement: null });
-  vi.stubGlobal('HTMLInputElement', class {});
-  vi.stubGlobal('HTMLTextAreaElement', class {});
-  openDocument(named('Desk'), file);
-});
+beforeEach(() => openDocument(named('Desk'), file));
 afterEach(() => {
   saving.mockReset();
   looking.mockReset();
-  vi.unstubAllGlobals();
 });
 
 /** Waits for the question that begins so, and gives this answer. */
@@ -100,7 +95,7 @@ describe('a file that somebody else has written to', () => {
 
   it('tells what loading it would change, and keeps mine as unsaved', async () => {
     looking.mockResolvedValueOnce(found(named('Theirs')));
-    const looked = lookAtFile();
+    const looked = look();
     const question = await answer('changed by somebody else', 'mine');
     expect(question?.lines).toEqual(['Station: title “Desk” → “Theirs”']);
     await looked;
@@ -113,7 +108,7 @@ describe('a file that somebody else has written to', () => {
   it('is loaded as a step, which undo takes back', async () => {
     retitle('Mine');
     looking.mockResolvedValueOnce(found(named('Theirs')));
-    const looked = lookAtFile();
+    const looked = look();
     await answer('changed by somebody else', 'load');
     await looked;
     expect(currentStation().title).toBe('Theirs');
@@ -146,7 +141,7 @@ describe('a file that somebody else has written to', () => {
 
   it('is saved anew where it is gone, after a sentence, and unsaved until then', async () => {
     looking.mockResolvedValueOnce({ changed: null, text: null });
-    const looked = lookAtFile();
+    const looked = look();
     await answer('desk.station.json is gone', 'nothing');
     await looked;
     expect(edited()).toBe(true);

@@ -1,20 +1,12 @@
-import { readStation, type Station, writeStation } from '../../../core/index.ts';
-import { stationFiles, suggestedName } from '../../shell/files.ts';
+import { readStation } from '../../../core/index.ts';
+import { stationFiles } from '../../shell/files.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
-import {
-  currentStation,
-  type DocumentFile,
-  documentStore,
-  isEdited,
-  markSaved,
-  openDocument,
-} from '../../store/document.ts';
+import { currentStation, type DocumentFile, documentStore, isEdited, openDocument } from '../../store/document.ts';
 import { resetView, showStage } from '../../store/view.ts';
 import { ask, tell } from '../dialogs/questions.ts';
 import { takeTyped } from '../editing/take-typed.ts';
-import { inTurn } from '../in-turn.ts';
-import { decideOnChange } from './changed-file.ts';
 import { sampleText } from './samples.ts';
+import { createSaving } from './saving.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
 export async function newStation() {
@@ -63,60 +55,16 @@ export async function showText(text: string, file: DocumentFile | null) {
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 
+const saving = createSaving(stationFiles);
+
 /** Writes the document, with what is being typed; true when it is in its file. */
 export function save(askWhere = false): Promise<boolean> {
   takeTyped();
-  const station = currentStation();
-  // Asked for twice at once (a key held down): that is one save, and one question where to.
-  if (!askWhere && waiting?.station === station) return waiting.saved;
-  const saved = oneAtATime(() => write(askWhere)).finally(() => {
-    if (waiting?.saved === saved) waiting = null;
-  });
-  if (!askWhere) waiting = { station, saved };
-  return saved;
+  return saving.save(askWhere);
 }
 
 /** Looks whether somebody else has changed the file, as the window comes to the front. */
-export const lookAtFile = (): Promise<void> =>
-  oneAtATime(async () => {
-    const { file } = documentStore.getState();
-    const found = file && (await stationFiles.look(file));
-    if (!found || documentStore.getState().file !== file) return;
-    const decision = await decideOnChange(file, found, false);
-    if (decision !== 'nothing') await write(decision === 'elsewhere');
-  });
-
-/** Saves and looks at the file come one after the other. */
-const oneAtATime = inTurn();
-let waiting: { readonly station: Station; readonly saved: Promise<boolean> } | null = null;
-
-async function write(askWhere: boolean): Promise<boolean> {
-  const station = currentStation();
-  const { file } = documentStore.getState();
-  const saved = await writeOrSay(station, file, askWhere);
-  if (saved === null) return false;
-  if ('error' in saved) {
-    await tell('Not saved', saved.error);
-    return false;
-  }
-  if ('changed' in saved) {
-    const decision = file ? await decideOnChange(file, saved, true) : 'elsewhere';
-    return decision !== 'nothing' && write(decision === 'elsewhere');
-  }
-  markSaved(station, saved);
-  return true;
-}
-
-/** What went wrong is said, whatever it is: a save never ends in silence. */
-async function writeOrSay(station: Station, file: DocumentFile | null, askWhere: boolean) {
-  try {
-    const text = writeStation(station);
-    return await stationFiles.save({ text, file, suggestedName: suggestedName(station.title), askWhere });
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return { error: `The station could not be saved: ${reason}. It is still on the screen.` };
-  }
-}
+export const lookAtFile = saving.look;
 
 /** Whether another document may take this one's place. */
 export async function mayReplace(): Promise<boolean> {

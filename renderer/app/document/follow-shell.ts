@@ -3,7 +3,7 @@ import { entryOf } from '../../shell/kept/desktop-kept-work.ts';
 import type { KeptWork } from '../../shell/kept/kept-work.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import { currentStation, documentStore, isEdited } from '../../store/document.ts';
-import { typedStore } from '../../store/typed.ts';
+import { isTyped, typedStore } from '../../store/typed.ts';
 import { tell } from '../dialogs/questions.ts';
 import { obey } from '../editing/commands.ts';
 import { takeTyped } from '../editing/take-typed.ts';
@@ -13,14 +13,14 @@ import { judge, offerKept, restore } from './offer-kept.ts';
 /** Ties the screen to the desktop shell: menu, files that arrive, title and edited mark, and what it had before. */
 export async function followShell(bridge: DesktopBridge, work: KeptWork) {
   bridge.onCommand(obey);
-  bridge.onSaveToClose(() => void save().then((saved) => bridge.saveEnded({ saved })));
+  bridge.onSaveToClose(() => void saveToClose(bridge));
   bridge.onOpened((file) => void openDropped(asOpened(file)));
   bridge.onProblem((problem) => void tell('Not opened', problem.error));
   const report = () => {
     const state = documentStore.getState();
     const path = typeof state.file?.place === 'string' ? state.file.place : null;
     // What is in a field and no step yet would be lost with the window as well.
-    const edited = isEdited(state) || typedStore.getState().fields > 0;
+    const edited = isEdited(state) || isTyped();
     bridge.setDocumentState({ name: state.file?.name ?? currentStation().title, path, edited });
   };
   // Asked first: until it is answered, the shell goes by what the window had before a crash.
@@ -30,6 +30,17 @@ export async function followShell(bridge: DesktopBridge, work: KeptWork) {
   report();
   await show(first, work);
   await offerKept(work, true);
+}
+
+async function saveToClose(bridge: DesktopBridge) {
+  const saved = await save();
+  await bridge.saveEnded({ saved });
+  // The window stays then, and this says why.
+  if (saved && isTyped())
+    await tell(
+      'Saved, but not closed',
+      'Something that you have entered is not taken over yet. Take it over or cancel it, then close.',
+    );
 }
 
 async function show(first: FirstDocument, work: KeptWork) {
@@ -60,6 +71,6 @@ export function followBrowser() {
   report();
   window.addEventListener('beforeunload', (event) => {
     takeTyped();
-    if (isEdited(documentStore.getState())) event.preventDefault();
+    if (isEdited(documentStore.getState()) || isTyped()) event.preventDefault();
   });
 }

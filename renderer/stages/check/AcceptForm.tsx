@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { useStore } from 'zustand';
 import { acceptFinding, type Finding } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
+import { useTyped } from '../../store/typed.ts';
 import { useStation } from '../../store/use-store.ts';
 import { findingsView, forgetReason, typeReason } from './findings-view.ts';
 
@@ -16,6 +17,7 @@ export function AcceptForm({ finding, gone = false }: Props) {
   const id = useId();
   const reason = useStore(findingsView, (v) => v.typed[finding.id]?.text);
   const earlier = useStation((s) => s.accepted.find((a) => a.finding === finding.id)?.reason);
+  useTyped(Boolean(reason?.trim()));
   if (reason === undefined) {
     return (
       <>

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { ask } from '../../app/dialogs/questions.ts';
 import { CardPreview } from '../../canvas/cards/CardPreview.tsx';
+import { useTyped } from '../../store/typed.ts';
 import { ActorsSection } from './sections/ActorsSection.tsx';
 import { ElementsSection } from './sections/ElementsSection.tsx';
 import './kinds.css';
@@ -26,6 +27,7 @@ function Open() {
   const dialog = useRef<HTMLDialogElement>(null);
   const editing = useEditing();
   const { kind, connectors, problems } = editing;
+  useTyped(kind !== editing.before);
   useEffect(() => dialog.current?.showModal(), []);
   const onKeyDown = (event: React.KeyboardEvent) => {
     if (event.key !== 'Escape') return;

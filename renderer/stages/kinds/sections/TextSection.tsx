@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { type Problem, readKind, writeKind } from '../../../../core/index.ts';
+import { useTyped } from '../../../store/typed.ts';
 import { editKind, useEditing } from '../kind-editor.ts';
 
 /** All of it as the text of its file, for what is quicker to write than to click. */
@@ -7,6 +8,7 @@ export function TextSection() {
   const { kind, connectors } = useEditing();
   const [typed, setTyped] = useState<string | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
+  useTyped(typed !== null);
   const take = () => {
     const read = readKind(typed ?? '');
     if ('problems' in read) return setProblems(read.problems);

@@ -1,0 +1,68 @@
+import { type Station, writeStation } from '../../../core/index.ts';
+import type { StationFiles } from '../../shell/station-files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
+import { currentStation, type DocumentFile, documentStore, markSaved } from '../../store/document.ts';
+import { tell } from '../dialogs/questions.ts';
+import { inTurn } from '../in-turn.ts';
+import { decideOnChange } from './changed-file.ts';
+
+interface Saving {
+  /** Writes the document; true when it is in its file. Never fails in silence. */
+  save(askWhere: boolean): Promise<boolean>;
+  /** Looks whether somebody else has changed the file. */
+  look(): Promise<void>;
+}
+
+/** Saving into these files. Saves, and looks at the file, come one after the other. */
+export function createSaving(files: StationFiles): Saving {
+  const oneAtATime = inTurn();
+  let waiting: { readonly station: Station; readonly saved: Promise<boolean> } | null = null;
+
+  async function write(askWhere: boolean): Promise<boolean> {
+    const station = currentStation();
+    const { file } = documentStore.getState();
+    const saved = await writeOrSay(files, station, file, askWhere);
+    if (saved === null) return false;
+    if ('error' in saved) {
+      await tell('Not saved', saved.error);
+      return false;
+    }
+    if ('changed' in saved) {
+      const decision = file ? await decideOnChange(file, saved, true) : 'elsewhere';
+      return decision !== 'nothing' && write(decision === 'elsewhere');
+    }
+    markSaved(station, saved);
+    return true;
+  }
+
+  return {
+    save(askWhere) {
+      const station = currentStation();
+      // Asked for twice at once (a key held down): that is one save, and one question where to.
+      if (!askWhere && waiting?.station === station) return waiting.saved;
+      const saved = oneAtATime(() => write(askWhere)).finally(() => {
+        if (waiting?.saved === saved) waiting = null;
+      });
+      if (!askWhere) waiting = { station, saved };
+      return saved;
+    },
+    look: () =>
+      oneAtATime(async () => {
+        const { file } = documentStore.getState();
+        const found = file && (await files.look(file));
+        if (!found || documentStore.getState().file !== file) return;
+        const decision = await decideOnChange(file, found, false);
+        if (decision !== 'nothing') await write(decision === 'elsewhere');
+      }),
+  };
+}
+
+async function writeOrSay(files: StationFiles, station: Station, file: DocumentFile | null, askWhere: boolean) {
+  try {
+    const text = writeStation(station);
+    return await files.save({ text, file, suggestedName: suggestedName(station.title), askWhere });
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    return { error: `The station could not be saved: ${reason}. It is still on the screen.` };
+  }
+}
