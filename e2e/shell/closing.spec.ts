@@ -16,6 +16,9 @@ import {
 } from './test.ts';
 
 onEachShell(() => {
+  // Some wait for a screen that never answers.
+  test.slow();
+
   const edited = { name: 'shack', path: null, edited: true };
 
   test('the title says what is open and whether it is edited', async ({ start }) => {

@@ -27,6 +27,15 @@ describe('a file since it was read', () => {
     expect(await changedSince(at('b.json'), stamp)).toMatchObject({ text: 'b.json' });
   });
 
+  it('is read when whoever writes it has done so', async () => {
+    writeFileSync(at('a.json'), 'mine');
+    const stamp = await fileStamp(at('a.json'));
+    writeFileSync(at('a.json'), '');
+    const looked = changedSince(at('a.json'), stamp);
+    setTimeout(() => writeFileSync(at('a.json'), 'all of theirs'), 10);
+    expect(await looked).toEqual({ changed: await fileStamp(at('a.json')), text: 'all of theirs' });
+  });
+
   it('may hold no text, or be gone with its folder', async () => {
     mkdirSync(at('stick'));
     writeFileSync(at('stick/a.json'), 'mine');
