@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import type { Station, UnitKind } from '../../core/index.ts';
 import { questionStore } from '../../renderer/app/dialogs/questions.ts';
 import { addCopies } from '../../renderer/app/editing/edit-actions.ts';
@@ -14,7 +14,7 @@ it('units of another station come with their cables', () => {
   expect(currentStation().cables).toHaveLength(hut.cables.length);
 });
 
-it('units whose cables need a port that their kind has not here stay out, with a sentence and the places', () => {
+it('units whose cables need a port that their kind has not here stay out, with a sentence and the places', async () => {
   const kind = hut.kinds.keyer as UnitKind;
   const other: Station = {
     ...hut,
@@ -28,7 +28,6 @@ it('units whose cables need a port that their kind has not here stay out, with a
   const before = currentStation();
   addCopies('Paste', hut, ids);
   expect(currentStation()).toBe(before);
-  const { question } = questionStore.getState();
-  expect(question?.title).toBe('Paste: not done');
-  expect(question?.problems?.[0]?.message).toMatch(/has no port/);
+  await vi.waitFor(() => expect(questionStore.getState().question?.title).toBe('Paste: not done'));
+  expect(questionStore.getState().question?.problems?.[0]?.message).toMatch(/has no port/);
 });
