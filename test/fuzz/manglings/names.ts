@@ -19,6 +19,8 @@ const shown = new Set([
   'standard',
 ]);
 
+const isWord = (value: Json | undefined): boolean => typeof value === 'string' && /^[\w.-]+$/.test(value);
+
 const isShown = (spot: Spot): boolean => shown.has(String(spot.key)) && typeof valueAt(spot) === 'string';
 
 /** What people and their clipboards put into names. */
@@ -78,9 +80,7 @@ export const names: readonly Mangling[] = [
   {
     name: 'an id that every object has, in one place',
     inDocument: (document, random) => {
-      const spot = random.pick(
-        spotsOf(document).filter((s) => /^[\w.-]+$/.test(String(valueAt(s))) && typeof valueAt(s) === 'string'),
-      );
+      const spot = random.pick(spotsOf(document).filter((s) => isWord(valueAt(s))));
       if (spot) put(spot, random.one(inherited));
     },
   },
