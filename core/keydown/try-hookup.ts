@@ -1,6 +1,7 @@
+import { shareOfRating } from '../catalog/wire/fuses.ts';
 import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
-import type { Circuit, Resistor } from '../circuit/circuit.ts';
+import type { Circuit } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
@@ -89,7 +90,7 @@ function worstFuse(circuit: Circuit, reach: Reach, open: ReadonlySet<number>): {
   circuit.parts.forEach((part, i) => {
     if (part.kind !== 'resistor' || !part.fuse || open.has(i)) return;
     const amps = Math.abs(reach.dc.ampsIn(i));
-    const ratio = amps / (part as Resistor & { fuse: { ratedAmps: number } }).fuse.ratedAmps;
+    const ratio = shareOfRating(amps, part.fuse.ratedAmps);
     if (ratio > opensAbove && (!worst || ratio > worst.ratio)) worst = { part: i, amps, ratio };
   });
   return worst;

@@ -68,3 +68,6 @@ export const fuseColour = (rating: number, family: FuseFamily = 'blade'): string
  */
 export const fuseBreakingAmps = (rating: number, family: FuseFamily = 'blade'): number =>
   family === 'blade' ? 1000 : Math.max(35, 10 * rating);
+
+/** The share of its rating that a fuse carries; one of no rating at all is beyond it with any current, and not without. */
+export const shareOfRating = (amps: number, ratedAmps: number): number => (amps === 0 ? 0 : amps / ratedAmps);

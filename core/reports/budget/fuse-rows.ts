@@ -1,4 +1,4 @@
-import { fuseOhms, hotFuseOhms, openingTime } from '../../catalog/wire/fuses.ts';
+import { fuseOhms, hotFuseOhms, openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { type FusePart, fusesOf } from '../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../rules/power/fuse-place.ts';
@@ -31,7 +31,7 @@ export function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
       ratedAmps: part.fuse.ratedAmps,
       ...draw,
       peakAmps,
-      share: draw.sendingAmps / part.fuse.ratedAmps,
+      share: shareOfRating(draw.sendingAmps, part.fuse.ratedAmps),
       guards: wire ? `${wire.number}, ${wire.wire}` : '',
       wireLimitAmps: wire?.limitAmps ?? null,
       wireLimitSource: wire?.limitSource ?? '',

@@ -1,4 +1,4 @@
-import { openingTime } from '../../catalog/wire/fuses.ts';
+import { openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
 import { instantsOfPart, momentWords } from '../instants.ts';
@@ -36,7 +36,14 @@ export const fuseWillOpen = defineRule({
           const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
           // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
           const average = name !== 'receive' ? averageOver(amps, Math.abs(trial.receive.dc.ampsIn(index)), duty) : amps;
-          return { name, reach, amps, average, peakShare: amps / rated, share: average / rated };
+          return {
+            name,
+            reach,
+            amps,
+            average,
+            peakShare: shareOfRating(amps, rated),
+            share: shareOfRating(average, rated),
+          };
         });
         const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
         for (const { name, reach, amps, average, peakShare, share } of carried) {

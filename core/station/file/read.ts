@@ -1,5 +1,6 @@
 import { withMeantFigures } from '../own-figure.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
+import { checkSize } from './check-size.ts';
 import { takeOutForbiddenKeys } from './forbidden-keys.ts';
 import { readableOf, wholeOf } from './pieces.ts';
 import type { Problem } from './problem.ts';
@@ -26,7 +27,7 @@ export function readStation(text: string): ReadResult {
   const parsed = stationSchema.safeParse(document);
   const wrong = parsed.success ? [] : problemsOfSchema(parsed.error, document);
   const pieces = parsed.success ? wholeOf(parsed.data) : readableOf(document, parsed.error);
-  const problems = [...forbidden, ...wrong, ...findBrokenReferences(pieces)];
+  const problems = [...forbidden, ...wrong, ...checkSize(pieces.station), ...findBrokenReferences(pieces)];
   if (problems.length > 0) return { problems: shorten(problems) };
   const station = withMeantFigures(pieces.station);
   return { station, remarks: shorten(remarksOn(station)) };
