@@ -1,4 +1,4 @@
-import { type Json, put, type Spot, spotsOf, valueAt } from '../json.ts';
+import { type Json, type JsonObject, put, type Spot, spotsOf, valueAt } from '../json.ts';
 import type { Random } from '../random.ts';
 import type { Mangling } from './mangling.ts';
 
