@@ -27,6 +27,9 @@ const unitWords: Record<QuantityKind, string> = {
   number: '',
 };
 
+/** Limits that nobody comes near are said only to who does. */
+const wide = 100_000;
+
 /** A number with its unit; what people type (`20 ft`, `13,8`, `200 mW`) is understood or refused with a sentence. */
 export function QuantityField({ label, value, limit, onCommit, format, after, ...own }: Props) {
   const row = { ...limit, ...own };
@@ -46,7 +49,7 @@ export function QuantityField({ label, value, limit, onCommit, format, after, ..
       value={say(value)}
       onCommit={commit}
       after={after}
-      hint={`from ${say(row.least)} to ${say(row.most)}`}
+      hint={row.most - row.least < wide ? `from ${say(row.least)} to ${say(row.most)}` : ''}
       figures
     />
   );

@@ -6,10 +6,12 @@ import { exportOrTell } from './export-or-tell.ts';
 /** Says once, on opening, what in the file names nothing. */
 export async function tellRemarks(remarks: readonly Problem[]) {
   if (remarks.length === 0) return;
-  const count = remarks.length === 1 ? 'One thing in the file names' : `${remarks.length} things in the file name`;
-  await tell('It is open', `${count} nothing that is there, and so changes nothing. The file keeps it as it is.`, {
-    problems: remarks,
-  });
+  const count = remarks.length;
+  const words =
+    count === 1
+      ? 'One thing in the file names nothing that is there, and so changes nothing. The file keeps it as it is.'
+      : `${count} things in the file name nothing that is there, and so change nothing. The file keeps them as they are.`;
+  await tell('It is open', words, { problems: remarks });
 }
 
 /** Says why the document is not written over its file, and offers a copy of it as it is. */

@@ -1,4 +1,4 @@
-import { type Change, edit, type Station, savedText } from '../../../core/index.ts';
+import { type Cable, type Change, edit, type Station, savedText } from '../../../core/index.ts';
 import { change, currentStation } from '../../store/document.ts';
 import { select, viewStore } from '../../store/view.ts';
 import { tell } from '../dialogs/questions.ts';
@@ -49,10 +49,18 @@ export function duplicateSelection() {
   addCopies('Duplicate', station, viewStore.getState().selection.units);
 }
 
+/** A cable in those of its hook-ups that there are here; in all of them where there is none of its own. */
+function inKnownHookups({ hookups, ...cable }: Cable, known: ReadonlySet<string>): Cable {
+  const left = hookups?.filter((id) => known.has(id)) ?? [];
+  return left.length > 0 ? { ...cable, hookups: left } : cable;
+}
+
 /** Adds copies of units of a station, this one or another, with all that they need, as one step. */
 export function addCopies(name: string, from: Station, ids: readonly string[]) {
-  const { units, cables } = copyUnits(from, ids, currentStation());
+  const { units, cables: copies } = copyUnits(from, ids, currentStation());
   if (units.length === 0) return;
+  const known = new Set(currentStation().hookups.map((h) => h.id));
+  const cables = copies.map((cable) => inKnownHookups(cable, known));
   const { kinds, cableKinds, connectors } = from;
   const addition: Change = {
     type: 'all',

@@ -1,5 +1,5 @@
 import { switchBypassed } from '../../../core/rules/power/switch-bypassed.ts';
-import type { UnitElement } from '../../../core/station/schema/unit-kind.ts';
+import type { Actor, UnitElement } from '../../../core/station/schema/unit-kind.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { load, made } from '../made.ts';
 import { testRule } from '../test-rule.ts';
@@ -25,6 +25,15 @@ const cutOff = (from: string, to: string): UnitElement => ({
   when: { settings: { switch: 'on' } },
 });
 
+const knob: Actor = {
+  id: 'knob',
+  label: 'Knob',
+  feels: { type: 'operator', label: 'Switch on' },
+  operateMs: 0,
+  releaseMs: 0,
+  unpowered: true,
+};
+
 /** A supply, a box in its leads and two radios, which a coax joins or not; the second one behind the box, or beside it. */
 const station = (box: UnitElement[], second: 'behind' | 'beside' | 'none') => {
   const radio = (amps: number) => ({
@@ -35,7 +44,12 @@ const station = (box: UnitElement[], second: 'behind' | 'beside' | 'none') => {
   return drawStation({
     units: {
       supply: 'bench-supply',
-      box: { made: made({ in: ['dc', 'binding-posts'], out: ['dc', 'binding-posts'] }, box, { isolated: 'all' }) },
+      box: {
+        made: made({ in: ['dc', 'binding-posts'], out: ['dc', 'binding-posts'] }, box, {
+          isolated: 'all',
+          actors: [knob],
+        }),
+      },
       radio: radio(1),
       ...(second !== 'none' && { other: radio(0.5) }),
     },
@@ -48,28 +62,9 @@ const station = (box: UnitElement[], second: 'behind' | 'beside' | 'none') => {
   });
 };
 
+/** A cut-off that an operator closes: open in receive. */
 const gated = (from: string, to: string): UnitElement =>
   ({ ...cutOff(from, to), when: { on: ['knob'] } }) as UnitElement;
-/** A cut-off that an operator closes: open in receive. */
-const withKnob = (drawn: ReturnType<typeof station>): ReturnType<typeof station> => {
-  const copy = structuredClone(drawn);
-  for (const kind of Object.values(copy.kinds)) {
-    if (!kind.elements.some((e) => e.id === 'switch')) continue;
-    Object.assign(kind, {
-      actors: [
-        {
-          id: 'knob',
-          label: 'Knob',
-          feels: { type: 'operator', label: 'Switch on' },
-          operateMs: 0,
-          releaseMs: 0,
-          unpowered: true,
-        },
-      ],
-    });
-  }
-  return copy;
-};
 
 testRule(switchBypassed, {
   silent: [
@@ -79,17 +74,17 @@ testRule(switchBypassed, {
     },
     {
       name: 'a cut-off in the plus',
-      station: withKnob(station([lead('minus', 'in.minus', 'out.minus'), gated('in.plus', 'out.plus')], 'beside')),
+      station: station([lead('minus', 'in.minus', 'out.minus'), gated('in.plus', 'out.plus')], 'beside'),
     },
     {
       name: 'a cut-off in the minus of a radio that nothing else joins',
-      station: withKnob(station([lead('plus', 'in.plus', 'out.plus'), gated('in.minus', 'out.minus')], 'none')),
+      station: station([lead('plus', 'in.plus', 'out.plus'), gated('in.minus', 'out.minus')], 'none'),
     },
   ],
   reported: [
     {
       name: 'a cut-off in the minus, and a coax to a radio on the other side',
-      station: withKnob(station([lead('plus', 'in.plus', 'out.plus'), gated('in.minus', 'out.minus')], 'beside')),
+      station: station([lead('plus', 'in.plus', 'out.plus'), gated('in.minus', 'out.minus')], 'beside'),
       message: 'switch',
       severity: 'fault',
       at: { unit: 'box' },
