@@ -1,6 +1,8 @@
 import type { Change } from './edit.ts';
 import { firstFree } from './first-free.ts';
+import { startOf } from './free-name.ts';
 import type { Hookup, Station } from './schema/schema.ts';
+import { longestText } from './schema/text-problem.ts';
 
 /**
  * The change that adds a copy of a hook-up under a name and an id that are still free: the same settings, and every
@@ -11,7 +13,10 @@ export function copyHookup(station: Station, id: string): { readonly change: Cha
   if (!source) return null;
   const { hookups, cables } = station;
   const number = firstFree((n) => hookups.some((h) => h.id === `hookup-${n}`));
-  const nameOf = (n: number) => (n === 1 ? `${source.name}, copy` : `${source.name}, copy ${n}`);
+  const nameOf = (n: number) => {
+    const tail = n === 1 ? ', copy' : `, copy ${n}`;
+    return `${startOf(source.name, longestText - tail.length)}${tail}`;
+  };
   const copy: Hookup = {
     ...source,
     id: `hookup-${number}`,

@@ -17,9 +17,13 @@ export function freeName(
   const stem = isCount || digits === '' ? before : wanted;
   const named = (count: number) => {
     const tail = `${join}${count}`;
-    return `${stem.slice(0, Math.max(0, most - tail.length))}${tail}`;
+    return `${startOf(stem, most - tail.length)}${tail}`;
   };
   let count = isCount ? Number(digits) + 1 : 2;
   while (isTaken(named(count))) count++;
   return named(count);
 }
+
+/** The beginning of a text, no longer than this; a character of two halves stays whole or goes. */
+export const startOf = (text: string, most: number): string =>
+  text.length <= most ? text : text.slice(0, Math.max(0, most)).replace(/[\uD800-\uDBFF]$/, '');

@@ -3,6 +3,7 @@ import { placeUnit } from '../../core/catalog/laying/place.ts';
 import { compareHookups } from '../../core/reports/changes/compare-hookups.ts';
 import { copyHookup } from '../../core/station/copy-hookup.ts';
 import { edit } from '../../core/station/edit.ts';
+import { savedText } from '../../core/station/file/saved-text.ts';
 import { writeStation } from '../../core/station/file/write.ts';
 import { recordChange, startHistory, undo } from '../../core/station/history.ts';
 import { cablesIn, hookupsOf } from '../../core/station/parts.ts';
@@ -66,6 +67,12 @@ describe('copying a hook-up', () => {
     }
   });
 
+  it('a copy of one with the longest name that there is can be saved', () => {
+    const named = edit(hut, { type: 'updateHookup', id: 'dummy', set: { name: 'x'.repeat(20_000) } });
+    const copied = edit(named, copyHookup(named, 'dummy')!.change);
+    expect(copied.hookups.at(-1)?.name).toMatch(/, copy$/);
+    expect(savedText(copied)).toHaveProperty('text');
+  });
   it('finds a free name and id each time, and removing the copy leaves the file as it was', () => {
     const first = copyHookup(hut, 'dummy')!;
     const once = edit(hut, first.change);

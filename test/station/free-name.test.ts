@@ -29,4 +29,9 @@ describe('a name that is free', () => {
     }
     expect(taken).toContain(`${'x'.repeat(77)}-13`);
   });
+
+  it('is not cut through a character', () => {
+    const wanted = `${'x'.repeat(7)}🛰️`;
+    expect(freeName(wanted, ' ', (name) => name === wanted, 10)).toBe(`${'x'.repeat(7)} 2`);
+  });
 });

@@ -52,6 +52,11 @@ const cases: Case[] = [
     problems: [['cables[1].fuse.amps', /at least 0\.001/]],
   },
   {
+    name: 'an order to a terminal behind more than 20,000 halves of characters',
+    text: broken((s) => Object.assign(s.units[0] ?? {}, { name: `${'🛰'.repeat(15_000)}\u001b[2J` })),
+    problems: [['units[0].name', /too long/]],
+  },
+  {
     name: 'a negative length and a duty of 7, both told',
     text: broken((s) => {
       Object.assign(s.cables[1] ?? {}, { lengthM: -3 });

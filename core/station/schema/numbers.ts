@@ -44,8 +44,9 @@ const written = (sort: TextSort) =>
     .max(longestText)
     .check(({ value, issues }) => {
       const message = textProblem(value, sort);
-      // The length is said already.
-      if (message !== undefined && value.length <= longestText) issues.push({ code: 'custom', message, input: value });
+      // What is too long by its characters, as `max` counts them, is said already; by its halves it is not.
+      if (message !== undefined && [...value].length <= longestText)
+        issues.push({ code: 'custom', message, input: value });
     });
 
 /** A name, a title, a label, a number. */

@@ -1,4 +1,4 @@
-import { type JsonObject, put, type Spot, spotsOf, valueAt } from '../json.ts';
+import { type Json, type JsonObject, put, type Spot, spotsOf, valueAt } from '../json.ts';
 import type { Random } from '../random.ts';
 import type { Mangling } from './mangling.ts';
 
@@ -18,6 +18,8 @@ const shown = new Set([
   'reason',
   'standard',
 ]);
+
+const isWord = (value: Json | undefined): boolean => typeof value === 'string' && /^[\w.-]+$/.test(value);
 
 const isShown = (spot: Spot): boolean => shown.has(String(spot.key)) && typeof valueAt(spot) === 'string';
 
@@ -78,9 +80,7 @@ export const names: readonly Mangling[] = [
   {
     name: 'an id that every object has, in one place',
     inDocument: (document, random) => {
-      const spot = random.pick(
-        spotsOf(document).filter((s) => /^[\w.-]+$/.test(String(valueAt(s))) && typeof valueAt(s) === 'string'),
-      );
+      const spot = random.pick(spotsOf(document).filter((s) => isWord(valueAt(s))));
       if (spot) put(spot, random.one(inherited));
     },
   },

@@ -1,5 +1,4 @@
 import { entriesOf, isObject, type JsonObject, listOf } from '../json.ts';
-import type { Random } from '../random.ts';
 
 /** Text under a name of an object; empty where there is none. */
 export const textOf = (holder: JsonObject | undefined, name: string): string => {
@@ -14,10 +13,6 @@ export function kindOf(document: JsonObject, unit: JsonObject): JsonObject | und
   const kind = isObject(kinds) && Object.hasOwn(kinds, name) ? kinds[name] : undefined;
   return isObject(kind) ? kind : undefined;
 }
-
-/** One kind that a unit of the document is of. */
-export const someKind = (document: JsonObject, random: Random): JsonObject | undefined =>
-  random.pick(entriesOf(document, 'kinds'))?.[1];
 
 /** Every port of every unit, as a cable names it. */
 export const portsOf = (document: JsonObject): { unit: string; port: string }[] =>
