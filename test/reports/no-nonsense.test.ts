@@ -20,9 +20,13 @@ function nonsenseIn(station: Station, options?: { withFailures: boolean }): stri
 
 // A hall of sixty units has a long power-up sheet, and other work may stand in the way.
 describe('no report says what is no figure', () => {
-  it.each(names)('of the sample %s', (name) => {
-    expect(nonsenseIn(sample(name), { withFailures: small.includes(name) })).toEqual([]);
-  }, 300_000);
+  it.each(names)(
+    'of the sample %s',
+    (name) => {
+      expect(nonsenseIn(sample(name), { withFailures: small.includes(name) })).toEqual([]);
+    },
+    300_000,
+  );
   it.each(troubles)('of the mistake $id, and of what puts it right', ({ wrong, right }) => {
     expect([wrong, right].flatMap((station) => nonsenseIn(station, { withFailures: false }))).toEqual([]);
   });
