@@ -70,5 +70,6 @@ function mutePort(trial: Trial, unit: string): string | null {
   const feel = actor?.feels.find((f) => f.type === 'voltageBelow' || f.type === 'voltageAbove');
   if (feel?.type !== 'voltageBelow' && feel?.type !== 'voltageAbove') return null;
   const name = trial.circuit.nodes[feel.node] ?? '';
-  return name.slice(unit.length + 1, name.lastIndexOf('.'));
+  // A joint inside the box, or its chassis, is in no port: nothing can be plugged in there.
+  return name.slice(unit.length + 1, name.lastIndexOf('.')) || null;
 }
