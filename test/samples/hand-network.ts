@@ -8,7 +8,7 @@ export function solveReturns<N extends string>(
   amps: Record<N, number>,
   branches: readonly Branch[],
 ): Record<N, number> {
-  const nodes = [...new Set(branches.flat())].filter((n) => n !== 'bar');
+  const nodes = [...new Set(branches.flatMap(([a, b]) => [a, b]))].filter((n) => n !== 'bar');
   const rows = nodes.map((node) => {
     const row = [...nodes.map(() => 0), amps[node as N] ?? 0];
     for (const [a, b, ohms] of branches) {
