@@ -3,7 +3,7 @@ import { wiringOf } from '../catalog/cables/wiring.ts';
 import { fitOf } from '../catalog/fit.ts';
 import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire/wire.ts';
-import { plugOf } from '../station/file/references.ts';
+import { plugOf } from '../station/file/check/references.ts';
 import { portOf } from '../station/parts.ts';
 import type { Coax } from '../station/schema/cable-kind.ts';
 import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';

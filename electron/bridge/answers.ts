@@ -1,8 +1,8 @@
 import type { DesktopBridge } from '../../renderer/shell/bridge.ts';
-import { changedSince } from '../files/changed-since.ts';
 import { askWhatToOpen, askWhereToExport } from '../files/dialogs.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { addRecentFile } from '../files/recent-files.ts';
+import { changedSince } from '../files/writing/changed-since.ts';
 import { bringBack, documentBefore, listKept, throwAway } from '../windows/bring-back.ts';
 import { afterSave } from '../windows/closing.ts';
 import { forgetWork, keepWork } from '../windows/kept-work.ts';

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { app } from 'electron';
 import { z } from 'zod';
 import type { AboutUnsaved, UnsavedWork } from '../../renderer/shell/bridge.ts';
-import { writeAtomically } from './write-atomically.ts';
+import { writeAtomically } from './writing/write-atomically.ts';
 
 /** An unsaved document as it is on the disk. */
 export interface KeptFile {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { app } from 'electron';
 import { z } from 'zod';
-import { writeAtomically } from './write-atomically.ts';
+import { writeAtomically } from './writing/write-atomically.ts';
 
 const most = 10;
 const listFile = () => path.join(app.getPath('userData'), 'recent.json');

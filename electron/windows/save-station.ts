@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { FileChanged, Problem, SavedFile, SaveRequest } from '../../renderer/shell/bridge.ts';
-import { changedSince } from '../files/changed-since.ts';
 import { askWhereToSave } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
 import { addRecentFile } from '../files/recent-files.ts';
+import { changedSince } from '../files/writing/changed-since.ts';
 import { type StationWindow, takeFile, windowShowing } from './station-window.ts';
 import { writeFor } from './write-for.ts';
 

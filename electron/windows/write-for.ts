@@ -3,9 +3,9 @@ import { app } from 'electron';
 import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
 import { mayWriteOverReadOnly } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
-import type { Backups } from '../files/keep-backup.ts';
-import { isReadOnly } from '../files/read-only.ts';
-import { writeFile } from '../files/write-file.ts';
+import type { Backups } from '../files/writing/keep-backup.ts';
+import { isReadOnly } from '../files/writing/read-only.ts';
+import { writeFile } from '../files/writing/write-file.ts';
 import type { StationWindow } from './station-window.ts';
 
 /** Writes a file for a window's user, who is asked first where the file is read-only; null if the user then says no. */

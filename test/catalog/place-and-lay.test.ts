@@ -9,8 +9,8 @@ import { placeUnit } from '../../core/catalog/laying/place.ts';
 import { splitCable, throughPorts } from '../../core/catalog/laying/split-cable.ts';
 import { createStation } from '../../core/station/create.ts';
 import { edit } from '../../core/station/edit.ts';
+import { plugOf } from '../../core/station/file/check/references.ts';
 import { readStation } from '../../core/station/file/read.ts';
-import { plugOf } from '../../core/station/file/references.ts';
 import { writeStation } from '../../core/station/file/write.ts';
 import type { PortRef, Station } from '../../core/station/schema/schema.ts';
 

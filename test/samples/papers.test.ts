@@ -7,7 +7,7 @@ import { flagsOf } from '../../core/reports/flags/flag-text.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
 import { powerUpSheet } from '../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { plugOf } from '../../core/station/file/references.ts';
+import { plugOf } from '../../core/station/file/check/references.ts';
 import { hookupsOf, kindOf } from '../../core/station/parts.ts';
 import { sample } from '../stations/samples.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { checkKind } from '../../core/station/file/check-kind.ts';
+import { checkKind } from '../../core/station/file/check/check-kind.ts';
 import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 
 const shelfKind = (id: string): UnitKind => structuredClone(shelf.find((item) => item.id === id)!.kind);

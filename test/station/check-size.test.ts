@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { createStation } from '../../core/station/create.ts';
-import { checkSize } from '../../core/station/file/check-size.ts';
+import { checkSize } from '../../core/station/file/check/check-size.ts';
 import { readStation } from '../../core/station/file/read.ts';
 import { writeStation } from '../../core/station/file/write.ts';
 import type { Connector } from '../../core/station/schema/connector.ts';

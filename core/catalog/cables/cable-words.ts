@@ -1,6 +1,6 @@
 import { formatLength } from '../../quantity/format.ts';
 import { edit } from '../../station/edit.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { adapterChain, adapters } from '../adapters.ts';

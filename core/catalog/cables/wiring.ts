@@ -1,4 +1,4 @@
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { rememberEach } from '../../station/remember.ts';
 import type { Connector, ContactRole } from '../../station/schema/connector.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';

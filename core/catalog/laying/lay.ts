@@ -1,6 +1,6 @@
 import { limits } from '../../quantity/limits.ts';
 import { type Change, edit } from '../../station/edit.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { firstFree } from '../../station/first-free.ts';
 import { kindOf, portOf } from '../../station/parts.ts';
 import type { CableKind } from '../../station/schema/cable-kind.ts';

@@ -1,6 +1,6 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { formatLength } from '../../quantity/format.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { fuseName, holderName } from '../fuse-name.ts';

@@ -1,5 +1,5 @@
 import { adapters } from '../../catalog/adapters.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { fuseName } from '../fuse-name.ts';

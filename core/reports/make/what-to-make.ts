@@ -1,7 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { neededAdapters } from '../../catalog/cables/cable-words.ts';
 import { wiringOf } from '../../catalog/cables/wiring.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, portName } from '../../station/parts.ts';
 import type { ContactRole } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';

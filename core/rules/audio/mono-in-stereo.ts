@@ -1,6 +1,6 @@
 import { wiringOf } from '../../catalog/cables/wiring.ts';
 import { type Fit, fitOf } from '../../catalog/fit.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
 import type { Connector } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';

@@ -1,5 +1,5 @@
 import { type Fit, fitOf } from '../../catalog/fit.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { hookupsOf, portName, portOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Connector } from '../../station/schema/connector.ts';

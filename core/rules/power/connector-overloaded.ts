@@ -1,5 +1,5 @@
 import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
-import { plugOf } from '../../station/file/references.ts';
+import { plugOf } from '../../station/file/check/references.ts';
 import { findCable, portName, portOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';

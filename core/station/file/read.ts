@@ -1,12 +1,12 @@
 import { withMeantFigures } from '../own-figure.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
-import { checkSize } from './check-size.ts';
-import { takeOutForbiddenKeys } from './forbidden-keys.ts';
+import { checkSize } from './check/check-size.ts';
+import { takeOutForbiddenKeys } from './check/forbidden-keys.ts';
+import { findBrokenReferences } from './check/references.ts';
+import { remarksOn } from './check/remarks.ts';
 import { readableOf, wholeOf } from './pieces.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';
-import { findBrokenReferences } from './references.ts';
-import { remarksOn } from './remarks.ts';
 import { problemsOfSchema, shorten } from './schema-problems.ts';
 import { bringUpToDate, stationFormat } from './versions.ts';
 

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeStation } from '../../../core/index.ts';
 import { plainReason } from '../../files/plain-reason.ts';
-import { writeAtomically } from '../../files/write-atomically.ts';
+import { writeAtomically } from '../../files/writing/write-atomically.ts';
 import type { Answer, Command, Given } from '../command.ts';
 import { oneLine, quoted } from '../printable.ts';
 import { Refusal } from '../refusal.ts';

@@ -1,9 +1,9 @@
 import { chmodSync, mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { changedSince } from '../../../electron/files/changed-since.ts';
 import { fileStamp } from '../../../electron/files/file-stamp.ts';
 import { inTurn } from '../../../electron/files/in-turn.ts';
-import { isReadOnly } from '../../../electron/files/read-only.ts';
+import { changedSince } from '../../../electron/files/writing/changed-since.ts';
+import { isReadOnly } from '../../../electron/files/writing/read-only.ts';
 import { ownFolder } from './own-folder.ts';
 
 const at = ownFolder();

@@ -1,10 +1,10 @@
 import { existsSync, linkSync, readdirSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fitName } from '../../../electron/files/fit-name.ts';
-import { backupOf, keepBackup, mostBackups } from '../../../electron/files/keep-backup.ts';
 import { isSameFile } from '../../../electron/files/same-file.ts';
-import { sweepTemporaryFiles, temporaryFile } from '../../../electron/files/temporary-files.ts';
-import { writeFile } from '../../../electron/files/write-file.ts';
+import { backupOf, keepBackup, mostBackups } from '../../../electron/files/writing/keep-backup.ts';
+import { sweepTemporaryFiles, temporaryFile } from '../../../electron/files/writing/temporary-files.ts';
+import { writeFile } from '../../../electron/files/writing/write-file.ts';
 import { ownFolder } from './own-folder.ts';
 
 const at = ownFolder();

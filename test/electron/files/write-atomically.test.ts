@@ -1,6 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { writeAtomically } from '../../../electron/files/write-atomically.ts';
+import { writeAtomically } from '../../../electron/files/writing/write-atomically.ts';
 import { ownFolder } from './own-folder.ts';
 
 const at = ownFolder();

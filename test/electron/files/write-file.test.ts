@@ -13,8 +13,8 @@ import {
 } from 'node:fs';
 import * as files from 'node:fs/promises';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { type Backups, backupOf } from '../../../electron/files/keep-backup.ts';
-import { writeFile } from '../../../electron/files/write-file.ts';
+import { type Backups, backupOf } from '../../../electron/files/writing/keep-backup.ts';
+import { writeFile } from '../../../electron/files/writing/write-file.ts';
 import { ownFolder } from './own-folder.ts';
 
 // Real files, but for the one step that a test makes fail.

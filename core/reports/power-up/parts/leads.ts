@@ -1,5 +1,5 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
-import { plugOf } from '../../../station/file/references.ts';
+import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import { type DraftStep, reading } from '../draft.ts';

@@ -1,6 +1,6 @@
 import { fusesOf } from '../../../rules/look.ts';
 import { fuseSeat } from '../../../rules/power/fuse-place.ts';
-import { plugOf } from '../../../station/file/references.ts';
+import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf } from '../../../station/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';

@@ -1,4 +1,4 @@
-import { type Problem, placeOf } from './problem.ts';
+import { type Problem, placeOf } from '../problem.ts';
 
 const forbidden = '__proto__';
 

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import type { FileChanged, FileStamp } from '../../renderer/shell/bridge.ts';
-import { fileStamp } from './file-stamp.ts';
-import { readStationFile } from './read-station-file.ts';
+import type { FileChanged, FileStamp } from '../../../renderer/shell/bridge.ts';
+import { fileStamp } from '../file-stamp.ts';
+import { readStationFile } from '../read-station-file.ts';
 
 const mostLooks = 20;
 

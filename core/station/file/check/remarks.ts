@@ -1,9 +1,9 @@
-import { hasPlaceOf, hasPort, hasPosition } from '../named.ts';
-import { limitOfOwnFigure } from '../own-figure.ts';
-import { findUnit } from '../parts.ts';
-import type { Station } from '../schema/schema.ts';
-import type { UnitKind } from '../schema/unit-kind.ts';
-import type { Problem } from './problem.ts';
+import { hasPlaceOf, hasPort, hasPosition } from '../../named.ts';
+import { limitOfOwnFigure } from '../../own-figure.ts';
+import { findUnit } from '../../parts.ts';
+import type { Station } from '../../schema/schema.ts';
+import type { UnitKind } from '../../schema/unit-kind.ts';
+import type { Problem } from '../problem.ts';
 import { type Report, reportTo } from './report.ts';
 
 /**

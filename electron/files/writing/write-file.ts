@@ -1,13 +1,13 @@
 import type { Stats } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
-import { fileStamp } from './file-stamp.ts';
+import type { Problem, SavedFile } from '../../../renderer/shell/bridge.ts';
+import { fileStamp } from '../file-stamp.ts';
+import { plainReason } from '../plain-reason.ts';
+import { realPath } from '../same-file.ts';
 import { type Backups, keepBackup } from './keep-backup.ts';
-import { plainReason } from './plain-reason.ts';
 import { replaceFile } from './replace-file.ts';
 import { rewriteFile } from './rewrite-file.ts';
-import { realPath } from './same-file.ts';
 import { writeProblem } from './write-problem.ts';
 
 /**

@@ -1,6 +1,6 @@
-import type { Station } from '../schema/schema.ts';
-import type { UnitElement, UnitKind } from '../schema/unit-kind.ts';
-import type { Problem } from './problem.ts';
+import type { Station } from '../../schema/schema.ts';
+import type { UnitElement, UnitKind } from '../../schema/unit-kind.ts';
+import type { Problem } from '../problem.ts';
 
 interface SizeLimit {
   readonly most: number;

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../schema/unit-kind.ts';
+import type { UnitKind } from '../../schema/unit-kind.ts';
 import type { Report } from './report.ts';
 
 /** Pairs of figures of which the second may not be the smaller one. */

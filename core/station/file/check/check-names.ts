@@ -1,4 +1,4 @@
-import type { Feel, UnitElement, UnitKind } from '../schema/unit-kind.ts';
+import type { Feel, UnitElement, UnitKind } from '../../schema/unit-kind.ts';
 import type { Connectors, KindNames } from './names.ts';
 import { type Report, reportTwins } from './report.ts';
 

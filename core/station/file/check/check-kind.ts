@@ -1,12 +1,12 @@
-import type { Connector } from '../schema/connector.ts';
-import { type UnitKind, unitKindSchema } from '../schema/unit-kind.ts';
+import type { Connector } from '../../schema/connector.ts';
+import { type UnitKind, unitKindSchema } from '../../schema/unit-kind.ts';
+import type { Problem } from '../problem.ts';
+import { problemsOfSchema, shorten } from '../schema-problems.ts';
 import { checkConditions } from './check-conditions.ts';
 import { checkFigures } from './check-figures.ts';
 import { checkElements, checkFeels, checkIds, checkPorts } from './check-names.ts';
 import { type Connectors, namesIn } from './names.ts';
-import type { Problem } from './problem.ts';
 import { type Report, reportTo } from './report.ts';
-import { problemsOfSchema, shorten } from './schema-problems.ts';
 
 /**
  * Everything that keeps a unit kind from being used, in sentences, each with its place in the kind

@@ -1,4 +1,4 @@
-import { type Problem, placeOf } from './problem.ts';
+import { type Problem, placeOf } from '../problem.ts';
 
 /** Tells something wrong at a path of keys. */
 export type Report = (path: readonly PropertyKey[], message: string) => void;

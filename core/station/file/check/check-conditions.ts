@@ -1,4 +1,4 @@
-import type { Condition, UnitKind } from '../schema/unit-kind.ts';
+import type { Condition, UnitKind } from '../../schema/unit-kind.ts';
 import type { KindNames } from './names.ts';
 import type { Report } from './report.ts';
 

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
-import { fitName } from './fit-name.ts';
+import { fitName } from '../fit-name.ts';
 import { writeAtomically } from './write-atomically.ts';
 
 export interface Backups {

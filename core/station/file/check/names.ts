@@ -1,5 +1,5 @@
-import type { Connector } from '../schema/connector.ts';
-import type { UnitKind } from '../schema/unit-kind.ts';
+import type { Connector } from '../../schema/connector.ts';
+import type { UnitKind } from '../../schema/unit-kind.ts';
 
 /** Connectors by id; undefined where there is one that could not be read. */
 export type Connectors = Readonly<Record<string, Connector | undefined>>;

@@ -1,12 +1,12 @@
-import { ownFigureProblem } from '../own-figure.ts';
-import { findUnit } from '../parts.ts';
-import { rememberEach } from '../remember.ts';
-import type { Connector } from '../schema/connector.ts';
-import type { Cable, CableEnd, Station, Unit } from '../schema/schema.ts';
+import { ownFigureProblem } from '../../own-figure.ts';
+import { findUnit } from '../../parts.ts';
+import { rememberEach } from '../../remember.ts';
+import type { Connector } from '../../schema/connector.ts';
+import type { Cable, CableEnd, Station, Unit } from '../../schema/schema.ts';
+import type { Pieces } from '../pieces.ts';
+import type { Problem } from '../problem.ts';
 import { checkWholeKind } from './check-kind.ts';
 import type { Connectors } from './names.ts';
-import type { Pieces } from './pieces.ts';
-import type { Problem } from './problem.ts';
 import { type Report, reportTo, reportTwins } from './report.ts';
 
 /**

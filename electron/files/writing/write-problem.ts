@@ -1,6 +1,6 @@
 import path from 'node:path';
-import type { Problem } from '../../renderer/shell/bridge.ts';
-import { plainReason } from './plain-reason.ts';
+import type { Problem } from '../../../renderer/shell/bridge.ts';
+import { plainReason } from '../plain-reason.ts';
 import { TornFile } from './rewrite-file.ts';
 
 interface Failure {
