@@ -46,7 +46,7 @@ function Severities({ counts }: { counts: Readonly<Record<Severity, number>> }) 
               <span aria-hidden="true">
                 <SeverityShape severity={severity} size={12} />
               </span>
-              {isOld && 'was '}
+              {isOld && <span className="sr-only">was </span>}
               <b>{counts[severity]}</b> {severity}
             </button>
           </li>

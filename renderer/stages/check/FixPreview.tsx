@@ -65,10 +65,8 @@ export function FixPreview({ finding, fix }: { finding: Finding; fix: Fix }) {
         >
           Do it
         </button>
+        {age === 'old' && <small className="soft">once it is computed</small>}
       </span>
-      {(age === 'old' || age === 'missing') && (
-        <p className="soft">It can be done once the drawing is computed as it is now.</p>
-      )}
       {shown && !isOutdated && <Effect finding={finding} fix={fix} />}
     </section>
   );
