@@ -49,7 +49,9 @@ test('every mistake of the first draft is found, seen and put right by keys alon
     // The focus has not fallen out of the list.
     await expect(findings(page).locator(':focus')).toHaveCount(1);
   }
-  await expect(findings(page)).not.toContainText(/[1-9]\d* (danger|fault|doubt)/);
+  await expect(findings(page).getByLabel('Open findings by severity')).not.toContainText(
+    /[1-9]\d* (danger|fault|doubt)/,
+  );
   await page.keyboard.press('Control+j');
   const steps = page.getByRole('dialog', { name: 'Steps' });
   await expect(steps.getByRole('button')).toHaveCount(mistakes.length + 1);

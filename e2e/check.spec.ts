@@ -77,7 +77,7 @@ test('each mistake with a fix is put right by a click, and nothing above a note 
     await preview.getByRole('button', { name: 'Do it' }).click();
     await expect(preview).toHaveCount(0);
   }
-  await expect(findings).not.toContainText(/[1-9]\d* (danger|fault|doubt)/);
+  await expect(findings.getByLabel('Open findings by severity')).not.toContainText(/[1-9]\d* (danger|fault|doubt)/);
   await expect(page.getByRole('button', { name: /go to Check/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(findings).toContainText('An adapter is needed');

@@ -19,7 +19,7 @@ const openFindings = (page: Page) => page.getByRole('button', { name: /go to Che
 const allIsWell =
   /Nothing is wrong as far|(?<!was |\d)0 (danger|fault)|No supply is drawn|Nothing gives power|no key or other control/;
 
-const expectNoAllIsWell = async (page: Page) => expect(await page.locator('body').textContent()).not.toMatch(allIsWell);
+const expectNoAllIsWell = async (page: Page) => expect(await page.locator('body').innerText()).not.toMatch(allIsWell);
 
 /** An edit that every figure follows. */
 async function changeSpeed(page: Page, wpm: string) {
