@@ -46,7 +46,9 @@ test('a kind is made from one of the shelf, used, kept, exported, removed and im
   await expect(shelf(page).getByRole('button', { name: 'Place again: Blue transmitter' })).toBeVisible();
 
   await page.reload();
-  await page.getByRole('button', { name: 'Discard it' }).click();
+  const kept = page.getByRole('dialog', { name: 'Bring back unsaved work?' });
+  await kept.getByRole('button', { name: /^Throw away / }).click();
+  await kept.getByRole('button', { name: 'Throw away', exact: true }).click();
   await shelf(page).getByRole('searchbox').fill('blue');
   await expect(shelf(page).getByRole('button', { name: /^Blue transmitter/ })).toBeVisible();
 
