@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { openSample, openScreen, takeFromShelf, unit } from './drawing.ts';
+import { keptTitles } from './kept-titles.ts';
 import { saved } from './saved.ts';
 import { seriousProblems } from './serious-problems.ts';
 
@@ -10,24 +11,6 @@ const rows = (page: Page) => offer(page).getByRole('listitem');
 const bringBack = (page: Page, title: string) =>
   offer(page).getByRole('button', { name: `Bring back ${title}`, exact: true });
 const title = (page: Page) => page.getByRole('textbox', { name: 'Title', exact: true });
-
-/** The titles of what the browser's database holds now. */
-const keptTitles = (page: Page) =>
-  page.evaluate(async () => {
-    const ended = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((resolve, reject) => {
-        request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
-      });
-    const database = await ended(indexedDB.open('stationwright'));
-    try {
-      if (!database.objectStoreNames.contains('unsaved')) return [];
-      const rows = await ended(database.transaction('unsaved').objectStore('unsaved').getAll());
-      return rows.map((row) => JSON.parse(row.text).title as string);
-    } finally {
-      database.close();
-    }
-  });
 
 async function retitle(page: Page, text: string) {
   await title(page).fill(text);
@@ -42,11 +25,9 @@ async function loadAgain(page: Page) {
 
 test('what was not saved is offered after the page is gone, and is as it was', async ({ page, address }) => {
   await openScreen(page, address);
-  await retitle(page, 'Attic');
   await takeFromShelf(page, /^Straight key/, 'Straight key');
-  // Taken down a moment after the title, and with it.
-  await page.waitForTimeout(1000);
-  expect(await keptTitles(page)).toEqual(['Attic']);
+  await retitle(page, 'Attic');
+  await expect.poll(() => keptTitles(page)).toEqual(['Attic']);
   await loadAgain(page);
   await expect(rows(page)).toHaveCount(1);
   await expect(rows(page)).toContainText(/Attic.*today at \d\d:\d\d, 1 unit, 0 cables.*not in a file yet/);

@@ -2,6 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { layCable, openScreen, port, takeFromShelf, unit } from './drawing.ts';
+import { keptTitles } from './kept-titles.ts';
 import { seriousProblems } from './serious-problems.ts';
 import { tabTo } from './tab-to.ts';
 
@@ -45,6 +46,7 @@ test('a kind is made from one of the shelf, used, kept, exported, removed and im
   await expect(details.getByText('typical')).toHaveCount(0);
   await expect(shelf(page).getByRole('button', { name: 'Place again: Blue transmitter' })).toBeVisible();
 
+  await expect.poll(() => keptTitles(page)).toHaveLength(1);
   await page.reload();
   const kept = page.getByRole('dialog', { name: 'Bring back unsaved work?' });
   await kept.getByRole('button', { name: /^Throw away / }).click();

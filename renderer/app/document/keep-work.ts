@@ -33,7 +33,9 @@ export function keepWork(work: KeptWork) {
   });
   // A page that goes out of sight may not come back.
   document.addEventListener('visibilitychange', () => document.hidden && timer !== undefined && void settle());
-  window.addEventListener('pagehide', () => timer !== undefined && void settle());
+  // Before the question whether to leave, too: what is begun as late as when the page goes may not be ended.
+  for (const leaving of ['beforeunload', 'pagehide'])
+    window.addEventListener(leaving, () => timer !== undefined && void settle());
 }
 
 async function keepOrForget(work: KeptWork) {
