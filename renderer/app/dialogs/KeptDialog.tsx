@@ -37,8 +37,9 @@ function Open() {
     >
       <h2 id="kept-title">Bring back unsaved work?</h2>
       <p>
-        {entries.length === 1 ? 'It was' : `These ${entries.length} were`} not saved when last open, and stay kept until
-        saved or thrown away.
+        {entries.length === 1
+          ? 'It was not saved when last open, and stays kept until saved or thrown away.'
+          : `These ${entries.length} were not saved when last open, and stay kept until saved or thrown away.`}
       </p>
       <ul className="kept-list" aria-label="Unsaved work">
         {entries.map((entry) => (
