@@ -1,5 +1,9 @@
+import { expect, it } from 'vitest';
 import { noMute } from '../../../core/rules/keying/no-mute.ts';
+import type { Station } from '../../../core/station/schema/schema.ts';
+import { survey } from '../../../core/survey.ts';
 import { type Drawing, drawStation } from '../../stations/draw.ts';
+import { sample } from '../../stations/samples.ts';
 import { rg58 } from '../ohms.ts';
 import { testRule } from '../test-rule.ts';
 
@@ -116,4 +120,12 @@ testRule(noMute, {
       within: 0.002,
     },
   ],
+});
+
+it.each(['@joint', 'chassis'])('a receiver that is muted from %s, within its box, has no mute input', (contact) => {
+  const station: Station = structuredClone(sample('hut-amplifier'));
+  for (const actor of station.kinds['receiver-with-mute']?.actors ?? [])
+    if (actor.does === 'mutes') actor.feels = { type: 'voltageBelow', contact, volts: -100 };
+  const found = survey(station).findings.filter((f) => f.rule === 'keying/no-mute');
+  expect(found.map((f) => f.message).join()).toMatch(/it has no mute input/);
 });
