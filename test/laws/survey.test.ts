@@ -2,17 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { loadsOf, loadVolts } from '../../core/rules/look.ts';
+import type { Facts } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
 import { classOf } from '../../core/station/parts.ts';
-import type { Station } from '../../core/station/schema/schema.ts';
-import { survey } from '../../core/survey.ts';
+import { type Survey, survey } from '../../core/survey.ts';
 import { generateStation } from '../stations/generate.ts';
 import { anyStation } from '../stations/random-station.ts';
+import { trialsOf } from './trials-of.ts';
 
 /** Volts at every load in receive, by hook-up and name. */
-function voltsAtLoads(station: Station): Map<string, number> {
+function voltsAtLoads(trials: Facts['hookups']): Map<string, number> {
   return new Map(
-    survey(station).hookups.flatMap(({ hookup, trial }) =>
+    trials.flatMap(({ hookup, trial }) =>
       loadsOf(trial.circuit).map(({ part }) => [
         `${hookup.id} ${part.origin.type === 'element' ? `${part.origin.unit}.${part.origin.element}` : ''}`,
         loadVolts(trial.receive, part),
@@ -33,10 +34,11 @@ describe('the survey, on stations drawn at random', () => {
     );
     fc.assert(
       fc.property(shuffled, ({ station, other }) => {
-        const [one, two] = [voltsAtLoads(station), voltsAtLoads(other)];
-        for (const [name, volts] of one) expect(two.get(name), name).toBeCloseTo(volts, 8);
-        const found = (s: Station) => new Set(survey(s).findings.map((f) => `${f.severity} ${f.rule}`));
-        expect(found(other)).toEqual(found(station));
+        const [one, two] = [survey(station), survey(other)];
+        const volts = voltsAtLoads(two.hookups);
+        for (const [name, before] of voltsAtLoads(one.hookups)) expect(volts.get(name), name).toBeCloseTo(before, 8);
+        const found = ({ findings }: Survey) => new Set(findings.map((f) => `${f.severity} ${f.rule}`));
+        expect(found(two)).toEqual(found(one));
       }),
       { numRuns: 80 },
     );
@@ -55,7 +57,7 @@ describe('the survey, on stations drawn at random', () => {
   it('every key-down ends, with its moments in the order of time', () => {
     fc.assert(
       fc.property(anyStation, (station) => {
-        for (const { trial } of survey(station).hookups) {
+        for (const { trial } of trialsOf(station)) {
           for (const keyDown of trial.keyDowns) {
             // Two runs of at most 40 + 20 rounds for each actor; in a round each actor changes once at most.
             const actors = trial.circuit.actors.length;
@@ -95,8 +97,8 @@ describe('a longer lead', () => {
         const lead = leads[which % leads.length];
         if (!lead) return;
         const longer = edit(station, { type: 'updateCable', id: lead.id, set: { lengthM: lead.lengthM * times } });
-        const after = voltsAtLoads(longer);
-        for (const [name, volts] of voltsAtLoads(station)) {
+        const after = voltsAtLoads(trialsOf(longer));
+        for (const [name, volts] of voltsAtLoads(trialsOf(station))) {
           if (name.includes(` ${lead.b.unit}.`)) expect(after.get(name), name).toBeLessThanOrEqual(volts + 1e-9);
         }
       }),

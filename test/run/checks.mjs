@@ -12,14 +12,15 @@ import { runCommand } from './command.mjs';
 
 /** @type {Check[]} */
 export const quickChecks = [
+  // Some unit tests print with the built screen.
+  { name: 'build', script: 'build' },
+  { name: 'format', script: 'check:format' },
   // The longest first, so that the others run beside it.
   { name: 'unit tests', script: 'test:unit', report: vitestReport() },
-  { name: 'format', script: 'check:format' },
   { name: 'lint', script: 'check:lint' },
   { name: 'types', script: 'check:types' },
   { name: 'boundaries', script: 'check:boundaries' },
   { name: 'dead code', script: 'check:dead-code' },
-  { name: 'build', script: 'build' },
 ];
 
 /** Needs the build, and both cores. @type {Check} */

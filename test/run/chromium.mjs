@@ -1,7 +1,10 @@
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 
-const systemPaths = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+// The one that has no window at all goes first: it starts and draws in half the time.
+const systemPaths = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome'].map(
+  (name) => `/usr/bin/${name}`,
+);
 
 /** Quiet, and able to start as root and without a graphics card. */
 export const chromiumArgs = [

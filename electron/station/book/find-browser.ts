@@ -7,7 +7,14 @@ import type { Printer } from './print-page.ts';
 
 /** Where Chromium and its relatives are installed, by system. */
 const places: Partial<Record<NodeJS.Platform, readonly string[]>> = {
-  linux: ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'],
+  linux: [
+    'chromium',
+    'chromium-browser',
+    'chromium-headless-shell',
+    'google-chrome',
+    'google-chrome-stable',
+    'microsoft-edge',
+  ],
   darwin: [
     '/Applications/Chromium.app/Contents/MacOS/Chromium',
     '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
