@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { loadsOf, loadVolts } from '../../core/rules/look.ts';
-import type { Facts } from '../../core/rules/rule.ts';
+import type { TriedHookup } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
 import { classOf } from '../../core/station/parts.ts';
 import { type Survey, survey } from '../../core/survey.ts';
@@ -11,7 +11,7 @@ import { anyStation } from '../stations/random-station.ts';
 import { trialsOf } from './trials-of.ts';
 
 /** Volts at every load in receive, by hook-up and name. */
-function voltsAtLoads(trials: Facts['hookups']): Map<string, number> {
+function voltsAtLoads(trials: readonly TriedHookup[]): Map<string, number> {
   return new Map(
     trials.flatMap(({ hookup, trial }) =>
       loadsOf(trial.circuit).map(({ part }) => [
