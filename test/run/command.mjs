@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { createInterface } from 'node:readline';
 import { root } from '../../electron/start/set-up.mjs';
 
 const limitMs = 40 * 60_000;
@@ -7,10 +8,11 @@ const limitMs = 40 * 60_000;
  * Runs a program to its end, or to its time limit. `status` is null if it was stopped.
  * @param {string} command
  * @param {string[]} args
- * @param {NodeJS.ProcessEnv} [env] added to this process's own
+ * @param {{ env?: NodeJS.ProcessEnv, hear?: (line: string) => boolean }} [how] `env` is added to this process's own; a
+ *   line that `hear` takes is left out of the output
  * @returns {Promise<{ status: number | null, output: string, seconds: number }>}
  */
-export function runCommand(command, args, env = {}) {
+export function runCommand(command, args, { env = {}, hear = () => false } = {}) {
   const started = performance.now();
   const windows = process.platform === 'win32';
   const child = spawn(command, args, {
@@ -23,7 +25,10 @@ export function runCommand(command, args, env = {}) {
     detached: !windows,
   });
   let output = '';
-  for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (output += text));
+  for (const input of [child.stdout, child.stderr])
+    createInterface({ input }).on('line', (line) => {
+      if (!hear(line)) output += `${line}\n`;
+    });
   return new Promise((resolve) => {
     const end = (/** @type {number | null} */ status) => {
       clearTimeout(limit);

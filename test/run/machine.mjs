@@ -1,43 +1,92 @@
-// What the tests need besides the packages: a browser, and two programs whose answers they compare with ours.
+// What the tests need besides the packages: a browser, programs whose answers they compare with ours, and a reader of PDFs.
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { stdin, stdout } from 'node:process';
+import { createInterface } from 'node:readline/promises';
 import { chromium } from 'playwright-core';
+import { root } from '../../electron/start/set-up.mjs';
 import { findChromium } from './chromium.mjs';
 import { runCommand } from './command.mjs';
 
-/** @type {{ aptPackage: string, purpose: string, isThere: () => boolean }[]} */
+/** @typedef {{ aptPackages: string[], purpose: string, isThere: () => boolean }} Need the first package that can be had will do */
+
+/** @type {Need[]} */
 const needs = [
-  { aptPackage: 'chromium', purpose: 'the end-to-end tests', isThere: () => existsSync(findChromium()) },
-  { aptPackage: 'ngspice', purpose: 'comparing circuits', isThere: () => succeeds('ngspice', ['--version']) },
   {
-    aptPackage: 'python3-scikit-rf',
-    purpose: 'comparing RF networks',
+    // The one without a window starts and draws in half the time.
+    aptPackages: ['chromium-headless-shell', 'chromium'],
+    purpose: 'a browser for the end-to-end tests',
+    isThere: () => existsSync(findChromium()),
+  },
+  {
+    aptPackages: ['ngspice'],
+    purpose: 'solves the same circuits, to compare',
+    isThere: () => succeeds('ngspice', ['--version']),
+  },
+  {
+    aptPackages: ['python3-scikit-rf'],
+    purpose: 'works out the same RF networks, to compare',
     isThere: () => succeeds('/usr/bin/python3', ['-c', 'import skrf']),
+  },
+  {
+    aptPackages: ['poppler-utils'],
+    purpose: 'pdftotext, which reads what was printed',
+    isThere: () => succeeds('pdftotext', ['-v']),
   },
 ];
 
-/** Installs what is missing where that can be done here, and says in a sentence what stays missing. */
+/** That somebody said no, and to which packages; goes when the packages of npm are installed anew. */
+const refusalFile = path.join(root, 'node_modules/.not-by-apt');
+
+/** Installs what is missing where that can and may be done here, and says in a sentence what stays missing. */
 export async function provideMachine() {
   const missing = needs.filter((need) => !need.isThere());
-  if (missing.length && canUseApt()) await installByApt(missing.map((need) => need.aptPackage));
+  if (missing.length && (await mayUseApt(missing))) await installByApt(missing);
   if (!existsSync(findChromium())) await installPlaywrightBrowser();
-  for (const need of needs.filter((one) => !one.isThere()))
-    console.log(`${need.aptPackage} is not on this machine, so ${need.purpose} can't be done here.`);
+  for (const { aptPackages, purpose } of needs.filter((need) => !need.isThere()))
+    console.log(`${aptPackages[0]} (${purpose}) is not on this machine, so what needs it can't be tested here.`);
 }
 
-const canUseApt = () => process.getuid?.() === 0 && succeeds('apt-get', ['--version']);
+/** @param {readonly Need[]} missing */
+async function mayUseApt(missing) {
+  if (!succeeds('apt-get', ['--version'])) return false;
+  const packages = missing.map(({ aptPackages }) => aptPackages[0]).join(' ');
+  console.log('Some tests need what is not on this machine:');
+  for (const { aptPackages, purpose } of missing) console.log(`  ${aptPackages[0]}: ${purpose}`);
+  if (process.getuid?.() !== 0) {
+    console.log(`Only root may install it: sudo apt-get install ${packages}`);
+    return false;
+  }
+  // Nobody is there to be asked: a machine of which this is the job.
+  if (!stdin.isTTY || !stdout.isTTY) return true;
+  if (existsSync(refusalFile) && readFileSync(refusalFile, 'utf8') === packages) {
+    console.log(
+      `You did not want it installed. Do it by apt-get install ${packages}, or remove ${path.relative(root, refusalFile)} to be asked again.`,
+    );
+    return false;
+  }
+  const terminal = createInterface({ input: stdin, output: stdout });
+  const answer = await terminal.question('Install it by apt-get now? [y/N] ');
+  terminal.close();
+  const yes = /^y(es)?$/i.test(answer.trim());
+  if (!yes) writeFileSync(refusalFile, packages);
+  return yes;
+}
 
-/** @param {string[]} packages */
-async function installByApt(packages) {
-  console.log(`Installing ${packages.join(', ')} by apt-get ...`);
+/** @param {readonly Need[]} missing */
+async function installByApt(missing) {
+  console.log('Installing it by apt-get ...');
   const env = { DEBIAN_FRONTEND: 'noninteractive' };
-  const update = await runCommand('apt-get', ['update', '-qq'], env);
+  const update = await runCommand('apt-get', ['update', '-qq'], { env });
   if (update.status !== 0) console.log(`apt-get update failed: ${lastLine(update.output)}`);
   // One by one: a package that can't be had must not keep the others away.
-  for (const name of packages) {
-    const install = await runCommand('apt-get', ['install', '-y', '-qq', '--no-install-recommends', name], env);
-    if (install.status !== 0) console.log(`apt-get install ${name} failed: ${lastLine(install.output)}`);
-  }
+  for (const { aptPackages, isThere } of missing)
+    for (const name of aptPackages) {
+      const install = await runCommand('apt-get', ['install', '-y', '-qq', '--no-install-recommends', name], { env });
+      if (install.status !== 0) console.log(`apt-get install ${name} failed: ${lastLine(install.output)}`);
+      if (isThere()) break;
+    }
 }
 
 async function installPlaywrightBrowser() {
