@@ -147,6 +147,7 @@ test('a draft that the first version left is offered once', async ({ page, addre
   await expect(rows(page)).toContainText(/Hut, 30 m.*some time ago/);
   await offer(page).getByRole('button', { name: 'Throw away Hut, 30 m' }).click();
   await offer(page).getByRole('button', { name: 'Throw away', exact: true }).click();
+  await expect.poll(() => keptTitles(page)).toEqual([]);
   await page.reload();
   await expect(page.getByRole('heading', { name: 'Draw your station' })).toBeVisible();
   expect(await keptTitles(page)).toEqual([]);
