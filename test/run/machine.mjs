@@ -48,29 +48,27 @@ export async function provideMachine() {
     console.log(`${aptPackages[0]} (${purpose}) is not on this machine, so what needs it can't be tested here.`);
 }
 
-/** @param {readonly Need[]} missing */
+/** Says what is missing and why it is wanted; asks where somebody is there. @param {readonly Need[]} missing */
 async function mayUseApt(missing) {
   if (!succeeds('apt-get', ['--version'])) return false;
-  const packages = missing.map(({ aptPackages }) => aptPackages[0]).join(' ');
+  const command = `apt-get install ${missing.map(({ aptPackages }) => aptPackages[0]).join(' ')}`;
+  if (process.getuid?.() !== 0) {
+    console.log(`Not root, so this is left to you: sudo ${command}`);
+    return false;
+  }
+  if (existsSync(refusalFile) && readFileSync(refusalFile, 'utf8') === command) {
+    console.log(`Not wanted last time: ${command} (remove ${path.relative(root, refusalFile)} to be asked again)`);
+    return false;
+  }
   console.log('Some tests need what is not on this machine:');
   for (const { aptPackages, purpose } of missing) console.log(`  ${aptPackages[0]}: ${purpose}`);
-  if (process.getuid?.() !== 0) {
-    console.log(`Only root may install it: sudo apt-get install ${packages}`);
-    return false;
-  }
   // Nobody is there to be asked: a machine of which this is the job.
   if (!stdin.isTTY || !stdout.isTTY) return true;
-  if (existsSync(refusalFile) && readFileSync(refusalFile, 'utf8') === packages) {
-    console.log(
-      `You did not want it installed. Do it by apt-get install ${packages}, or remove ${path.relative(root, refusalFile)} to be asked again.`,
-    );
-    return false;
-  }
   const terminal = createInterface({ input: stdin, output: stdout });
   const answer = await terminal.question('Install it by apt-get now? [y/N] ');
   terminal.close();
   const yes = /^y(es)?$/i.test(answer.trim());
-  if (!yes) writeFileSync(refusalFile, packages);
+  if (!yes) writeFileSync(refusalFile, command);
   return yes;
 }
 
