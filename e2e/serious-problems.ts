@@ -3,7 +3,7 @@ import axe from 'axe-core';
 
 /** What axe calls serious or critical on the page or in a part of it, with the places; an empty list where there is nothing. */
 export async function seriousProblems(page: Page, within = 'html') {
-  // Once for a page: reading so large a script takes a third as long as a look.
+  // Once for a page: the script is large, and to read it takes a good part of what a look takes.
   if (!(await page.evaluate('"axe" in window'))) await page.evaluate(axe.source);
   return page.evaluate(async (part) => {
     // All rules run, but what passes is not put into words, which would take most of the time.
