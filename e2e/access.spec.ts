@@ -1,6 +1,16 @@
+import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
 import { seriousProblems } from './serious-problems.ts';
+
+/** What stands there once a stage is drawn with all that is computed for it. */
+const wholeStage = {
+  Draw: (page: Page) => page.getByRole('button', { name: /^Open: .*go to Check$/ }),
+  Check: (page: Page) => page.getByRole('region', { name: 'Key-down' }).getByRole('listitem').first(),
+  Cables: (page: Page) => page.getByRole('table', { name: 'Cables' }),
+  Budget: (page: Page) => page.getByRole('table', { name: 'Supplies', exact: true }),
+  'Power-up': (page: Page) => page.getByText(/^Expect/).first(),
+};
 
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way of screen readers and weak eyes, ${theme}`, async ({ page, address }) => {
@@ -9,7 +19,7 @@ for (const theme of ['light', 'dark'] as const) {
     await openFirstDraft(page);
     for (const name of ['Draw', 'Check', 'Cables', 'Budget', 'Power-up'] as const) {
       await stage(page, name).click();
-      await page.waitForTimeout(400);
+      await expect(wholeStage[name](page)).toBeVisible();
       expect(await seriousProblems(page), name).toEqual([]);
     }
   });

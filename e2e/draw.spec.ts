@@ -1,11 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from './browser.ts';
-import { layCable, openFile, openScreen, port, stage, takeFromShelf, unit } from './drawing.ts';
+import { layCable, openFile, openScreen, port, stage, takeFromShelf, unit, withoutGliding } from './drawing.ts';
 
 test('a station is drawn by hand, its missing mute line reported and laid, saved and opened again', async ({
   page,
   address,
 }, info) => {
+  await withoutGliding(page);
   await openScreen(page, address);
   await expect(page.getByRole('heading', { name: 'Draw your station' })).toBeVisible();
 
@@ -17,7 +18,6 @@ test('a station is drawn by hand, its missing mute line reported and laid, saved
   await takeFromShelf(page, /^Straight key/, 'Straight key');
   await takeFromShelf(page, /^Wire antenna/, 'Wire antenna');
   await page.getByRole('button', { name: 'Fit' }).click();
-  await page.waitForTimeout(300);
 
   await layCable(page, ['Bench supply', ''], ['Fused strip', 'in']);
   await layCable(page, ['Fused strip', '1'], ['CW transmitter', 'power']);
@@ -72,10 +72,9 @@ test('dragging a unit is one step back', async ({ page, address }) => {
   await page.mouse.down();
   await page.mouse.move(before.x + 130, before.y + 110, { steps: 8 });
   await page.mouse.up();
-  const after = await key.boundingBox();
-  expect(after?.x).toBeGreaterThan(before.x + 60);
+  await expect.poll(async () => (await key.boundingBox())?.x).toBeGreaterThan(before.x + 60);
   await page.keyboard.press('Control+z');
-  expect((await key.boundingBox())?.x).toBeCloseTo(before.x, 0);
+  await expect.poll(async () => (await key.boundingBox())?.x).toBeCloseTo(before.x, 0);
   await page.keyboard.press('Control+z');
   await expect(key).toHaveCount(0);
   await page.keyboard.press('Control+Shift+z');

@@ -1,4 +1,4 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
 /** The browser's file dialogs can't be driven from outside; without them the screen downloads and asks by an input. */
 export async function openScreen(page: Page, address: string, theme: 'light' | 'dark' = 'light') {
@@ -9,6 +9,9 @@ export async function openScreen(page: Page, address: string, theme: 'light' | '
   }, theme);
   await page.goto(address);
 }
+
+/** What is fitted or tidied is where it belongs at once: a mouse that goes to a place finds it there. */
+export const withoutGliding = (page: Page) => page.emulateMedia({ reducedMotion: 'reduce' });
 
 export async function openFirstDraft(page: Page) {
   await page.getByRole('button', { name: 'The hut, first draft: find the mistakes' }).click();
@@ -31,18 +34,19 @@ export async function takeFromShelf(page: Page, row: RegExp, name: string) {
 
 /** Drags a cable from port to port with the mouse. */
 export async function layCable(page: Page, from: [string, string], to: [string, string]) {
-  const start = await middleOf(page, from);
-  const end = await middleOf(page, to);
-  await page.mouse.move(start.x, start.y);
+  // Hovering waits until the drawing stands still.
+  await port(page, ...from).hover();
+  const start = await middleOf(port(page, ...from));
+  const end = await middleOf(port(page, ...to));
   await page.mouse.down();
   await page.mouse.move((start.x + end.x) / 2, (start.y + end.y) / 2, { steps: 3 });
   await page.mouse.move(end.x, end.y, { steps: 3 });
   await page.mouse.up();
 }
 
-async function middleOf(page: Page, [unitName, label]: [string, string]) {
-  const box = await port(page, unitName, label).boundingBox();
-  if (!box) throw new Error(`${unitName}, ${label} is not on the drawing`);
+export async function middleOf(what: Locator) {
+  const box = await what.boundingBox();
+  if (!box) throw new Error(`${what} is not drawn`);
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 

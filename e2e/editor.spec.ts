@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { layCable, openFirstDraft, openScreen, port, takeFromShelf, unit } from './drawing.ts';
+import { layCable, middleOf, openFirstDraft, openScreen, port, takeFromShelf, unit } from './drawing.ts';
 import { saved } from './saved.ts';
 
 const details = (page: Page) => page.getByRole('complementary', { name: 'Details' });
@@ -15,12 +15,6 @@ async function drag(page: Page, from: { x: number; y: number }, to: { x: number;
   await page.mouse.up();
 }
 
-async function middle(what: import('@playwright/test').Locator) {
-  const box = await what.boundingBox();
-  if (!box) throw new Error('not drawn');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
-
 test('a flag that is pulled to another port takes its end of the cable there', async ({ page, address }, info) => {
   await openScreen(page, address);
   await openFirstDraft(page);
@@ -28,14 +22,14 @@ test('a flag that is pulled to another port takes its end of the cable there', a
   const at = (s: Awaited<ReturnType<typeof saved>>, number: string) => s.cables.find((c) => c.number === number);
   const before = await saved(page, info.outputPath('before.station.json'));
   expect(at(before, 'K2')?.b).toEqual({ unit: 'changeover', port: 'line' });
-  await drag(page, await middle(flag(page, 'K2').nth(1)), await middle(port(page, 'Changeover', 'mute')));
+  await drag(page, await middleOf(flag(page, 'K2').nth(1)), await middleOf(port(page, 'Changeover', 'mute')));
   const after = await saved(page, info.outputPath('after.station.json'));
   expect(at(after, 'K2')).toMatchObject({
     b: { unit: 'changeover', port: 'mute' },
     lengthM: at(before, 'K2')?.lengthM,
   });
   // Let go over free paper it stays where it is.
-  await drag(page, await middle(flag(page, 'K2').nth(0)), { x: 330, y: 600 });
+  await drag(page, await middleOf(flag(page, 'K2').nth(0)), { x: 330, y: 600 });
   expect(await saved(page, info.outputPath('third.station.json'))).toEqual(after);
   await page.keyboard.press('Control+z');
   expect(await saved(page, info.outputPath('undone.station.json'))).toEqual(before);
@@ -44,11 +38,11 @@ test('a flag that is pulled to another port takes its end of the cable there', a
 test('a cable dropped on free paper offers the units that could go there', async ({ page, address }, info) => {
   await openScreen(page, address);
   await takeFromShelf(page, /^Paddle/, 'Paddle');
-  await drag(page, await middle(port(page, 'Paddle', '')), { x: 700, y: 400 });
+  await drag(page, await middleOf(port(page, 'Paddle', '')), { x: 700, y: 400 });
   const list = page.getByRole('dialog', { name: /^Join Paddle/ });
   await list.getByRole('option', { name: /^new unit Keyer/ }).click();
   await expect(unit(page, 'Keyer')).toBeVisible();
-  const place = await middle(port(page, 'Keyer', 'paddle'));
+  const place = await middleOf(port(page, 'Keyer', 'paddle'));
   expect(Math.abs(place.x - 700)).toBeLessThan(20);
   expect(Math.abs(place.y - 400)).toBeLessThan(20);
   const station = await saved(page, info.outputPath('a.station.json'));
@@ -63,7 +57,7 @@ test('a unit dropped on a cable goes into it; by keys it is put in from the cabl
 }, info) => {
   await openScreen(page, address);
   await openFirstDraft(page);
-  const cable = await middle(flag(page, 'R2').first());
+  const cable = await middleOf(flag(page, 'R2').first());
   const shelf = page.getByRole('complementary', { name: 'Shelf' });
   await shelf.getByRole('searchbox').fill('power meter 200');
   const paper = await page.getByRole('main').boundingBox();
@@ -130,11 +124,11 @@ test('notes and zones are drawn, sized, named and removed', async ({ page, addre
   expect(around && card && around.x < card.x && around.width > card.width).toBe(true);
 
   const corner = zone.locator('.react-flow__resize-control');
-  const from = await middle(corner);
+  const from = await middleOf(corner);
   await drag(page, from, { x: from.x + 60, y: from.y + 40 });
-  expect((await zone.boundingBox())?.width).toBeGreaterThan((around?.width ?? 0) + 40);
+  await expect.poll(async () => (await zone.boundingBox())?.width).toBeGreaterThan((around?.width ?? 0) + 40);
   await page.keyboard.press('Control+z');
-  expect((await zone.boundingBox())?.width).toBeCloseTo(around?.width ?? 0, 0);
+  await expect.poll(async () => (await zone.boundingBox())?.width).toBeCloseTo(around?.width ?? 0, 0);
 
   await page.getByRole('button', { name: 'Note', exact: true }).click();
   await details(page).getByRole('textbox', { name: 'Words' }).fill('Ask for the manual');
@@ -223,7 +217,7 @@ test('dragging shows what a unit is in line with, and a cable of its snaps strai
   await layCable(page, ['Paddle', ''], ['Keyer', 'paddle']);
   const start = await unit(page, 'Keyer').boundingBox();
   const grip = { x: (start?.x ?? 0) + 20, y: (start?.y ?? 0) + 8 };
-  const [own, other] = [await middle(port(page, 'Keyer', 'paddle')), await middle(port(page, 'Paddle', ''))];
+  const [own, other] = [await middleOf(port(page, 'Keyer', 'paddle')), await middleOf(port(page, 'Paddle', ''))];
   await page.mouse.move(grip.x, grip.y);
   await page.mouse.down();
   // Straight down its left edge stays in line with the other card's.
@@ -232,7 +226,7 @@ test('dragging shows what a unit is in line with, and a cable of its snaps strai
   await page.mouse.move(grip.x + 200, grip.y + other.y - own.y + 4, { steps: 12 });
   await page.mouse.up();
   await expect(page.locator('.guides')).toHaveCount(0);
-  const [after, still] = [await middle(port(page, 'Keyer', 'paddle')), await middle(port(page, 'Paddle', ''))];
+  const [after, still] = [await middleOf(port(page, 'Keyer', 'paddle')), await middleOf(port(page, 'Paddle', ''))];
   expect(after.y).toBeCloseTo(still.y, 1);
   const station = await saved(page, info.outputPath('a.station.json'));
   expect(station.units.find((u) => u.id === 'keyer')?.position.x).toBeGreaterThan(100);

@@ -31,8 +31,10 @@ export class Keys {
 
   /** Presses Tab until the element has the keyboard. */
   async tabTo(element: Locator) {
+    // Found once: to find it anew after each press would take longer than the press.
+    const found = await element.elementHandle();
     for (let i = 0; i < 200; i++) {
-      if (await this.isOn(element)) return;
+      if (await found?.evaluate((node) => node === document.activeElement)) return;
       await this.press('Tab');
     }
     throw new Error('Tab does not get there');

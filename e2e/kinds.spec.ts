@@ -3,8 +3,8 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { layCable, openScreen, port, takeFromShelf, unit } from './drawing.ts';
 import { keptTitles } from './kept-titles.ts';
+import { Keys } from './keys.ts';
 import { seriousProblems } from './serious-problems.ts';
-import { tabTo } from './tab-to.ts';
 
 const shelf = (page: Page) => page.getByRole('complementary', { name: 'Shelf' });
 const editor = (page: Page) => page.getByRole('dialog', { name: /unit kind|unit a kind/ });
@@ -163,29 +163,30 @@ test('a unit with a figure of its own becomes a kind, and a change of that asks 
 
 test('a kind is made and used by keys alone', async ({ page, address }) => {
   await openScreen(page, address);
-  await tabTo(page, shelf(page).getByRole('button', { name: 'Make a kind' }));
-  await page.keyboard.press('Enter');
-  await tabTo(page, editor(page).getByRole('searchbox'));
+  const keys = new Keys(page);
+  await keys.tabTo(shelf(page).getByRole('button', { name: 'Make a kind' }));
+  await keys.press('Enter');
+  await keys.tabTo(editor(page).getByRole('searchbox'));
   await page.keyboard.type('straight key');
-  await tabTo(page, editor(page).getByRole('button', { name: /^Straight key/ }));
-  await page.keyboard.press('Enter');
-  await tabTo(page, editor(page).getByRole('textbox', { name: 'Name', exact: true }));
-  await page.keyboard.press('ControlOrMeta+a');
+  await keys.tabTo(editor(page).getByRole('button', { name: /^Straight key/ }));
+  await keys.press('Enter');
+  await keys.tabTo(editor(page).getByRole('textbox', { name: 'Name', exact: true }));
+  await keys.press('ControlOrMeta+a');
   await page.keyboard.type('Brass key');
-  await tabTo(page, row(page, /^port out/));
-  await page.keyboard.press('Enter');
-  await tabTo(page, editor(page).getByRole('combobox', { name: 'Connector' }));
+  await keys.tabTo(row(page, /^port out/));
+  await keys.press('Enter');
+  await keys.tabTo(editor(page).getByRole('combobox', { name: 'Connector' }));
   await page.keyboard.type('3.5 mm mono');
   await expect(row(page, /^port out/)).toContainText('3.5 mm mono');
-  await page.keyboard.press('Escape');
+  await keys.press('Escape');
   await expect(page.getByRole('dialog', { name: 'Discard what was entered?' })).toBeVisible();
-  await page.keyboard.press('Escape');
+  await keys.press('Escape');
   await expect(page.getByRole('dialog', { name: 'Discard what was entered?' })).toHaveCount(0);
-  await tabTo(page, use(page));
-  await page.keyboard.press('Enter');
+  await keys.tabTo(use(page));
+  await keys.press('Enter');
   await expect(port(page, 'Brass key', '3.5 mm mono')).toBeVisible();
-  await tabTo(page, shelf(page).getByRole('button', { name: /^Brass key/ }));
-  await page.keyboard.press('Enter');
+  await keys.tabTo(shelf(page).getByRole('button', { name: /^Brass key/ }));
+  await keys.press('Enter');
   await expect(unit(page, 'Brass key 2')).toBeVisible();
 });
 

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
 import { stage, takeFromShelf, unit } from './drawing.ts';
+import { keptTitles } from './kept-titles.ts';
 import { saved } from './saved.ts';
 import { seriousProblems } from './serious-problems.ts';
 
@@ -14,14 +15,20 @@ function forbid() {
   LockManager.prototype.request = async () => refuse();
 }
 
-/** What it does when there is no room: reading goes, writing does not. */
+/** What it does when there is no room: reading goes, writing does not. It counts the entries that it refused. */
 function fill() {
   const refuse = () => {
     throw new DOMException('The quota has been exceeded.', 'QuotaExceededError');
   };
+  let refused = 0;
   Storage.prototype.setItem = refuse;
-  IDBObjectStore.prototype.put = refuse;
+  IDBObjectStore.prototype.put = () => {
+    Object.assign(window, { refused: ++refused });
+    return refuse();
+  };
 }
+
+const refused = (page: Page) => page.evaluate('window.refused');
 
 const notice = (page: Page) => page.getByRole('region', { name: 'What is not kept' });
 
@@ -67,8 +74,10 @@ test('a browser that has no room left says so at the first change that it can’
   await takeFromShelf(page, /^Straight key/, 'Straight key');
   await expect(notice(page)).toContainText('This browser does not keep unsaved work: it has no room left.');
   await notice(page).getByRole('button', { name: 'Understood' }).click();
+  expect(await refused(page)).toBe(1);
   await takeFromShelf(page, /^Paddle/, 'Paddle');
-  await page.waitForTimeout(1500);
+  // It has been tried again by then, in vain.
+  await expect.poll(() => refused(page)).toBe(2);
   await expect(notice(page)).toBeHidden();
   expect(faults).toEqual([]);
 });
@@ -76,6 +85,6 @@ test('a browser that has no room left says so at the first change that it can’
 test('a browser that keeps everything has nothing to say', async ({ page, address }) => {
   await open(page, address, () => {});
   await takeFromShelf(page, /^Straight key/, 'Straight key');
-  await page.waitForTimeout(1500);
+  await expect.poll(() => keptTitles(page)).toHaveLength(1);
   await expect(notice(page)).toBeHidden();
 });

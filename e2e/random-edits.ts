@@ -148,8 +148,10 @@ export class RandomEdits {
 
   /** Where the mouse would meet cards, ports or flags that nothing lies over, in the order of their names. */
   private async spots(what: 'card' | 'port' | 'flag'): Promise<Spot[]> {
-    await this.page.getByRole('button', { name: 'Fit', exact: true }).click();
-    return this.page.evaluate(async (wanted) => {
+    // Looked for among few: this happens before every edit.
+    const fitButton = this.page.locator('.paper-tools').getByRole('button', { name: 'Fit', exact: true });
+    return fitButton.evaluate(async (fit, wanted) => {
+      (fit as HTMLButtonElement).click();
       // Fitted in the frame after the click, as nothing glides with reduced motion.
       await new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted)));
       const selectors = { card: '.react-flow__node .unit-head', port: '.react-flow__handle', flag: '.flag' };

@@ -6,7 +6,8 @@ test('while a unit is dragged no other card is rendered', async ({ page, address
   await countCardRenders(page);
   await openScreen(page, address);
   await openFirstDraft(page);
-  await page.waitForTimeout(1000);
+  // The survey's result is the last thing that renders them.
+  await expect(page.getByRole('button', { name: /^Open: .*go to Check$/ })).toBeVisible();
   const drawn = Object.keys(await takeCardRenders(page));
   expect(drawn.length, 'every card is counted as it appears').toBe(await page.locator('.react-flow__node').count());
 
