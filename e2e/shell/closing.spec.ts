@@ -68,6 +68,7 @@ onEachShell(() => {
         const saved = Boolean(answer && 'path' in answer);
         if (saved) window.stationwright?.setDocumentState({ ...state, edited: false });
         await window.stationwright?.saveEnded({ saved });
+        document.body.dataset['saved'] = String(saved);
       });
     }, edited);
     await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
@@ -75,6 +76,8 @@ onEachShell(() => {
     await answerSave(shell, null);
     await chooseMenu(shell, 'quit');
     await expect.poll(() => heardBy(shell.page)).toEqual([['saveToClose', null]]);
+    // The shell, too, has heard that it was cancelled: while it still waits, a quit would ask a second time.
+    await expect(shell.page.locator('body')).toHaveAttribute('data-saved', 'false');
     expect(shell.page.isClosed()).toBe(false);
     await answerSave(shell, file);
     await chooseMenu(shell, 'quit');
