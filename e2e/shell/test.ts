@@ -159,6 +159,41 @@ export function answerQuestions(shell: Shell, ...buttons: string[]): Promise<voi
 export const askedIn = (shell: Shell): Promise<string[]> =>
   shell.evaluate(() => (globalThis as unknown as { asked: string[] }).asked, null);
 
+interface WithHeld {
+  held: Map<unknown, () => void>;
+}
+
+/**
+ * From here on, what the shell wants to do after just that time is held until `pass` says that the time has passed:
+ * nothing has to wait for it, and what comes before its time is seen. `held` counts what is waited for.
+ */
+export async function holdTimers(shell: Shell, waitMs: number) {
+  await shell.evaluate((_electron, wantedMs) => {
+    const held = new Map<unknown, () => void>();
+    const { setTimeout: set, clearTimeout: clear } = globalThis;
+    const hold = (act: () => void, ms?: number, ...rest: unknown[]) => {
+      if (ms !== wantedMs) return set(act, ms, ...rest);
+      const timer = {};
+      held.set(timer, act);
+      return timer;
+    };
+    const drop = (timer?: number) => {
+      if (!held.delete(timer)) clear(timer);
+    };
+    Object.assign(globalThis, { held, setTimeout: hold, clearTimeout: drop });
+  }, waitMs);
+  return {
+    held: () => shell.evaluate(() => (globalThis as unknown as WithHeld).held.size, null),
+    pass: () =>
+      shell.evaluate(() => {
+        const { held } = globalThis as unknown as WithHeld;
+        const due = [...held.values()];
+        held.clear();
+        for (const act of due) act();
+      }, null),
+  };
+}
+
 export function chooseMenu(shell: Shell, id: string): Promise<void> {
   return shell.evaluate(({ Menu }, wanted) => {
     const item = Menu.getApplicationMenu()?.getMenuItemById(wanted);
