@@ -28,14 +28,14 @@ const found = (page: Page) =>
 const left = { stored: ['left'], cookies: ['left'], caches: ['left'], databases: ['left'], geolocation: 'granted' };
 const nothing = { stored: [], cookies: [], caches: [], databases: [], geolocation: 'denied' };
 
-const endings: Record<string, (shell: Shell) => Promise<unknown>> = {
-  'is quit': async (shell) => {
+const endings: Record<string, (shell: Shell) => Promise<void>> = {
+  quit: async (shell) => {
     await chooseMenu(shell, 'quit');
-    return shell.ended;
+    await shell.ended;
   },
-  'is stopped': (shell) => shell.stop(),
-  'is killed': (shell) => shell.kill(),
-  'is killed with a page that hangs': async (shell) => {
+  stopped: (shell) => shell.stop(),
+  killed: (shell) => shell.kill(),
+  'killed with a page that hangs': async (shell) => {
     await shell.page.evaluate(() => {
       setTimeout(() => {
         for (;;);
@@ -43,7 +43,7 @@ const endings: Record<string, (shell: Shell) => Promise<unknown>> = {
     });
     await shell.kill();
   },
-  'is killed with a page that has died': async (shell) => {
+  'killed with a page that has died': async (shell) => {
     const died = shell.page.waitForEvent('crash');
     await shell.evaluate(({ BrowserWindow, dialog }) => {
       dialog.showMessageBox = () => new Promise(() => {});
@@ -54,26 +54,26 @@ const endings: Record<string, (shell: Shell) => Promise<unknown>> = {
   },
 };
 
-for (const [ending, end] of Object.entries(endings))
-  test(`a stand-in that ${ending} leaves nothing to the next`, async ({ start }) => {
-    const first = await start();
-    // From here on it lets its windows have what they ask for.
-    await first.evaluate(({ session }) => session.defaultSession.setPermissionCheckHandler(() => true), null);
-    await chooseMenu(first, 'new');
-    const second = await secondWindow(first);
-    await leave(first.page);
-    expect(await found(second)).toEqual(left);
-    await end(first);
-    expect([first.page, second].map((page) => page.isClosed())).toEqual([true, true]);
+test('a stand-in finds nothing of the one before it, however that ended', async ({ start }) => {
+  let shell = await start();
+  for (const [ending, end] of Object.entries(endings))
+    await test.step(ending, async () => {
+      // From here on it lets its windows have what they ask for.
+      await shell.evaluate(({ session }) => session.defaultSession.setPermissionCheckHandler(() => true), null);
+      await chooseMenu(shell, 'new');
+      const windows = [shell.page, await secondWindow(shell)] as const;
+      await leave(windows[0]);
+      expect(await found(windows[1])).toEqual(left);
+      await end(shell);
+      expect(windows.map((page) => page.isClosed())).toEqual([true, true]);
 
-    const next = await start();
-    expect(next.pages()).toEqual([next.page]);
-    expect(await found(next.page)).toEqual(nothing);
-    await leave(next.page);
-    expect((await found(next.page)).stored).toEqual(['left']);
-  });
+      shell = await start();
+      expect(shell.pages()).toEqual([shell.page]);
+      expect(await found(shell.page)).toEqual(nothing);
+    });
+});
 
-test('a second stand-in does not start beside one that has windows', async ({ start }) => {
+test('a stand-in does not start beside another, whose windows it would take for its own', async ({ start }) => {
   const first = await start();
   await expect(start()).rejects.toThrow('another stand-in has windows');
   await first.kill();
