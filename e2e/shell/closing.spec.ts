@@ -9,6 +9,7 @@ import {
   chooseMenu,
   expect,
   heardBy,
+  holdTimers,
   onEachShell,
   secondWindow,
   test,
@@ -16,9 +17,8 @@ import {
 } from './test.ts';
 
 onEachShell(() => {
-  // Some wait for a screen that never answers.
-  test.slow();
-
+  // How long the shell waits for a sign of life before it says that a screen does not answer.
+  const patienceMs = 5000;
   const edited = { name: 'shack', path: null, edited: true };
 
   test('the title says what is open and whether it is edited', async ({ start }) => {
@@ -46,11 +46,13 @@ onEachShell(() => {
     const shell = await start();
     await shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), edited);
     await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
-    await answerQuestion(shell, 'Cancel');
+    await answerQuestions(shell, 'Cancel');
     await chooseMenu(shell, 'quit');
-    expect(await Promise.race([shell.ended, new Promise((resolve) => setTimeout(resolve, 500, 'still there'))])).toBe(
-      'still there',
-    );
+    await expect.poll(() => askedIn(shell)).toHaveLength(1);
+    // After the answer the window goes on as before: a report from its page still comes to its title.
+    await shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), { ...edited, name: 'attic' });
+    await expect.poll(() => windowTitles(shell)).toEqual([expect.stringContaining('attic')]);
+    expect(await Promise.race([shell.ended, 'still there'])).toBe('still there');
     expect(shell.page.isClosed()).toBe(false);
     await answerQuestion(shell, "Don't save");
     await chooseMenu(shell, 'quit');
@@ -68,6 +70,7 @@ onEachShell(() => {
         const saved = Boolean(answer && 'path' in answer);
         if (saved) window.stationwright?.setDocumentState({ ...state, edited: false });
         await window.stationwright?.saveEnded({ saved });
+        document.body.dataset['saved'] = String(saved);
       });
     }, edited);
     await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
@@ -75,6 +78,8 @@ onEachShell(() => {
     await answerSave(shell, null);
     await chooseMenu(shell, 'quit');
     await expect.poll(() => heardBy(shell.page)).toEqual([['saveToClose', null]]);
+    // The shell, too, has heard that it was cancelled: while it still waits, a quit would ask a second time.
+    await expect(shell.page.locator('body')).toHaveAttribute('data-saved', 'false');
     expect(shell.page.isClosed()).toBe(false);
     await answerSave(shell, file);
     await chooseMenu(shell, 'quit');
@@ -136,12 +141,18 @@ onEachShell(() => {
     await shell.page.evaluate((now) => window.stationwright?.setDocumentState(now), edited);
     await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
     await hang(shell.page);
+    const wait = await holdTimers(shell, patienceMs);
     await answerQuestions(shell, 'Wait');
     await chooseMenu(shell, 'quit');
+    await expect.poll(wait.held).toBe(1);
+    expect(await askedIn(shell)).toEqual([]);
+    await wait.pass();
     await expect.poll(() => askedIn(shell)).toEqual(['This window does not answer.']);
     expect(shell.page.isClosed()).toBe(false);
     await answerQuestions(shell, 'Close without saving');
     await chooseMenu(shell, 'quit');
+    await expect.poll(wait.held).toBe(1);
+    await wait.pass();
     expect(await shell.ended).toBe(0);
   });
 
@@ -154,8 +165,12 @@ onEachShell(() => {
       });
     }, edited);
     await expect.poll(() => windowTitles(shell)).not.toEqual(['Stationwright']);
+    const wait = await holdTimers(shell, patienceMs);
     await answerQuestions(shell, 'Save', 'Close without saving');
     await chooseMenu(shell, 'quit');
+    await expect.poll(() => askedIn(shell)).toEqual(['Save the changes to shack?']);
+    await expect.poll(wait.held).toBe(1);
+    await wait.pass();
     expect(await shell.ended).toBe(0);
   });
 

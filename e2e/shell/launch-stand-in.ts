@@ -1,46 +1,48 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { type BrowserContext, chromium } from '@playwright/test';
-import { chromiumArgs, findChromium } from '../browser.ts';
+import type { BrowserContext, Page } from '@playwright/test';
 import type { Launch, Shell } from './launch.ts';
+import type { ShellBrowser } from './shell-browser.ts';
 
 // Long enough for a machine that does much else.
 const launchLimitMs = 30_000;
 const standIn = path.join(import.meta.dirname, 'electron.cjs');
 
-/** The built main process in Node, its windows in a Chromium of its own. */
-export async function launchStandIn({ app, home, args = [] }: Launch): Promise<Shell> {
-  // What the app keeps is in the home; a browser that was just ended may still hold its profile.
-  const profile = mkdtempSync(path.join(home, 'profile-'));
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: findChromium(),
-    args: [...chromiumArgs, '--remote-debugging-port=0'],
-  });
-  const blank = context.pages();
-  const [port] = readFileSync(path.join(profile, 'DevToolsActivePort'), 'utf8').split('\n');
+/** The built main process in Node, its windows in the browser. */
+export async function launchStandIn({ app, home, args = [] }: Launch, browser: ShellBrowser): Promise<Shell> {
+  const { address, context, pages } = browser;
+  if (pages().length > 0)
+    throw new Error('another stand-in has windows in this browser: theirs could not be told apart');
   const main = fork(mainFile(app), args, {
     execArgv: ['--require', standIn],
     stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
-    env: { ...process.env, SHELL_CDP: `http://127.0.0.1:${port}`, SHELL_HOME: home },
+    env: { ...process.env, SHELL_CDP: address, SHELL_HOME: home },
   });
   const said = collectOutput(main);
-  const ended = new Promise<number | null>((resolve) => main.once('exit', resolve));
+  const exited = new Promise<number | null>((resolve) => main.once('exit', resolve));
+  // Its windows go with it, but not in the same moment.
+  const ended = exited.then(async (code) => {
+    await Promise.all(pages().map(isGone));
+    return code;
+  });
   const end = async (signal: NodeJS.Signals) => {
     if (main.exitCode === null) main.kill(signal);
     await ended;
-    await context.close();
   };
   const stop = () => end('SIGTERM');
   const kill = () => end('SIGKILL');
   try {
-    const page = await firstWindow(context, ended, said);
-    const pages = () => context.pages().filter((other) => !blank.includes(other));
-    return { page, pages, ended, stop, kill, evaluate: evaluator(main, ended, said) };
+    const page = await firstWindow(context, exited, said);
+    return { page, pages, ended, stop, kill, evaluate: evaluator(main, exited, said) };
   } catch (error) {
     await stop();
     throw error;
   }
+}
+
+async function isGone(page: Page): Promise<void> {
+  if (!page.isClosed()) await page.waitForEvent('close');
 }
 
 function mainFile(app: string): string {

@@ -13,7 +13,7 @@ export interface Shell {
     inMain: (electron: Electron, argument: Argument) => Result | Promise<Result>,
     argument: Argument,
   ): Promise<Result>;
-  /** Resolves with the main process's exit status when it ends by itself. */
+  /** Resolves with the main process's exit status when it has ended, and its windows with it. */
   readonly ended: Promise<number | null>;
   /** Ends the main process without asking its windows, if it still runs. */
   stop(): Promise<void>;

@@ -7,6 +7,7 @@ import { makeBareApp } from './bare-app.ts';
 import type { Shell } from './launch.ts';
 import { electronMissing, launchElectron } from './launch-electron.ts';
 import { launchStandIn } from './launch-stand-in.ts';
+import { type ShellBrowser, startShellBrowser } from './shell-browser.ts';
 
 export { expect };
 
@@ -30,8 +31,32 @@ interface Fixtures {
 
 export type Kind = 'the stand-in' | 'Electron';
 
-export const test = base.extend<Fixtures & { kind: Kind; launch: (app: string, args: string[]) => Promise<Shell> }>({
+interface Inner {
+  kind: Kind;
+  launch(app: string, args: string[]): Promise<Shell>;
+}
+
+interface WorkerFixtures {
+  /** The browser of all stand-ins that the worker starts; another one should it have ended. */
+  shellBrowser(): Promise<ShellBrowser>;
+}
+
+export const test = base.extend<Fixtures & Inner, WorkerFixtures>({
   kind: ['the stand-in', { option: true }],
+  shellBrowser: [
+    async ({}, use) => {
+      let running: ShellBrowser | undefined;
+      await use(async () => {
+        if (!running) {
+          running = await startShellBrowser();
+          running.context.once('close', () => (running = undefined));
+        }
+        return running;
+      });
+      await running?.close();
+    },
+    { scope: 'worker' },
+  ],
   folder: async ({}, use) => {
     const folder = mkdtempSync(path.join(tmpdir(), 'stationwright-e2e-'));
     await use(folder);
@@ -42,10 +67,11 @@ export const test = base.extend<Fixtures & { kind: Kind; launch: (app: string, a
     await use(home);
     rmSync(home, { recursive: true, force: true });
   },
-  launch: async ({ kind, home }, use) => {
+  launch: async ({ kind, home, shellBrowser }, use) => {
     const running: Shell[] = [];
     await use(async (app, args) => {
-      const shell = await (kind === 'Electron' ? launchElectron : launchStandIn)({ app, home, args });
+      const given = { app, home, args };
+      const shell = await (kind === 'Electron' ? launchElectron(given) : launchStandIn(given, await shellBrowser()));
       running.push(shell);
       return shell;
     });
@@ -132,6 +158,41 @@ export function answerQuestions(shell: Shell, ...buttons: string[]): Promise<voi
 
 export const askedIn = (shell: Shell): Promise<string[]> =>
   shell.evaluate(() => (globalThis as unknown as { asked: string[] }).asked, null);
+
+interface WithHeld {
+  held: Map<unknown, () => void>;
+}
+
+/**
+ * From here on, what the shell wants to do after just that time is held until `pass` says that the time has passed:
+ * nothing has to wait for it, and what comes before its time is seen. `held` counts what is waited for.
+ */
+export async function holdTimers(shell: Shell, waitMs: number) {
+  await shell.evaluate((_electron, wantedMs) => {
+    const held = new Map<unknown, () => void>();
+    const { setTimeout: set, clearTimeout: clear } = globalThis;
+    const hold = (act: () => void, ms?: number, ...rest: unknown[]) => {
+      if (ms !== wantedMs) return set(act, ms, ...rest);
+      const timer = {};
+      held.set(timer, act);
+      return timer;
+    };
+    const drop = (timer?: number) => {
+      if (!held.delete(timer)) clear(timer);
+    };
+    Object.assign(globalThis, { held, setTimeout: hold, clearTimeout: drop });
+  }, waitMs);
+  return {
+    held: () => shell.evaluate(() => (globalThis as unknown as WithHeld).held.size, null),
+    pass: () =>
+      shell.evaluate(() => {
+        const { held } = globalThis as unknown as WithHeld;
+        const due = [...held.values()];
+        held.clear();
+        for (const act of due) act();
+      }, null),
+  };
+}
 
 export function chooseMenu(shell: Shell, id: string): Promise<void> {
   return shell.evaluate(({ Menu }, wanted) => {

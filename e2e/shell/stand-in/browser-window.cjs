@@ -96,7 +96,7 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     }
   }
 
-  /** A page of the test's browser, with the preload in a world of its own. */
+  /** A page of the context, with the preload in a world of its own. */
   async function openPage(window) {
     const context = await app.context;
     const page = await context.newPage();
@@ -104,7 +104,7 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     Object.assign(window, { page, cdp, world: undefined });
     const { width = 800, height = 600 } = window.given;
     await page.setViewportSize({ width, height });
-    await session.applyPermissions(context.browser());
+    await session.applyPermissions(context);
     await cdp.send('Page.enable');
     if (window.given.webPreferences.preload) await runPreload(window, cdp);
     await page.route('**/*', (route) => answer(window, route));

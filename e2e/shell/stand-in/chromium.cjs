@@ -1,9 +1,12 @@
 const { chromium } = require('playwright-core');
 
-/** The context of the browser that the test has started, in which windows become pages. */
+/**
+ * A context of this program's own, in the browser that the test has started. Windows become pages in it. It ends with
+ * the connection, however this program ends: no window outlives it, and no other run finds what they have kept.
+ */
 async function connect(address) {
   const browser = await chromium.connectOverCDP(address);
-  return browser.contexts()[0];
+  return browser.newContext({ viewport: null });
 }
 
 module.exports = { connect };

@@ -20,14 +20,8 @@ function createSession() {
     }),
     /** Whether the shell lets a page ask for this address. */
     mayRequest: (url) => new Promise((resolve) => filter({ url }, ({ cancel = false }) => resolve(!cancel))),
-    /** Has the browser decide as the shell would when a page asks, for as long as the connection lasts. */
-    async applyPermissions(browser) {
-      const cdp = await browser.newBrowserCDPSession();
-      for (const name of permissions) {
-        const setting = check(null, name, '', {}) ? 'granted' : 'denied';
-        await cdp.send('Browser.setPermission', { permission: { name }, setting });
-      }
-    },
+    /** Has the browser decide as the shell would when a page asks: what is not granted is denied. */
+    applyPermissions: (context) => context.grantPermissions(permissions.filter((name) => check(null, name, '', {}))),
   };
 }
 
