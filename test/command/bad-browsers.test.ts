@@ -10,10 +10,9 @@ import { bundle } from '../../electron/start/build.mjs';
 import { readPage } from '../../electron/station/book/print-page.ts';
 import { isWhole } from '../../electron/station/book/whole-file.ts';
 import type { run as Run } from '../../electron/station/run.ts';
+import { needsLinux, needsUnix } from '../needs.ts';
 import { sampleText } from '../stations/samples.ts';
 
-// Stand-ins for a browser are scripts that the system starts by their first line.
-const hasScripts = process.platform !== 'win32';
 const root = path.join(import.meta.dirname, '../..');
 const built = path.join(root, 'dist/bad-browsers-test');
 const folder = mkdtempSync(path.join(tmpdir(), 'bad-browsers-'));
@@ -65,7 +64,8 @@ function make(program: string, name = 'b.pdf', command = 'book') {
   return run([command, station, '--out', path.join(out, name)], outside);
 }
 
-describe.runIf(hasScripts)('a book', () => {
+// Stand-ins for a browser are scripts that the system starts by their first line.
+describe('a book', needsUnix, () => {
   const whole = '%PDF-1.4\n%%EOF\n';
   it('is there when the browser made all of it', async () => {
     writeFileSync(path.join(out, 'b.pdf'), 'old');
@@ -159,7 +159,7 @@ describe.runIf(hasScripts)('a book', () => {
   });
 });
 
-describe.runIf(hasScripts)('a drawing', () => {
+describe('a drawing', needsUnix, () => {
   const svg = '<svg xmlns="http://www.w3.org/2000/svg"><text>Ω</text></svg>';
   it('is there when all of it came', async () => {
     const { status } = await make(
@@ -185,7 +185,7 @@ describe.runIf(hasScripts)('a drawing', () => {
   });
 });
 
-describe.runIf(hasScripts)('a place where it can’t go is told before anything is made', () => {
+describe('a place where it can’t go is told before anything is made', needsUnix, () => {
   it.each([
     ['book', () => path.join(out, 'sub'), /has to end in \.pdf: --out FILE\.pdf/],
     ['book', () => station, /has to end in \.pdf/],
@@ -200,7 +200,7 @@ describe.runIf(hasScripts)('a place where it can’t go is told before anything 
     expect(status).toBe(2);
     expect(err).toMatch(words);
   });
-  it.runIf(process.platform === 'linux')('one that takes no file is told when it is made', async () => {
+  it('one that takes no file is told when it is made', needsLinux, async () => {
     vi.stubEnv('STATIONWRIGHT_BROWSER', browser(`await open(); await done(); write('%PDF-1.4\\n%%EOF');`));
     const { err, status } = await run(['book', station, '--out', '/proc/b.pdf'], outside);
     expect(status).toBe(2);

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { commandNames, findCommand, optionsOf } from '../../electron/station/commands.ts';
 import { optionNames, wordsOf } from '../../electron/station/option-table.ts';
+import { needsLinux } from '../needs.ts';
 import { sampleText } from '../stations/samples.ts';
 import { runLine } from './run-line.ts';
 
@@ -82,7 +83,7 @@ describe('a file that can’t be read', () => {
   ] as [string, () => string, RegExp][])('%s', async (_name, make, words) =>
     expect(await refused(['check', make()])).toMatch(words),
   );
-  it.runIf(process.platform === 'linux')('one without end', async () =>
+  it('one without end', needsLinux, async () =>
     expect(await refused(['check', '/dev/zero'])).toMatch(/larger than 50 MB/),
   );
   it('standard input with nothing on it', async () =>

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { type Complex, magnitude, subtract } from '../../core/quantity/complex.ts';
 import type { Line } from '../../core/rf/line.ts';
 import { lineWithLosses } from '../../core/rf/line-with-losses.ts';
+import { needs } from '../needs.ts';
 import { type Distributed, passiveLoad, randomDistributed, randomLine } from './random-line.ts';
 
 // The distribution's own interpreter: its package is seen by no other.
@@ -66,7 +67,7 @@ const golden = (
 
 // Skipped where scikit-rf isn't installed; `npm test` installs it where apt is there. The same G1 to G8 stand as printed
 // figures in test/published/rf-line.test.ts.
-describe.skipIf(!isHere)('lines as scikit-rf works them out, to 1e-6', () => {
+describe('lines as scikit-rf works them out, to 1e-6', needs('scikit-rf', isHere), () => {
   it('G1 to G7', () => {
     expectSame([
       golden(14, 50, 0.66, 5, 30, 25, 25),
