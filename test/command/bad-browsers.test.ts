@@ -46,8 +46,11 @@ afterAll(() => {
 const common = `
   const url = process.argv.at(-1);
   const pdf = process.argv.find((a) => a.startsWith('--print-to-pdf='))?.slice(15);
-  const open = async () => { await (await fetch(url)).text(); };
-  const done = (query = '') => fetch(url + 'book-is-there' + query);
+  const get = (address) => new Promise((done, fail) => {
+    require('node:http').get(address, (answer) => answer.resume().on('end', done)).on('error', fail);
+  });
+  const open = () => get(url);
+  const done = (query = '') => get(url + 'book-is-there' + query);
   const write = (text) => require('node:fs').writeFileSync(pdf, text);
   const picture = (text) => console.log('<html><script id="book-answer">' + Buffer.from(text).toString('base64') + '</script></html>');
 `;

@@ -122,7 +122,7 @@ describe('how far long work is', () => {
     expect(written).toEqual([]);
   });
   it('is seen on a terminal', needs('the program script of Linux', hasScript), () => {
-    const line = `'${process.execPath}' '${program}' failures hill-table --json`;
+    const line = `'${process.execPath}' '${program}' failures hut-first-draft --json`;
     const { stdout } = spawnSync('script', ['-qec', line, '/dev/null'], { encoding: 'utf8', input: '' });
     expect(stdout).toMatch(/^\rfailures tried: 1 of \d+ \.\.\./);
     // What is left is the answer, after the line was taken away.

@@ -154,7 +154,7 @@ describe('what is followed', () => {
       'surveying the station /',
       ...Array.from({ length: 10 }, (_, i) => `parts of the sheet done ${i}/10`),
     ]);
-    const { told } = await runLine(['failures', 'hill-table']);
+    const { told } = await runLine(['failures', 'hut-first-draft']);
     const counts = told.map((line) => /failures tried (\d+)\/(\d+)/.exec(line)!.slice(1).map(Number));
     expect(counts.map(([done]) => done)).toEqual(counts.map((_, i) => i + 1));
     expect(counts.at(-1)![0]).toBe(counts.at(-1)![1]);
