@@ -16,6 +16,7 @@ export { groupNames, searchKinds, searchShelf, shelfGroups } from './catalog/sea
 export { fuseBreakingAmps, fuseRatings } from './catalog/wire/fuses.ts';
 export { parseWire } from './catalog/wire/parse-wire.ts';
 export { wireName } from './catalog/wire/wire.ts';
+export { asPeopleCount } from './quantity/as-people-count.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { asKept, type Limit, limitProblem, limits } from './quantity/limits.ts';
