@@ -51,7 +51,7 @@ export * from './reports/power-up/sheet.ts';
 export type * from './reports/report.ts';
 export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf/rf-report.ts';
-export { spiceDeck } from './reports/spice-deck.ts';
+export { spiceDecks } from './reports/spice-decks.ts';
 export { surveyReport } from './reports/survey-report.ts';
 export { type Trouble, troubleReport } from './reports/trouble-report.ts';
 export { acceptFinding } from './rules/accept.ts';
