@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Readable } from 'node:stream';
@@ -138,26 +139,21 @@ describe('a book', needsUnix, () => {
   });
 
   it('that is stopped takes its browser with it, and leaves nothing behind', async () => {
-    const trace = inFolder('browser-pid');
-    const slow = browser(
-      `require('node:fs').writeFileSync(${JSON.stringify(trace)}, String(process.pid)); setTimeout(() => {}, 60_000);`,
-    );
+    // The browser holds on to a connection as long as it lives.
+    const server = createServer().listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    const slow = browser(`require('node:net').connect(${(server.address() as AddressInfo).port}, '127.0.0.1');`);
     const env = { ...process.env, TMPDIR: temporary, STATIONWRIGHT_BROWSER: slow };
     const script = `import { run } from ${JSON.stringify(program)}; await run(process.argv.slice(1), {progress() {}});`;
     const line = ['book', station, '--out', path.join(out, 'b.pdf')];
     const child = spawn(process.execPath, ['--input-type=module', '-e', script, ...line], { env });
-    await vi.waitUntil(() => existsSync(trace) && readFileSync(trace, 'utf8') !== '', { timeout: 20_000 });
     const ended = once(child, 'exit');
+    const [connection] = (await once(server, 'connection')) as [Socket];
+    const gone = once(connection.resume(), 'close');
     child.kill('SIGTERM');
     expect(await ended).toEqual([null, 'SIGTERM']);
-    const isThere = () => {
-      try {
-        return process.kill(Number(readFileSync(trace, 'utf8')), 0);
-      } catch {
-        return false;
-      }
-    };
-    await vi.waitUntil(() => !isThere(), { timeout: 20_000 });
+    await gone;
+    server.close();
     expect([readdirSync(out), readdirSync(temporary)]).toEqual([[], []]);
   });
 });
