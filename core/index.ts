@@ -16,6 +16,7 @@ export { groupNames, searchKinds, searchShelf, shelfGroups } from './catalog/sea
 export { fuseBreakingAmps, fuseRatings } from './catalog/wire/fuses.ts';
 export { parseWire } from './catalog/wire/parse-wire.ts';
 export { wireName } from './catalog/wire/wire.ts';
+export { asPeopleCount } from './quantity/as-people-count.ts';
 export { wattsFromDbm } from './quantity/decibel.ts';
 export * from './quantity/format.ts';
 export { asKept, type Limit, limitProblem, limits } from './quantity/limits.ts';
@@ -50,7 +51,7 @@ export * from './reports/power-up/sheet.ts';
 export type * from './reports/report.ts';
 export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf/rf-report.ts';
-export { spiceDeck } from './reports/spice-deck.ts';
+export { spiceDecks } from './reports/spice-decks.ts';
 export { surveyReport } from './reports/survey-report.ts';
 export { type Trouble, troubleReport } from './reports/trouble-report.ts';
 export { acceptFinding } from './rules/accept.ts';

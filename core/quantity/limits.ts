@@ -83,19 +83,20 @@ export const limits = {
   reading: row('Readings', 'number', -1e12, 1e12),
 } as const satisfies Record<string, Limit>;
 
+const grouped = new Intl.NumberFormat('en-US', { maximumFractionDigits: 9 });
+
 /** `10,000`, `1e12`: a limit as it is told. */
 const plain = (n: number): string =>
-  Math.abs(n) >= 1e9
-    ? n.toExponential().replace('e+', 'e')
-    : n.toLocaleString('en-US', { maximumFractionDigits: 9 }).replace('-', '−');
+  Math.abs(n) >= 1e9 ? n.toExponential().replace('e+', 'e') : grouped.format(n).replace('-', '−');
 
 /** Why a figure can't be one of these, as a sentence; undefined where it can. */
 export function limitProblem(value: number, limit: Limit, say: (n: number) => string = plain): string | undefined {
   const { name, least, most } = limit;
+  if (value >= least && value <= most) return undefined;
   if (Number.isNaN(value)) return 'It has to be a number.';
   const range = `${name} are ${say(least)} to ${say(most)}.`;
   if (value < least) return `It has to be at least ${say(least)}. ${range}`;
-  return value > most ? `It has to be at most ${say(most)}. ${range}` : undefined;
+  return `It has to be at most ${say(most)}. ${range}`;
 }
 
 /** A figure as a document keeps it: with the sign that it is meant with, whole where it counts something, never −0. */

@@ -1,4 +1,4 @@
-import { hookupsOf, spiceDeck } from '../../core/index.ts';
+import { hookupsOf, spiceDecks } from '../../core/index.ts';
 import type { Command } from './command.ts';
 
 export const circuit: Command = {
@@ -8,6 +8,6 @@ export const circuit: Command = {
   run({ station, options }) {
     const hookup = options.hookup ?? hookupsOf(station)[0];
     if (!hookup) throw new Error('a station has a hook-up');
-    return { text: spiceDeck(station, hookup, options.moment), status: 0 };
+    return { text: spiceDecks(station, hookup)[options.moment], status: 0 };
   },
 };

@@ -1,13 +1,18 @@
 import { type Finding, severities } from '../../core/rules/finding.ts';
 import { edit } from '../../core/station/edit.ts';
+import { remember } from '../../core/station/remember.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
 import type { Correct, Trouble, Wanted } from './case.ts';
 
+/** Worked out once: a station is judged in several ways. */
+const findingsOf = remember((station: Station) => survey(station).findings);
+const failuresOf = remember((station: Station) => studyFailures(station));
+
 /** What a case misses: sentences, none where all is as it should be. */
 export function missedBy({ wrong, finds, whenFails }: Trouble): string[] {
-  const findings = whenFails === undefined ? survey(wrong).findings : failing(wrong, whenFails);
+  const findings = whenFails === undefined ? findingsOf(wrong) : failing(wrong, whenFails);
   const told = findings.map((f) => `${f.severity} ${f.id}: ${f.message}`).join(' / ') || 'nothing';
   return finds.flatMap((wanted) => {
     const why = mismatch(findings, wanted);
@@ -17,8 +22,8 @@ export function missedBy({ wrong, finds, whenFails }: Trouble): string[] {
 
 /** Whatever the tool says above a note of a station that is right. */
 export const alarmsOf = (station: Station): string[] =>
-  survey(station)
-    .findings.filter((f) => severities.indexOf(f.severity) < severities.indexOf('note'))
+  findingsOf(station)
+    .filter((f) => severities.indexOf(f.severity) < severities.indexOf('note'))
     .map((f) => `${f.severity} ${f.id}: ${f.message}`);
 
 /** The same for the put-right half of a case: its failure, where one is named, may do no harm either. */
@@ -34,11 +39,11 @@ export const alarmsOfRight = ({ right, whenFails }: Trouble): string[] => [
 export const alarmsOfCorrect = ({ station }: Correct): string[] => alarmsOf(station);
 
 /** Whether the tool offers to put something right by itself. */
-export const hasFix = ({ wrong }: Trouble): boolean => survey(wrong).findings.some((f) => f.fix);
+export const hasFix = ({ wrong }: Trouble): boolean => findingsOf(wrong).some((f) => f.fix);
 
 /** The fixes of a case that leave their finding or bring another one, in sentences. */
 export function fixesThatFail({ wrong }: Trouble): string[] {
-  const before = survey(wrong).findings;
+  const before = findingsOf(wrong);
   // The same rule at the same place may say something milder.
   const nameOf = (f: Finding) => `${f.rule}@${f.id.split('@')[1]}`;
   const known = new Set(before.map(nameOf));
@@ -53,13 +58,9 @@ export function fixesThatFail({ wrong }: Trouble): string[] {
 }
 
 function failing(station: Station, id: string): readonly Finding[] {
-  const study = studyFailures(station).find(({ failure }) => failure.id === id);
-  if (!study)
-    throw new Error(
-      `nothing called ${id} can fail: ${studyFailures(station)
-        .map((s) => s.failure.id)
-        .join(', ')}`,
-    );
+  const studies = failuresOf(station);
+  const study = studies.find(({ failure }) => failure.id === id);
+  if (!study) throw new Error(`nothing called ${id} can fail: ${studies.map((s) => s.failure.id).join(', ')}`);
   return study.findings;
 }
 

@@ -3,7 +3,7 @@ import { wiringOf } from '../../core/catalog/cables/wiring.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { fitOf, judgePair } from '../../core/catalog/fit.ts';
 import type { Cable, PortRef } from '../../core/station/schema/schema.ts';
-import { readSample } from './read-sample.ts';
+import { sample } from '../stations/samples.ts';
 
 const joined = (...pairs: string[]) => pairs.map((pair) => pair.split('-'));
 
@@ -48,7 +48,7 @@ describe('two connector halves', () => {
   });
 });
 
-const hut = readSample('hut');
+const hut = sample('hut');
 const port = (text: string): PortRef => ({ unit: text.split('.')[0]!, port: text.split('.')[1]! });
 
 describe('two ports of the hut', () => {

@@ -1,5 +1,3 @@
-import { readdirSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fitOf } from '../../core/catalog/fit.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
@@ -7,21 +5,17 @@ import { plugOf } from '../../core/station/file/check/references.ts';
 import { readStation } from '../../core/station/file/read.ts';
 import { writeStation } from '../../core/station/file/write.ts';
 import type { CableEnd, Station } from '../../core/station/schema/schema.ts';
-import { readSample, sampleText } from './read-sample.ts';
+import { sample, sampleNames, sampleText } from '../stations/samples.ts';
 
-const names = readdirSync(path.join(import.meta.dirname, '../../core/samples'))
-  .filter((file) => file.endsWith('.station.json'))
-  .map((file) => file.replace('.station.json', ''));
-
-describe.each(names)('sample %s', (name) => {
+describe.each(sampleNames)('sample %s', (name) => {
   it('reads without a problem and is written as it is', () => {
     const result = readStation(sampleText(name));
     expect('problems' in result ? result.problems : []).toEqual([]);
-    expect(writeStation(readSample(name))).toBe(sampleText(name));
+    expect(writeStation(sample(name))).toBe(sampleText(name));
   });
 
   it('has its units on the grid and apart from each other', () => {
-    const at = readSample(name).units.map((u) => u.position);
+    const at = sample(name).units.map((u) => u.position);
     // Half a step of the grid brings ports on alternate rows into line.
     for (const { x, y } of at) expect([x % 9, y % 9]).toEqual([0, 0]);
     expect(new Set(at.map(({ x, y }) => `${x} ${y}`)).size).toBe(at.length);
@@ -42,8 +36,8 @@ const fits = (station: Station) =>
   );
 
 describe('the hut', () => {
-  const hut = readSample('hut');
-  const draft = readSample('hut-first-draft');
+  const hut = sample('hut');
+  const draft = sample('hut-first-draft');
 
   it('put right: two hook-ups, seventeen cables, every plug in its own jack', () => {
     expect(hut.hookups.map((h) => h.name)).toEqual(['On the dummy load', 'On the air']);

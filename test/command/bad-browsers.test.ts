@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Readable } from 'node:stream';
@@ -10,10 +11,9 @@ import { bundle } from '../../electron/start/build.mjs';
 import { readPage } from '../../electron/station/book/print-page.ts';
 import { isWhole } from '../../electron/station/book/whole-file.ts';
 import type { run as Run } from '../../electron/station/run.ts';
+import { needsLinux, needsUnix } from '../needs.ts';
 import { sampleText } from '../stations/samples.ts';
 
-// Stand-ins for a browser are scripts that the system starts by their first line.
-const hasScripts = process.platform !== 'win32';
 const root = path.join(import.meta.dirname, '../..');
 const built = path.join(root, 'dist/bad-browsers-test');
 const folder = mkdtempSync(path.join(tmpdir(), 'bad-browsers-'));
@@ -47,8 +47,11 @@ afterAll(() => {
 const common = `
   const url = process.argv.at(-1);
   const pdf = process.argv.find((a) => a.startsWith('--print-to-pdf='))?.slice(15);
-  const open = async () => { await (await fetch(url)).text(); };
-  const done = (query = '') => fetch(url + 'book-is-there' + query);
+  const get = (address) => new Promise((done, fail) => {
+    require('node:http').get(address, (answer) => answer.resume().on('end', done)).on('error', fail);
+  });
+  const open = () => get(url);
+  const done = (query = '') => get(url + 'book-is-there' + query);
   const write = (text) => require('node:fs').writeFileSync(pdf, text);
   const picture = (text) => console.log('<html><script id="book-answer">' + Buffer.from(text).toString('base64') + '</script></html>');
 `;
@@ -65,7 +68,8 @@ function make(program: string, name = 'b.pdf', command = 'book') {
   return run([command, station, '--out', path.join(out, name)], outside);
 }
 
-describe.runIf(hasScripts)('a book', () => {
+// Stand-ins for a browser are scripts that the system starts by their first line.
+describe('a book', needsUnix, () => {
   const whole = '%PDF-1.4\n%%EOF\n';
   it('is there when the browser made all of it', async () => {
     writeFileSync(path.join(out, 'b.pdf'), 'old');
@@ -135,31 +139,26 @@ describe.runIf(hasScripts)('a book', () => {
   });
 
   it('that is stopped takes its browser with it, and leaves nothing behind', async () => {
-    const trace = inFolder('browser-pid');
-    const slow = browser(
-      `require('node:fs').writeFileSync(${JSON.stringify(trace)}, String(process.pid)); setTimeout(() => {}, 60_000);`,
-    );
+    // The browser holds on to a connection as long as it lives.
+    const server = createServer().listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    const slow = browser(`require('node:net').connect(${(server.address() as AddressInfo).port}, '127.0.0.1');`);
     const env = { ...process.env, TMPDIR: temporary, STATIONWRIGHT_BROWSER: slow };
     const script = `import { run } from ${JSON.stringify(program)}; await run(process.argv.slice(1), {progress() {}});`;
     const line = ['book', station, '--out', path.join(out, 'b.pdf')];
     const child = spawn(process.execPath, ['--input-type=module', '-e', script, ...line], { env });
-    await vi.waitUntil(() => existsSync(trace) && readFileSync(trace, 'utf8') !== '', { timeout: 20_000 });
     const ended = once(child, 'exit');
+    const [connection] = (await once(server, 'connection')) as [Socket];
+    const gone = once(connection.resume(), 'close');
     child.kill('SIGTERM');
     expect(await ended).toEqual([null, 'SIGTERM']);
-    const isThere = () => {
-      try {
-        return process.kill(Number(readFileSync(trace, 'utf8')), 0);
-      } catch {
-        return false;
-      }
-    };
-    await vi.waitUntil(() => !isThere(), { timeout: 20_000 });
+    await gone;
+    server.close();
     expect([readdirSync(out), readdirSync(temporary)]).toEqual([[], []]);
   });
 });
 
-describe.runIf(hasScripts)('a drawing', () => {
+describe('a drawing', needsUnix, () => {
   const svg = '<svg xmlns="http://www.w3.org/2000/svg"><text>Ω</text></svg>';
   it('is there when all of it came', async () => {
     const { status } = await make(
@@ -185,7 +184,7 @@ describe.runIf(hasScripts)('a drawing', () => {
   });
 });
 
-describe.runIf(hasScripts)('a place where it can’t go is told before anything is made', () => {
+describe('a place where it can’t go is told before anything is made', needsUnix, () => {
   it.each([
     ['book', () => path.join(out, 'sub'), /has to end in \.pdf: --out FILE\.pdf/],
     ['book', () => station, /has to end in \.pdf/],
@@ -200,7 +199,7 @@ describe.runIf(hasScripts)('a place where it can’t go is told before anything 
     expect(status).toBe(2);
     expect(err).toMatch(words);
   });
-  it.runIf(process.platform === 'linux')('one that takes no file is told when it is made', async () => {
+  it('one that takes no file is told when it is made', needsLinux, async () => {
     vi.stubEnv('STATIONWRIGHT_BROWSER', browser(`await open(); await done(); write('%PDF-1.4\\n%%EOF');`));
     const { err, status } = await run(['book', station, '--out', '/proc/b.pdf'], outside);
     expect(status).toBe(2);

@@ -7,13 +7,13 @@ import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bundle } from '../../electron/start/build.mjs';
 import { terminalLine } from '../../electron/station/terminal-line.ts';
+import { needs, needsLinux } from '../needs.ts';
 import { sampleText } from '../stations/samples.ts';
 
 const root = path.join(import.meta.dirname, '../..');
 const folder = mkdtempSync(path.join(tmpdir(), 'output-'));
 const program = path.join(root, 'dist/output-test/station.mjs');
-const isLinux = process.platform === 'linux';
-const hasScript = isLinux && spawnSync('script', ['--version']).status === 0;
+const hasScript = process.platform === 'linux' && spawnSync('script', ['--version']).status === 0;
 
 beforeAll(() =>
   bundle({ entry: 'electron/station/main.ts', outDir: 'dist/output-test', file: 'station.mjs', format: 'es' }),
@@ -24,8 +24,9 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const sentence = /^[^\n]+\.\n$/;
 
 describe('an output that takes nothing', () => {
-  it.runIf(isLinux).each([['rules'], ['cables', 'hut', '--csv']])(
-    `a full device: %s ends with a sentence and 2${isLinux ? '' : ' (Linux only)'}`,
+  it.each([['rules'], ['cables', 'hut', '--csv']])(
+    'a full device: %s ends with a sentence and 2',
+    needsLinux,
     (...line) => {
       const full = openSync('/dev/full', 'w');
       const { stderr, status } = spawnSync(process.execPath, [program, ...line], {
@@ -37,7 +38,7 @@ describe('an output that takes nothing', () => {
       expect(status).toBe(2);
     },
   );
-  it.runIf(isLinux)('a full error stream changes nothing', () => {
+  it('a full error stream changes nothing', needsLinux, () => {
     const full = openSync('/dev/full', 'w');
     const { status } = spawnSync(process.execPath, [program, 'check', 'nowhere.json'], {
       stdio: ['ignore', 'pipe', full],
@@ -45,7 +46,7 @@ describe('an output that takes nothing', () => {
     closeSync(full);
     expect(status).toBe(2);
   });
-  it.runIf(isLinux)('a file that may take only a part of it is not taken for all of it', () => {
+  it('a file that may take only a part of it is not taken for all of it', needsLinux, () => {
     const part = path.join(folder, 'part.json');
     const line = `ulimit -f 8; exec "$0" "$1" shelf --json > "$2"`;
     const { stderr, status } = spawnSync('sh', ['-c', line, process.execPath, program, part], { encoding: 'utf8' });
@@ -120,8 +121,8 @@ describe('how far long work is', () => {
     clear();
     expect(written).toEqual([]);
   });
-  it.runIf(hasScript)(`is seen on a terminal${hasScript ? '' : ' (script is not there)'}`, () => {
-    const line = `'${process.execPath}' '${program}' failures hill-table --json`;
+  it('is seen on a terminal', needs('the program script of Linux', hasScript), () => {
+    const line = `'${process.execPath}' '${program}' failures hut-first-draft --json`;
     const { stdout } = spawnSync('script', ['-qec', line, '/dev/null'], { encoding: 'utf8', input: '' });
     expect(stdout).toMatch(/^\rfailures tried: 1 of \d+ \.\.\./);
     // What is left is the answer, after the line was taken away.

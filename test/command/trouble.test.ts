@@ -11,7 +11,15 @@ vi.mock('../../core/index.ts', async (original) => {
   const fail = () => {
     throw new RangeError('Maximum call stack size exceeded');
   };
-  const computes = ['surveyReport', 'studyFailures', 'powerUpSheet', 'spiceDeck', 'flagsOf', 'whatToMake', 'whatToBuy'];
+  const computes = [
+    'surveyReport',
+    'studyFailures',
+    'powerUpSheet',
+    'spiceDecks',
+    'flagsOf',
+    'whatToMake',
+    'whatToBuy',
+  ];
   return { ...(await original<object>()), ...Object.fromEntries(computes.map((name) => [name, fail])) };
 });
 

@@ -4,7 +4,7 @@ import { writeSpice } from '../../core/dc/write-spice.ts';
 import { addGenerated, shapeOf } from './generated-network.ts';
 import { goldenVolts } from './golden-volts.ts';
 import { Network } from './network.ts';
-import { hasNgspice, runNgspice } from './run-ngspice.ts';
+import { needsNgspice, runNgspice } from './run-ngspice.ts';
 
 const none = new Uint8Array(0);
 /** Networks that share a deck, side by side: the start of the program costs more than a network. */
@@ -36,7 +36,7 @@ function bothOf(seeds: readonly number[]): [string, number, number][] {
 }
 
 // Skipped where ngspice isn't installed; `npm test` installs it where apt is there.
-describe.skipIf(!hasNgspice)(`${starts.length * batch} generated networks, solved by ngspice`, () => {
+describe(`${starts.length * batch} generated networks, solved by ngspice`, needsNgspice, () => {
   it.each(starts)('seeds from %d on: every node to 1e-6', (start) => {
     const both = bothOf(seedsFrom(start));
     expect(new Set(both.map(([name]) => name.split(':')[0])).size).toBe(batch);

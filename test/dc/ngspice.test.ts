@@ -3,10 +3,10 @@ import { writeSpice } from '../../core/dc/write-spice.ts';
 import type { Reach } from '../../core/keydown/key-down.ts';
 import { survey } from '../../core/survey.ts';
 import { sample } from '../stations/samples.ts';
-import { hasNgspice, runNgspice } from './run-ngspice.ts';
+import { needsNgspice, runNgspice } from './run-ngspice.ts';
 
 // Skipped where ngspice isn't installed; `npm test` installs it where apt is there.
-describe.skipIf(!hasNgspice)('the samples’ networks, solved by ngspice', () => {
+describe('the samples’ networks, solved by ngspice', needsNgspice, () => {
   const cases = ['hut', 'hut-first-draft'].flatMap((name) =>
     survey(sample(name)).hookups.flatMap(({ hookup, trial }) => {
       const opened = new Set(trial.opened.map((o) => o.part));

@@ -2,9 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { needs } from '../needs.ts';
 
-/** Whether this machine has ngspice; `npm test` installs it where apt is there. */
-export const hasNgspice = spawnSync('ngspice', ['--version']).status === 0;
+/** `npm test` installs it where apt is there. */
+export const needsNgspice = needs('ngspice', spawnSync('ngspice', ['--version']).status === 0);
 
 /** Volts by node number as ngspice works them out from the deck. */
 export function runNgspice(deck: string): Map<number, number> {

@@ -1,10 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
-import { readStation, type Station } from '../../core/index.ts';
+import type { Station } from '../../core/index.ts';
 import { flagHeight, flagSpots, flagWidth } from '../../renderer/canvas/cables/flags.ts';
 import { layoutOf } from '../../renderer/canvas/layout.ts';
 import type { Point, Rect } from '../../renderer/canvas/routing/geometry.ts';
 import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route.ts';
+import { sample, sampleNames } from '../stations/samples.ts';
 
 /** A station as it is drawn. */
 export interface Drawn {
@@ -13,16 +12,8 @@ export interface Drawn {
   readonly routes: ReadonlyMap<string, Point[]>;
 }
 
-const folder = path.join(import.meta.dirname, '../../core/samples');
-
-/** Every sample that ships, by its file's name. */
-export const samples: [string, Station][] = readdirSync(folder)
-  .filter((file) => file.endsWith('.station.json'))
-  .map((file) => {
-    const read = readStation(readFileSync(path.join(folder, file), 'utf8'));
-    if ('problems' in read) throw new Error(`${file}: ${read.problems[0]?.message}`);
-    return [file, read.station];
-  });
+/** Every sample that ships, by its name. */
+export const samples = sampleNames.map((name): [string, Station] => [name, sample(name)]);
 
 export function draw(station: Station): Drawn {
   const { cards, requests } = layoutOf(station, new Map());

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { load, made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
-import { sample } from '../stations/samples.ts';
+import { sampleReport } from '../stations/samples.ts';
 
-const hut = surveyReport(sample('hut')).budget;
+const hut = sampleReport('hut').budget;
 
 describe('the branches of the hut', () => {
   const here = hut.branches.filter((b) => b.hookup === 'air');
@@ -32,7 +32,7 @@ describe('the branches of the hut', () => {
 });
 
 describe.each(['hut', 'hut-first-draft'])('in %s', (name) => {
-  const { branches, fuses, supplies } = surveyReport(sample(name)).budget;
+  const { branches, fuses, supplies } = sampleReport(name).budget;
   it('what the loads of a branch draw is what its lead and its fuse carry', () => {
     expect(branches.length).toBeGreaterThan(0);
     for (const branch of branches) {

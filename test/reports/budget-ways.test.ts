@@ -3,9 +3,9 @@ import { worstWay } from '../../core/reports/budget/ways/way-rows.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { awg14, awg20, barrel, fuse3, holder, lead, pole, returns, ring, stud, way } from '../samples/hut-by-hand.ts';
 import { drawStation } from '../stations/draw.ts';
-import { sample } from '../stations/samples.ts';
+import { sampleReport } from '../stations/samples.ts';
 
-const { budget } = surveyReport(sample('hut'));
+const { budget } = sampleReport('hut');
 const hutWay = (name: string) => budget.ways.find((w) => w.name === name && w.hookup === 'air');
 
 describe('the way to the hut’s transmitter, by hand', () => {
@@ -49,7 +49,7 @@ describe('the way to the hut’s transmitter, by hand', () => {
 });
 
 describe.each(['hut', 'hut-first-draft'])('the ways of %s', (name) => {
-  const report = surveyReport(sample(name));
+  const report = sampleReport(name);
   it('drop together what the load lacks of the supply’s voltage', () => {
     expect(report.budget.ways.length).toBeGreaterThan(0);
     for (const way of report.budget.ways) {
@@ -84,7 +84,7 @@ describe('a return that has two ways', () => {
   it('is told by the one that takes most of the current, though the other has less resistance', () => {
     // In the first draft the changeover's own lead is thin: the braid to the transmitter has less resistance, but what
     // flows in it comes from the transmitter.
-    const way = surveyReport(sample('hut-first-draft')).budget.ways.find((w) => w.name === 'Changeover');
+    const way = sampleReport('hut-first-draft').budget.ways.find((w) => w.name === 'Changeover');
     expect(way?.parts.map((p) => p.name)).toContain('D3, minus core');
     for (const part of way?.parts ?? []) expect(part.amps, part.name).toBeGreaterThan(0);
   });
@@ -92,7 +92,7 @@ describe('a return that has two ways', () => {
 
 describe('what has no way', () => {
   it('a load whose fuse has gone, or that hangs on nothing', () => {
-    const draft = surveyReport(sample('hut-first-draft')).budget;
+    const draft = sampleReport('hut-first-draft').budget;
     // Plus and minus of the receiver's lead are swapped: its fuse opens.
     expect(draft.ways.some((w) => w.name === 'Receiver')).toBe(false);
     const alone = surveyReport(drawStation({ units: { rig: 'cw-transmitter-3w' } })).budget;

@@ -13,6 +13,7 @@ import { makeTable } from '../../core/reports/make/make-table.ts';
 import { whatToMake } from '../../core/reports/make/what-to-make.ts';
 import type { ReportTable } from '../../core/reports/report-table.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
+import { needs } from '../needs.ts';
 import { sample } from '../stations/samples.ts';
 import { parseCsv } from './parse-csv.ts';
 
@@ -129,18 +130,17 @@ function convert(file: string, to: string, out: string) {
 }
 
 describe('in a spreadsheet program', () => {
-  it.skipIf(!hasOffice)(
-    `LibreOffice reads every table and gives it back without loss${hasOffice ? '' : ' (soffice is not installed)'}`,
-    { timeout: 120_000 },
-    () => {
-      mkdirSync(path.join(folder, 'back'));
-      for (const [name, table] of tables) {
-        const file = path.join(folder, `${name}.csv`);
-        writeFileSync(file, writeCsv(table.head, table.rows));
-        convert(file, 'ods', folder);
-        convert(path.join(folder, `${name}.ods`), writer, path.join(folder, 'back'));
-        expect(parseCsv(readFileSync(path.join(folder, 'back', `${name}.csv`), 'utf8')), name).toEqual(asRead(table));
-      }
-    },
-  );
+  it('LibreOffice reads every table and gives it back without loss', {
+    timeout: 120_000,
+    ...needs('LibreOffice', hasOffice),
+  }, () => {
+    mkdirSync(path.join(folder, 'back'));
+    for (const [name, table] of tables) {
+      const file = path.join(folder, `${name}.csv`);
+      writeFileSync(file, writeCsv(table.head, table.rows));
+      convert(file, 'ods', folder);
+      convert(path.join(folder, `${name}.ods`), writer, path.join(folder, 'back'));
+      expect(parseCsv(readFileSync(path.join(folder, 'back', `${name}.csv`), 'utf8')), name).toEqual(asRead(table));
+    }
+  });
 });

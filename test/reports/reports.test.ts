@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { CableReading, Overlay } from '../../core/reports/report.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { drawStation } from '../stations/draw.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleReport } from '../stations/samples.ts';
 
 const hut = sample('hut');
-const report = surveyReport(hut);
+const report = sampleReport('hut');
 
 describe('the cable list', () => {
   it('has every cable of the document once', () => {

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
-import { sample } from '../stations/samples.ts';
+import { sampleReport } from '../stations/samples.ts';
 
 describe('where the power goes, in the hut on its dummy load', () => {
-  const [dummy] = surveyReport(sample('hut')).rf;
+  const [dummy] = sampleReport('hut').rf;
   it('port by port from the transmitter to the load', () => {
     expect(dummy?.stages.map((s) => s.by)).toEqual(['', 'R1', 'Changeover', 'R2', 'Meter', 'R4']);
     // 34.8 dBm less 0.2 dB of relay, 0.1 dB of meter and three cables of some hundredths.
@@ -73,7 +73,7 @@ it('the distance to keep is that of OET Bulletin 65 for the average power at the
 });
 
 describe('the staircase from transmitter to load', () => {
-  const [dummy] = surveyReport(sample('hut')).rf;
+  const [dummy] = sampleReport('hut').rf;
   it('is 34.8 dBm, less 0.2 dB of relay and 0.1 dB of meter, cable by cable down to the load', () => {
     const stairs = dummy?.staircase ?? [];
     expect(stairs.map((s) => s.name)).toEqual(['Transmitter', 'R1', 'Changeover', 'R2', 'Meter', 'R4', 'Dummy load']);

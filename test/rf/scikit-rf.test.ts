@@ -1,15 +1,16 @@
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { type Complex, magnitude, subtract } from '../../core/quantity/complex.ts';
 import type { Line } from '../../core/rf/line.ts';
 import { lineWithLosses } from '../../core/rf/line-with-losses.ts';
+import { needs } from '../needs.ts';
 import { type Distributed, passiveLoad, randomDistributed, randomLine } from './random-line.ts';
 
 // The distribution's own interpreter: its package is seen by no other.
 const python = '/usr/bin/python3';
-const isHere = spawnSync(python, ['-c', 'import skrf']).status === 0;
+const isHere = spawnSync(python, ['-c', 'import importlib.util as u; exit(u.find_spec("skrf") is None)']).status === 0;
 
 interface Answer {
   readonly zin: readonly [number, number];
@@ -21,14 +22,16 @@ interface Answer {
 type Asked = Omit<Line, 'z0' | 'velocityFactor' | 'lossDbPer100m'> & (Line | Distributed);
 
 /** All lines in one process: to start one takes longer than to work out hundreds. */
-function askScikitRf(lines: readonly Asked[]): Answer[] {
+function askScikitRf(lines: readonly Asked[]): Map<Asked, Answer> {
   const { stdout, stderr, status } = spawnSync(python, [path.join(import.meta.dirname, 'lines.py')], {
     input: JSON.stringify(lines),
     encoding: 'utf8',
   });
   if (status !== 0) throw new Error(stderr);
   // Before it the library may say what it misses for drawing plots.
-  return JSON.parse(stdout.trim().split('\n').at(-1) ?? '');
+  const answers: Answer[] = JSON.parse(stdout.trim().split('\n').at(-1) ?? '');
+  expect(answers.length).toBe(lines.length);
+  return new Map(lines.map((line, i) => [line, answers[i] as Answer]));
 }
 
 const point = ([re, im]: readonly [number, number]): Complex => ({ re, im });
@@ -41,17 +44,12 @@ function lineOf(asked: Asked, { z0 = [0, 0], gamma = [0, 0] }: Answer): Line {
   return { z0: point(z0), velocityFactor, lossDbPer100m: (2000 / Math.LN10) * gamma[0], lengthM, hertz, load };
 }
 
-function expectSame(lines: readonly Asked[]) {
-  const answers = askScikitRf(lines);
-  expect(answers.length).toBe(lines.length);
-  lines.forEach((asked, i) => {
-    const answer = answers[i] as Answer;
-    const { inputOhms, totalLossDb } = lineWithLosses(lineOf(asked, answer));
-    const wanted = point(answer.zin);
-    const name = JSON.stringify(asked);
-    expect(magnitude(subtract(inputOhms, wanted)), name).toBeLessThanOrEqual(1e-6 * magnitude(wanted));
-    expect(Math.abs(totalLossDb - answer.loss), name).toBeLessThanOrEqual(1e-6 * answer.loss);
-  });
+function expectSame(asked: Asked, answer: Answer) {
+  const { inputOhms, totalLossDb } = lineWithLosses(lineOf(asked, answer));
+  const wanted = point(answer.zin);
+  const name = JSON.stringify(asked);
+  expect(magnitude(subtract(inputOhms, wanted)), name).toBeLessThanOrEqual(1e-6 * magnitude(wanted));
+  expect(Math.abs(totalLossDb - answer.loss), name).toBeLessThanOrEqual(1e-6 * answer.loss);
 }
 
 const golden = (
@@ -64,34 +62,46 @@ const golden = (
   im = 0,
 ): Line => ({ hertz: mhz * 1e6, z0, velocityFactor, lossDbPer100m, lengthM, load: { re, im } });
 
+const ends = fc.record({
+  lengthM: fc.double({ min: 0.1, max: 60, noNaN: true }),
+  hertz: fc.double({ min: 1.8e6, max: 30e6, noNaN: true }),
+  load: passiveLoad,
+});
+const byConstants = fc.tuple(randomDistributed, ends).map(([constants, end]) => ({ ...constants, ...end }));
+
+const cases: Record<string, readonly Asked[]> = {
+  'G1 to G7': [
+    golden(14, 50, 0.66, 5, 30, 25, 25),
+    golden(7, 50, 0.66, 1.8, 20, 200),
+    golden(3.6, 50, 0.85, 0.8, 40, 12, -80),
+    golden(28.5, 50, 0.82, 5, 15, 100, -50),
+    golden(50, 75, 0.83, 4.8, 25, 50),
+    golden(144, 50, 0.66, 18.6, 10, 50),
+    golden(10.1, 50, 0.66, 2, 4.895, 25),
+  ],
+  '200 lines of real Z0': fc.sample(randomLine, { seed: 200, numRuns: 200 }),
+  'G8 and 100 lines by their constants, of complex Z0': [
+    {
+      ohms: 0.3,
+      henries: 250e-9,
+      siemens: 2e-6,
+      farads: 100e-12,
+      lengthM: 35,
+      hertz: 3.5e6,
+      load: { re: 150, im: -40 },
+    },
+    ...fc.sample(byConstants, { seed: 100, numRuns: 100 }),
+  ],
+};
+
 // Skipped where scikit-rf isn't installed; `npm test` installs it where apt is there. The same G1 to G8 stand as printed
 // figures in test/published/rf-line.test.ts.
-describe.skipIf(!isHere)('lines as scikit-rf works them out, to 1e-6', () => {
-  it('G1 to G7', () => {
-    expectSame([
-      golden(14, 50, 0.66, 5, 30, 25, 25),
-      golden(7, 50, 0.66, 1.8, 20, 200),
-      golden(3.6, 50, 0.85, 0.8, 40, 12, -80),
-      golden(28.5, 50, 0.82, 5, 15, 100, -50),
-      golden(50, 75, 0.83, 4.8, 25, 50),
-      golden(144, 50, 0.66, 18.6, 10, 50),
-      golden(10.1, 50, 0.66, 2, 4.895, 25),
-    ]);
+describe('lines as scikit-rf works them out, to 1e-6', needs('scikit-rf', isHere), () => {
+  let answers: Map<Asked, Answer>;
+  beforeAll(() => {
+    answers = askScikitRf(Object.values(cases).flat());
   });
-  it('200 lines of real Z0', () => {
-    expectSame(fc.sample(randomLine, { seed: 200, numRuns: 200 }));
-  });
-  it('G8 and 100 lines by their constants, of complex Z0', () => {
-    const ends = fc.record({
-      lengthM: fc.double({ min: 0.1, max: 60, noNaN: true }),
-      hertz: fc.double({ min: 1.8e6, max: 30e6, noNaN: true }),
-      load: passiveLoad,
-    });
-    const asked = fc.tuple(randomDistributed, ends).map(([constants, end]) => ({ ...constants, ...end }));
-    const g8 = { ohms: 0.3, henries: 250e-9, siemens: 2e-6, farads: 100e-12 };
-    expectSame([
-      { ...g8, lengthM: 35, hertz: 3.5e6, load: { re: 150, im: -40 } },
-      ...fc.sample(asked, { seed: 100, numRuns: 100 }),
-    ]);
+  it.each(Object.entries(cases))('%s', (_, lines) => {
+    for (const line of lines) expectSame(line, answers.get(line) as Answer);
   });
 });

@@ -1,19 +1,12 @@
-import { readdirSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { surveyReport } from '../../core/reports/survey-report.ts';
 import { loadsOf, suppliesOf, unitOfPart } from '../../core/rules/look.ts';
 import { busiest } from '../../core/rules/power/battery-life.ts';
 import { survey } from '../../core/survey.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
 
-const names = readdirSync(path.join(import.meta.dirname, '../../core/samples')).map((f) =>
-  f.replace('.station.json', ''),
-);
-
-describe.each(names)('the budget of %s', (name) => {
+describe.each(sampleNames)('the budget of %s', (name) => {
   const station = sample(name);
-  const { budget, overlays } = surveyReport(station);
+  const { budget, overlays } = sampleReport(name);
   const { hookups } = survey(station);
 
   it('has the volts and amperes that the survey found at every load and supply', () => {

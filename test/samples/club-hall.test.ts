@@ -3,11 +3,11 @@ import { layCable } from '../../core/catalog/laying/lay.ts';
 import type { KeydownReport } from '../../core/reports/report.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleReport } from '../stations/samples.ts';
 
 // The club hall worked out by hand. Inputs are the catalogue's and the drawing's own figures.
 const station = sample('club-hall');
-const report = surveyReport(station);
+const report = sampleReport('club-hall');
 const hookups = ['beam', 'dipole', 'dummy'];
 
 it('is of the size that the drawing has to cope with', () => {

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleReport } from '../stations/samples.ts';
 
 // The hill table worked out by hand. Inputs are the catalogue's and the drawing's own figures.
 const station = sample('hill-table');
-const report = surveyReport(station);
+const report = sampleReport('hill-table');
 const serious = (from = report) => from.findings.filter((f) => f.severity !== 'note');
 
 /** Copper at 20 °C, ohms per metre: NBS Handbook 100, ohms per 1000 ft. */

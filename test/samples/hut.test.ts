@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { surveyReport } from '../../core/reports/survey-report.ts';
-import { sample } from '../stations/samples.ts';
+import { sampleReport } from '../stations/samples.ts';
 import { d1, fuse1, fuse2, fuse3, holder, lead, returns } from './hut-by-hand.ts';
 
 // The hut worked out by hand; the steps are written out.
-const report = surveyReport(sample('hut'));
+const report = sampleReport('hut');
 
 /** What a load gets: 13.8 V less the supply and D1 with all the current, the fuse and plus core with its own, the return. */
 function loadVolts(all: number, own: number, fuse: number, metres: number, back: number): number {

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { surveyReport } from '../../core/reports/survey-report.ts';
 import type { Finding, Place } from '../../core/rules/finding.ts';
 import { edit } from '../../core/station/edit.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleReport } from '../stations/samples.ts';
 
 const station = sample('old-and-new');
-const report = surveyReport(station);
+const report = sampleReport('old-and-new');
 const serious = (from: readonly Finding[]) => from.filter((f) => f.severity !== 'note');
 
 // RG-213 between 0.55 and 1.3 dB per 100 ft at 10 and 50 MHz, straight on a log-log scale, at 14.03 MHz.

@@ -1,23 +1,17 @@
-import { readdirSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { whatToBuy } from '../../core/reports/buy/what-to-buy.ts';
 import { listCables } from '../../core/reports/cables/cable-list.ts';
 import { flagsOf } from '../../core/reports/flags/flag-text.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
 import { powerUpSheet } from '../../core/reports/power-up/power-up-sheet.ts';
-import { surveyReport } from '../../core/reports/survey-report.ts';
 import { plugOf } from '../../core/station/file/check/references.ts';
 import { hookupsOf, kindOf } from '../../core/station/parts.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
 
-const names = readdirSync(path.join(import.meta.dirname, '../../core/samples')).map((f) =>
-  f.replace('.station.json', ''),
-);
 const ends = ['a', 'b'] as const;
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 
-describe.each(names)('the papers of %s', (name) => {
+describe.each(sampleNames)('the papers of %s', (name) => {
   const station = sample(name);
   const ids = station.cables.map((c) => c.id).sort();
   const made = station.cables.filter((c) => !isReadyMade(station, c));
@@ -71,7 +65,7 @@ describe.each(names)('the papers of %s', (name) => {
   it('tell of each supply, once everything is plugged in, the amperes that the survey found in receive', () => {
     const { parts, hookup } = powerUpSheet(station);
     const id = hookupsOf(station).find((h) => h.name === hookup)?.id;
-    const { budget } = surveyReport(station);
+    const { budget } = sampleReport(name);
     const steps = parts.find((p) => p.id === 'units')?.steps.filter((s) => s.expected?.quantity === 'A') ?? [];
     const last = new Map(steps.flatMap((s) => s.at.flatMap((p) => ('unit' in p ? [[p.unit, s] as const] : []))));
     expect(last.size).toBeGreaterThan(0);

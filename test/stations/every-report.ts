@@ -7,7 +7,7 @@ import {
   powerUpSheet,
   type Station,
   type SurveyReport,
-  spiceDeck,
+  spiceDecks,
   studyFailures,
   surveyReport,
   variablesOf,
@@ -54,8 +54,8 @@ export function* everyReport(
   for (const f of report.findings) yield { name: `finding ${f.rule}`, text: [f.title, f.message, f.advice].join('\n') };
   for (const [name, command] of Object.entries(commands)) yield* printed(name, command, station, report);
   for (const hookup of hookupsOf(station))
-    for (const moment of ['receive', 'sending'] as const)
-      yield { name: `circuit --spice ${hookup.id} ${moment}`, text: spiceDeck(station, hookup, moment) };
+    for (const [moment, text] of Object.entries(spiceDecks(station, hookup)))
+      yield { name: `circuit --spice ${hookup.id} ${moment}`, text };
   yield* words(station, report);
   if (withPowerUp) yield* powerUp(station, report);
   if (!withFailures) return;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
 import { restsOnSend } from '../cases/correct.ts';
 import { troubles } from '../cases/index.ts';
-import { sample } from '../stations/samples.ts';
+import { sampleFailures } from '../stations/samples.ts';
 
 const weakness = (studies: ReturnType<typeof studyFailures>, id: string) => {
   const study = studies.find(({ failure }) => failure.id === id);
@@ -11,7 +11,7 @@ const weakness = (studies: ReturnType<typeof studyFailures>, id: string) => {
 };
 
 describe('the weakness that a failure lays open', () => {
-  const hut = studyFailures(sample('hut'));
+  const hut = sampleFailures('hut');
   it('the transmitter’s minus opens: its current goes back through the coax', () => {
     expect(weakness(hut, 'open:cable d2.return.1')).toBe('hidden return');
   });

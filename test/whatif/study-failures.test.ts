@@ -12,9 +12,9 @@ import { applyFailure } from '../../core/whatif/apply-failure.ts';
 import { listFailures } from '../../core/whatif/list-failures.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
 import { generateStation } from '../stations/generate.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleFailures } from '../stations/samples.ts';
 
-const studies = studyFailures(sample('hut'));
+const studies = sampleFailures('hut');
 const study = (text: string) => studies.find((s) => s.failure.text === text);
 /** What the failure does, as `rule message-figure`. */
 const found = (text: string) =>

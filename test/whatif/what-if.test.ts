@@ -4,11 +4,11 @@ import { type Supposed, variablesOf, whatIf } from '../../core/whatif/what-if.ts
 import { made } from '../rules/made.ts';
 import { d1, fuse3, holder, lead, returns } from '../samples/hut-by-hand.ts';
 import { drawStation } from '../stations/draw.ts';
-import { sample } from '../stations/samples.ts';
+import { sample, sampleReport } from '../stations/samples.ts';
 
 const hut = sample('hut');
 const budgetWith = (supposed: Supposed) => surveyReport(whatIf(hut, supposed)).budget;
-const asDrawn = surveyReport(hut).budget;
+const asDrawn = sampleReport('hut').budget;
 const air = <T extends { hookup: string; name: string }>(rows: readonly T[], name: string) =>
   rows.find((row) => row.hookup === 'air' && row.name === name);
 
@@ -69,7 +69,7 @@ describe('other figures, by hand', () => {
     const load = report.budget.loads.find((l) => l.name === 'Transmitter');
     expect(load?.receiveAmps).toBeCloseTo(0.035, 9);
     expect(load?.sendingAmps).toBeCloseTo(0.035 + (0.62 - 0.035) / 2, 9);
-    const drawn = surveyReport(hut).rf[0]?.staircase ?? [];
+    const drawn = sampleReport('hut').rf[0]?.staircase ?? [];
     const stairs = report.rf[0]?.staircase ?? [];
     expect(stairs).toHaveLength(drawn.length);
     for (const [i, stair] of stairs.entries())

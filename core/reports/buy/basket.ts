@@ -1,3 +1,4 @@
+import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { type BuyGroup, type BuyRow, buyGroups } from './buy-row.ts';
 
 interface Item {
@@ -28,7 +29,7 @@ export function rowsOf(basket: Basket, allowance: number): BuyRow[] {
     return { ...item, used, unit, count: unit === 'm' ? upToTenth(used * (1 + allowance)) : used + spare };
   });
   const rank = ({ group }: BuyRow) => buyGroups.indexOf(group);
-  return rows.sort((a, b) => rank(a) - rank(b) || a.what.localeCompare(b.what, 'en', { numeric: true }));
+  return rows.sort((a, b) => rank(a) - rank(b) || asPeopleCount(a.what, b.what));
 }
 
 /** To the millimetre first: a tenth of 3 m more is 3.3 m, not 3.3000000000000003 m. */

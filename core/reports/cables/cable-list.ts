@@ -1,4 +1,5 @@
 import { adapters } from '../../catalog/adapters.ts';
+import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
@@ -12,7 +13,7 @@ const statusWords = { toMake: 'to make', made: 'made', tested: 'tested' } as con
 /** The cable list: every cable of the document once, by class and number as people count (D2 before D10). */
 export function listCables(station: Station): CableRow[] {
   const rows = station.cables.map((cable) => rowOf(station, cable));
-  return rows.sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
+  return rows.sort((a, b) => asPeopleCount(a.number, b.number));
 }
 
 function rowOf(station: Station, cable: Cable): CableRow {

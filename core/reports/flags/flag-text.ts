@@ -1,3 +1,4 @@
+import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { portName } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { type RingColour, ringsOf } from '../cables/rings.ts';
@@ -19,7 +20,7 @@ export interface FlagText {
 export function flagsOf(station: Station, ids?: readonly string[]): FlagText[] {
   return station.cables
     .filter((cable) => ids?.includes(cable.id) ?? true)
-    .sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }))
+    .sort((a, b) => asPeopleCount(a.number, b.number))
     .flatMap((cable) => [flagOf(station, cable, 'a'), flagOf(station, cable, 'b')]);
 }
 

@@ -1,6 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { neededAdapters } from '../../catalog/cables/cable-words.ts';
 import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, portName } from '../../station/parts.ts';
 import type { ContactRole } from '../../station/schema/connector.ts';
@@ -65,7 +66,7 @@ export function whatToMake(station: Station, wish: MakeWish): MakeRow[] {
   return station.cables
     .filter((cable) => isWanted(cable, wish) && !isReadyMade(station, cable))
     .map((cable) => rowOf(station, cable))
-    .sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
+    .sort((a, b) => asPeopleCount(a.number, b.number));
 }
 
 function rowOf(station: Station, cable: Cable): MakeRow {

@@ -5,6 +5,7 @@ import { isSameFile } from '../../../electron/files/same-file.ts';
 import { backupOf, keepBackup, mostBackups } from '../../../electron/files/writing/keep-backup.ts';
 import { sweepTemporaryFiles, temporaryFile } from '../../../electron/files/writing/temporary-files.ts';
 import { writeFile } from '../../../electron/files/writing/write-file.ts';
+import { needsUnix } from '../../needs.ts';
 import { ownFolder } from './own-folder.ts';
 
 const at = ownFolder();
@@ -60,7 +61,7 @@ describe('backups', () => {
   });
 });
 
-describe.skipIf(process.platform === 'win32')('one file', () => {
+describe('one file', needsUnix, () => {
   it('is the same by a link, by a linked folder and by its second name', () => {
     writeFileSync(at('a.json'), 'x');
     writeFileSync(at('b.json'), 'x');

@@ -15,6 +15,7 @@ import * as files from 'node:fs/promises';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Backups, backupOf } from '../../../electron/files/writing/keep-backup.ts';
 import { writeFile } from '../../../electron/files/writing/write-file.ts';
+import { needs, needsUnix } from '../../needs.ts';
 import { ownFolder } from './own-folder.ts';
 
 // Real files, but for the one step that a test makes fail.
@@ -74,18 +75,15 @@ describe('writing over a file', () => {
     expect(readFileSync(backupOf(at('a.json'), at('backups')), 'utf8')).toBe('new');
   });
 
-  it.skipIf(process.platform === 'win32').each([0o640, 0o664, 0o600, 0o444])(
-    'keeps the mode %o whatever the usual one is',
-    async (mode) => {
-      writeFileSync(at('a.json'), 'old');
-      chmodSync(at('a.json'), mode);
-      await writeFile(at('a.json'), 'new', kept());
-      expect(readFileSync(at('a.json'), 'utf8')).toBe('new');
-      expect(statSync(at('a.json')).mode & 0o777).toBe(mode);
-    },
-  );
+  it.each([0o640, 0o664, 0o600, 0o444])('keeps the mode %o whatever the usual one is', needsUnix, async (mode) => {
+    writeFileSync(at('a.json'), 'old');
+    chmodSync(at('a.json'), mode);
+    await writeFile(at('a.json'), 'new', kept());
+    expect(readFileSync(at('a.json'), 'utf8')).toBe('new');
+    expect(statSync(at('a.json')).mode & 0o777).toBe(mode);
+  });
 
-  it.skipIf(process.getuid?.() !== 0)('keeps the owner', async () => {
+  it('keeps the owner', needs('to be root', process.getuid?.() === 0), async () => {
     writeFileSync(at('a.json'), 'old');
     chownSync(at('a.json'), 65_534, 65_534);
     await writeFile(at('a.json'), 'new', kept());
@@ -93,17 +91,21 @@ describe('writing over a file', () => {
     expect([uid, gid]).toEqual([65_534, 65_534]);
   });
 
-  const python = (code: string, file: string) => spawnSync('python3', ['-c', `import os,sys;${code}`, file]);
-  it('keeps extended attributes', async ({ skip }) => {
-    writeFileSync(at('a.json'), 'old');
-    const isSet = python('os.setxattr(sys.argv[1],"user.note",b"mine")', at('a.json')).status === 0;
-    if (!isSet) skip('this machine has no way to set one');
-    await writeFile(at('a.json'), 'new', kept());
-    expect(readFileSync(at('a.json'), 'utf8')).toBe('new');
-    expect(String(python('print(os.getxattr(sys.argv[1],"user.note"))', at('a.json')).stdout)).toContain('mine');
-  });
+  const python = (code: string, file = '') => spawnSync('python3', ['-c', `import os,sys,tempfile;${code}`, file]);
+  const probe = python('f=tempfile.NamedTemporaryFile();os.setxattr(f.name,"user.note",b"mine")');
+  it(
+    'keeps extended attributes',
+    needs('Python, and a disk with extended attributes', probe.status === 0),
+    async () => {
+      writeFileSync(at('a.json'), 'old');
+      expect(python('os.setxattr(sys.argv[1],"user.note",b"mine")', at('a.json')).status).toBe(0);
+      await writeFile(at('a.json'), 'new', kept());
+      expect(readFileSync(at('a.json'), 'utf8')).toBe('new');
+      expect(String(python('print(os.getxattr(sys.argv[1],"user.note"))', at('a.json')).stdout)).toContain('mine');
+    },
+  );
 
-  it.skipIf(process.platform === 'win32')('keeps links, and follows one whose file is not there yet', async () => {
+  it('keeps links, and follows one whose file is not there yet', needsUnix, async () => {
     writeFileSync(at('a.json'), 'old');
     symlinkSync(at('a.json'), at('link.json'));
     symlinkSync('later.json', at('early.json'));

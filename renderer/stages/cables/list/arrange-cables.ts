@@ -1,4 +1,4 @@
-import type { CableRow } from '../../../../core/index.ts';
+import { asPeopleCount, type CableRow } from '../../../../core/index.ts';
 import { hasWords } from '../../../widgets/has-words.ts';
 
 export type SortColumn = 'class' | 'number' | 'from' | 'to' | 'kind' | 'length' | 'fuse' | 'status' | 'note';
@@ -65,5 +65,5 @@ const textOf = (row: CableRow): string =>
 
 function compare(a: string | number, b: string | number): number {
   if (typeof a === 'number' && typeof b === 'number') return a - b;
-  return String(a).localeCompare(String(b), 'en', { numeric: true });
+  return asPeopleCount(String(a), String(b));
 }
