@@ -28,7 +28,7 @@ export default class Tell {
   /** @param {import('vitest/node').TestCase} test */
   onTestCaseResult(test) {
     const result = test.result();
-    if (result.state === 'skipped') this.#skip(test.fullName, result.note);
+    if (result.state === 'skipped') this.#skip(test.fullName, test.meta().skipped);
     else this.#count(result.state === 'passed');
   }
 
