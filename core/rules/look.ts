@@ -2,9 +2,9 @@ import type { Circuit, CircuitPart, LoadPart, Origin, Resistor, RfSource, Supply
 import { isOpenGate } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { KeyDown, Reach } from '../keydown/key-down.ts';
-import { cablesAt, findCable, hookupsOf, portName, unitOf } from '../station/parts.ts';
+import { cablesAt, findCable, hookupsOf, kindOf, portName, unitOf } from '../station/parts.ts';
 import { remember } from '../station/remember.ts';
-import type { Hookup, Station } from '../station/schema/schema.ts';
+import type { Hookup, PortRef, Station } from '../station/schema/schema.ts';
 
 /** A part of a circuit with its number. */
 export interface Numbered<P extends CircuitPart> {
@@ -59,6 +59,31 @@ export const isPutAside = (station: Station, hookup: Hookup, unit: string): bool
   cablesAt(station, hookup, unit).length === 0 && hookupsOf(station).some((h) => cablesAt(station, h, unit).length > 0);
 
 export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
+
+/**
+ * Units that stand outdoors: those of such a kind, and what comes before an amplifier out there, on its antenna's side.
+ * What is in the soil does not count: its wire stays where it is.
+ */
+export const outdoorUnits = remember((station: Station): ReadonlySet<string> => {
+  const outdoors = new Set(
+    station.units
+      .filter((unit) => kindOf(station, unit).outdoor && !kindOf(station, unit).electrode)
+      .map(({ id }) => id),
+  );
+  for (const unit of station.units.filter(({ id }) => outdoors.has(id))) {
+    for (const element of kindOf(station, unit).elements) {
+      if (element.type !== 'rfPath' || element.lossDb >= 0) continue;
+      const before = (end: PortRef) => end.unit === unit.id && end.port === element.a;
+      for (const { a, b } of station.cables) {
+        if (before(a)) outdoors.add(b.unit);
+        if (before(b)) outdoors.add(a.unit);
+      }
+    }
+  }
+  return outdoors;
+});
+
+export const isOutdoor = (station: Station, unit: string): boolean => outdoorUnits(station).has(unit);
 
 /** `Receiver · antenna` of an RF port's number. */
 export function rfPortName(station: Station, circuit: Circuit, port: number): string {

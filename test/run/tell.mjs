@@ -50,7 +50,7 @@ export default class Tell {
   /** @param {import('@playwright/test/reporter').TestCase} test @param {import('@playwright/test/reporter').TestResult} result */
   onTestEnd(test, result) {
     const skipped = test.annotations.find(({ type }) => type === 'skip' || type === 'fixme');
-    if (result.status === 'skipped') this.#skip(test.titlePath().join(' > '), skipped?.description);
+    if (result.status === 'skipped') this.#skip(test.titlePath().filter(Boolean).join(' > '), skipped?.description);
     else this.#count(test.ok());
     this.#step();
   }

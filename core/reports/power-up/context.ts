@@ -58,12 +58,16 @@ function endsIn({ trial }: TriedHookup, role: 'termination' | 'antenna'): boolea
   );
 }
 
-/** Those that something hangs on: a computer has outlets for a mouse too. All of them where nothing is plugged in yet. */
+/**
+ * Those that something hangs on: a computer has outlets for a mouse too. All of them where nothing is plugged in yet, but
+ * for those inside a unit, which feed that alone.
+ */
 function suppliesInUse(station: Station, { hookup, trial }: TriedHookup): Numbered<SupplyPart>[] {
-  const all = suppliesOf(trial.circuit).filter(({ part }) => !part.converter);
+  const placeOf = (part: SupplyPart) => placeOfContact(unitOfPart(part), part.spec.plus);
+  const all = suppliesOf(trial.circuit).filter(({ part }) => !part.converter && placeOf(part).port !== undefined);
   const used = all.filter(({ part }) => {
-    const { unit, port } = placeOfContact(unitOfPart(part), part.spec.plus);
-    return port !== undefined && cablesAt(station, hookup, unit, port).length > 0;
+    const { unit, port } = placeOf(part);
+    return cablesAt(station, hookup, unit, port).length > 0;
   });
   return used.length > 0 ? used : all;
 }

@@ -1,5 +1,5 @@
-import { kindOf, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema/schema.ts';
+import { kindOf } from '../../station/parts.ts';
+import { isOutdoor } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const storm = defineRule({
@@ -29,9 +29,3 @@ export const storm = defineRule({
     });
   },
 });
-
-/** An earth wire stays where it is. */
-const isOutdoor = (station: Station, unit: string): boolean => {
-  const kind = kindOf(station, unitOf(station, unit));
-  return kind.outdoor === true && !kind.electrode;
-};

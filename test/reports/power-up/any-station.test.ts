@@ -21,6 +21,9 @@ describe('a sheet of any station', () => {
   });
 });
 
+it('of a unit whose only supply is inside it has nothing to power up', () =>
+  expect(powerUpSheet(drawStation({ units: { clock: 'reference-clock' } })).parts).toEqual([]));
+
 describe('a radio that is all in one', () => {
   const radio = drawStation({
     units: {

@@ -1,16 +1,26 @@
-import { cablesIn, classOf, kindOf } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../rules/look.ts';
+import { cablesIn, classOf, findCable, kindOf } from '../../../station/parts.ts';
+import type { Cable } from '../../../station/schema/schema.ts';
+import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
-import { outdoorCables } from './storm.ts';
+import { formatQuantity } from '../format-quantity.ts';
+import { isMetered } from './meters.ts';
+import { sendingsIn } from './senders.ts';
 
 /** What no drawing can know and only eyes, hands and ears find; each line where the station has such a thing. */
-export function byEyePart({ station, base, facts }: Context): DraftPart {
+export function byEyePart(context: Context): DraftPart {
+  const { station, base, facts } = context;
   const cables = cablesIn(station, base.hookup);
   const has = (kind: string) => cables.filter((c) => classOf(station, c) === kind);
-  const outdoors = outdoorCables(station);
+  const comers = comingIn(context);
+  const live = comers.filter(isLive);
+  const dead = comers.filter((one) => !isLive(one));
+  const antennas = dead.filter((one) => one.class === 'rf').map(({ cable }) => cable);
+  const others = dead.filter((one) => one.class !== 'rf').map(({ cable }) => cable);
+  const inLine = cablesToDummy(context);
   const computers = station.units.filter((u) => kindOf(station, u).group === 'computer');
   const [rf, lines, data] = [has('rf'), has('control'), has('data')];
-  const numbers = (list: typeof cables) => list.map((c) => c.number).join(', ');
   const sends = facts.hookups.some(({ trial }) => trial.circuit.rf.sources.length > 0);
   const steps: [id: string, text: string, wanted: boolean][] = [
     [
@@ -30,13 +40,23 @@ export function byEyePart({ station, base, facts }: Context): DraftPart {
     ],
     [
       'shake',
-      `Watch the SWR while somebody shakes ${numbers(outdoors)} at every plug: it must not move.`,
-      outdoors.length > 0 && sends,
+      `At the lowest power into the dummy load, indoors: move ${numbers(inLine)} at both plugs. Watts and SWR stay where they are.`,
+      inLine.length > 0,
+    ],
+    [
+      'outdoors',
+      `All off, ${numbers(others)} out at the house: an ohmmeter between two cores at a time, while somebody moves the lead outdoors at every plug within reach from the ground. Nothing changes by jumps.`,
+      others.length > 0,
+    ],
+    [
+      'live',
+      `${live.map(({ cable, volts }) => `${cable.number} (${formatQuantity(volts, 'V')})`).join(', ')}: volts stand on the loose plug that comes in from outdoors, whatever is off in the house. Never touch its contacts together and put no ohmmeter on it.`,
+      live.length > 0,
     ],
     [
       'charge',
-      `Before plugging ${numbers(outdoors)} back in: touch centre to shell, away from your fingers. A line that hung open charges itself up.`,
-      outdoors.length > 0,
+      `Before plugging ${numbers(antennas)} back in: touch centre to shell, away from your fingers. A line that hung open charges itself up.`,
+      antennas.length > 0,
     ],
     [
       'threads',
@@ -70,4 +90,20 @@ export function byEyePart({ station, base, facts }: Context): DraftPart {
     before: '',
     steps: steps.filter(([, , wanted]) => wanted).map(([id, text]) => doing({ id: `eyes/${id}`, text })),
   };
+}
+
+const numbers = (list: readonly Cable[]): string => list.map((c) => c.number).join(', ');
+
+/** The leads between a transmitter and the dummy load, where a meter in the line shows what they do. */
+function cablesToDummy(context: Context): Cable[] {
+  const { station, dummy } = context;
+  if (!dummy) return [];
+  const steps = sendingsIn(context, dummy)
+    .filter(({ chain }) => isMetered(chain))
+    .flatMap(({ chain }) => chain.steps);
+  const ids = new Set(steps.flatMap(({ edge: { origin } }) => (origin.type === 'cable' ? [origin.cable] : [])));
+  return [...ids].flatMap((id) => {
+    const cable = findCable(station, id);
+    return cable && ![cable.a, cable.b].some(({ unit }) => isOutdoor(station, unit)) ? [cable] : [];
+  });
 }

@@ -1,4 +1,4 @@
-import { rfPortRef, unitName } from '../../../rules/look.ts';
+import { isOutdoor, rfPortRef, unitName } from '../../../rules/look.ts';
 import { cablesAt, portName } from '../../../station/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
@@ -29,7 +29,7 @@ export function feederSteps({ station, facts }: Context): DraftStep[] {
       if (!plug) return [];
       return reading({
         id: `feeder/${cable.id}`,
-        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. Shake it at every plug.`,
+        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. ${isOutdoor(station, at.unit) ? 'Move it at every plug within reach from the ground.' : 'Shake it at every plug.'}`,
         where: portName(station, cable[end]),
         at: [{ cable: cable.id, end }],
         taking: { setup, probe: ohmsBetween(...plug) },

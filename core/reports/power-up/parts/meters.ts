@@ -1,3 +1,4 @@
+import type { Chain } from '../../../rf/chain.ts';
 import { rfPortRef, unitName } from '../../../rules/look.ts';
 import { unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
@@ -17,13 +18,19 @@ const powerShare = { own: 0.05, typical: 0.25 };
 const bridge = 1.22;
 const typicalAntenna = 1.5;
 
-/** Watts and SWR on every meter in a transmitter's line. */
-export function meterSteps({ station }: Context, part: string, { setup, unit, element, chain }: Sending): DraftStep[] {
-  const { circuit } = seenIn(setup);
-  const meters = chain.steps.flatMap(({ edge, from }) => {
+/** The meters of a chain: the port that each looks away from, and the watts of its scale. */
+const metersIn = ({ steps }: Chain) =>
+  steps.flatMap(({ edge, from }) => {
     const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
     return scale === undefined ? [] : [{ from, scale }];
   });
+
+export const isMetered = (chain: Chain): boolean => metersIn(chain).length > 0;
+
+/** Watts and SWR on every meter in a transmitter's line. */
+export function meterSteps({ station }: Context, part: string, { setup, unit, element, chain }: Sending): DraftStep[] {
+  const { circuit } = seenIn(setup);
+  const meters = metersIn(chain);
   if (meters.length === 0)
     return [
       doing({

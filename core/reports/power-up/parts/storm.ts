@@ -1,54 +1,82 @@
-import { unitName } from '../../../rules/look.ts';
-import { cablesIn, classOf, kindOf, unitOf } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema/schema.ts';
+import { isOutdoor, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
+import { kindOf, portName } from '../../../station/parts.ts';
+import { type ComingIn, comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
 
-/** Cables to what stands outdoors; an earth wire stays where it is. */
-export function outdoorCables(station: Station) {
-  return station.cables.filter(({ a, b }) => [a, b].some(({ unit }) => isOutdoor(station, unit)));
-}
-
-function isOutdoor(station: Station, unit: string): boolean {
-  const kind = kindOf(station, unitOf(station, unit));
-  return kind.outdoor === true && !kind.electrode;
-}
-
-/** What to unplug before a storm, in order: antennas, then all else that leads outdoors, then wires to the house, then the mains. */
-export function stormPart({ station, supplies, base }: Context): DraftPart {
-  const outdoors = outdoorCables(station);
-  const isRf = (c: (typeof outdoors)[number]) => classOf(station, c) === 'rf';
+/**
+ * What to unplug before a storm and whenever nobody is home, whatever the hook-up: all that comes in from outdoors, with
+ * what to do with each loose end, then what comes from the house. Common practice; local codes decide on earthing.
+ */
+export function stormPart(context: Context): DraftPart {
+  const { station, facts } = context;
+  const comers = comingIn(context);
+  const coax = comers.filter((one) => one.class === 'rf');
+  const others = comers.filter((one) => one.class !== 'rf');
+  const [live, lines] = [others.filter(isLive), others.filter((one) => !isLive(one))];
   const mains = station.units.filter((u) => kindOf(station, u).mains);
-  const batteries = supplies.filter(({ part }) => part.battery).map(({ part }) => part.origin);
-  const houses = cablesIn(station, base.hookup).filter((c) => classOf(station, c) === 'data' && !outdoors.includes(c));
-  const numbers = (list: typeof outdoors) => list.map((c) => c.number).join(', ');
-  const names = batteries.flatMap((o) => ('unit' in o ? [unitName(station, o.unit)] : []));
-  const order: [id: string, text: string, wanted: boolean][] = [
+  const networked = station.units.filter((u) =>
+    kindOf(station, u).elements.some((e) => e.type === 'dataEnd' && e.standard === 'ethernet'),
+  );
+  const batteries = new Set(
+    facts.hookups.flatMap(({ trial }) =>
+      suppliesOf(trial.circuit).flatMap(({ part }) => (part.battery ? unitOfPart(part) : [])),
+    ),
+  );
+  const inside = [...batteries].filter((unit) => !isOutdoor(station, unit));
+  const places = (list: readonly ComingIn[]) => list.map((one) => placeOf(context, one)).join(', ');
+  const names = (units: readonly { readonly name: string }[]) => units.map((u) => u.name).join(', ');
+  const cables = (list: readonly ComingIn[]) => list.map(({ cable }) => ({ cable: cable.id }));
+  const order: [id: string, text: string, wanted: boolean, at?: ReturnType<typeof cables> | { unit: string }[]][] = [
     [
       'antennas',
-      `Antennas: unplug ${numbers(outdoors.filter(isRf))} and leave the ends outside, or at the entry.`,
-      outdoors.some(isRf),
+      `Antennas: unplug ${places(coax)}. The loose ends go outside, or into an earthed socket where they enter; none stays lying in the station.`,
+      coax.length > 0,
+      cables(coax),
     ],
     [
       'others',
-      `All else that leads outdoors: ${numbers(outdoors.filter((c) => !isRf(c)))}.`,
-      outdoors.some((c) => !isRf(c)),
+      `Then what else comes in: unplug ${places(lines)}, switched off first. Their loose ends go outside too.`,
+      lines.length > 0,
+      cables(lines),
     ],
-    ['data', `Leads to the house: network, telephone, ${numbers(houses)}.`, houses.length > 0],
-    ['mains', `Mains plugs out of their sockets: ${mains.map((u) => u.name).join(', ')}.`, mains.length > 0],
-    ['batteries', `Leads off the batteries: ${names.join(', ')}.`, names.length > 0],
-    ['earth', 'Leave the earth wires on, or follow your local code. Partly unplugged is worst.', outdoors.length > 0],
+    [
+      'live',
+      `Then what comes in with volts on it: unplug ${places(live)}, and cap each loose plug at once: nothing may touch its contacts together.`,
+      live.length > 0,
+      cables(live),
+    ],
+    [
+      'data',
+      `The network lead that comes from the house, at ${names(networked)}, and a telephone’s if there is one.`,
+      networked.length > 0,
+    ],
+    [
+      'mains',
+      `Mains plugs out of their sockets: ${names(mains)}.`,
+      mains.length > 0,
+      mains.map((u) => ({ unit: u.id })),
+    ],
+    [
+      'batteries',
+      `Leads off the batteries, last: ${inside.map((u) => unitName(station, u)).join(', ')}.`,
+      inside.length > 0,
+    ],
+    ['earth', 'Leave the earth wires on, or follow your local code. Partly unplugged is worst.', comers.length > 0],
   ];
-  const at = (id: string) =>
-    id === 'antennas'
-      ? outdoors.filter(isRf).map((c) => ({ cable: c.id }))
-      : id === 'mains'
-        ? mains.map((u) => ({ unit: u.id }))
-        : [];
   return {
     id: 'storm',
     title: 'Before a storm',
-    before: 'Well before it comes, and whenever you are away. During it touch nothing of the station.',
-    steps: order.filter(([, , wanted]) => wanted).map(([id, text]) => doing({ id: `storm/${id}`, text, at: at(id) })),
+    before:
+      'Well before it comes, and whenever nobody is home: then nothing of this stays plugged in. During it touch nothing of the station.',
+    steps: order
+      .filter(([, , wanted]) => wanted)
+      .map(([id, text, , at = []]) => doing({ id: `storm/${id}`, text, at })),
   };
+}
+
+/** `R8 at Arrestor · antenna (in On the air)`. */
+function placeOf({ station }: Context, { cable, end, only }: ComingIn): string {
+  const where = `${cable.number} at ${portName(station, cable[end])}`;
+  return only.length > 0 ? `${where} (in ${only.map(({ name }) => name).join(', ')})` : where;
 }

@@ -1,4 +1,4 @@
-import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
@@ -16,7 +16,9 @@ export function supplyPart(context: Context): DraftPart {
     const figure = { unit, key: `${id}.volts`, name: `${name}’s voltage`, given: volts, per: 1 };
     return reading({
       id: `supply/${unit}.${id}/volts`,
-      text: `${name} on, nothing plugged into it: volts.`,
+      text: isOutdoor(station, unit)
+        ? `${name} in full light, nothing plugged into it: volts.`
+        : `${name} on, nothing plugged into it: volts.`,
       where: portName(station, { unit, port: portOfRef(plus) }),
       at: [{ unit, port: portOfRef(plus) }],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },

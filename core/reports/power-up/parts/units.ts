@@ -1,12 +1,12 @@
-import { portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
-import type { Station } from '../../../station/schema/schema.ts';
+import type { Cable, Station } from '../../../station/schema/schema.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
-import { circuitOf } from '../setup.ts';
+import { circuitOf, type Setup } from '../setup.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {
@@ -41,15 +41,19 @@ function unitSteps(
   const pulled = setupWithout(context, waiting, { pulled: [plug] });
   const setup = setupWithout(context, waiting);
   const contacts = plugContacts(circuitOf(pulled), plug, `${unit}.${plus}`, `${unit}.${minus}`);
+  const from = unitOfPart(supply.part);
+  const outdoors = isOutdoor(station, from);
   const others = cablesIn(station, base.hookup)
     .filter((c) => c.id !== cable.id && [c.a, c.b].some((e) => e.unit === unit))
-    .filter((c) => [c.a, c.b].every((e) => !waiting.has(e.unit)))
-    .map((c) => c.number);
-  const with_ = others.length > 0 ? `, and ${others.join(', ')}` : '';
-  const from = unitOfPart(supply.part);
+    .filter((c) => [c.a, c.b].every((e) => !waiting.has(e.unit)));
+  // A charge controller takes its battery's voltage as its measure: the panel comes after it.
+  const batteries = outdoors ? others.filter((c) => leadsToBattery(context, c)) : [];
+  const numbers = others.filter((c) => !batteries.includes(c)).map((c) => c.number);
+  const with_ = numbers.length > 0 ? `, and ${numbers.join(', ')}` : '';
   const { connector } = portOf(station, port);
   const contact = (ref: string) => connector.contacts.find((c) => `${port.port}.${c.id}` === ref)?.name.toLowerCase();
   return [
+    ...batteries.flatMap((battery) => batterySteps(context, pulled, unit, battery)),
     ...(contacts
       ? reading({
           id: `unit/${unit}/plug`,
@@ -63,7 +67,9 @@ function unitSteps(
       : []),
     ...reading({
       id: `unit/${unit}/amps`,
-      text: `Plug in ${cable.number}${with_}; ${name} on: amperes out of ${unitName(station, from)}.`,
+      text: outdoors
+        ? `Cover ${unitName(station, from)}, plug in ${cable.number}${with_}, uncover it; ${name} on: amperes out of ${unitName(station, from)} in full light.`
+        : `Plug in ${cable.number}${with_}; ${name} on: amperes out of ${unitName(station, from)}.`,
       where: unitName(station, from),
       at: [{ unit: from }],
       taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
@@ -80,4 +86,26 @@ function unitSteps(
       limits,
     }),
   ];
+}
+
+function leadsToBattery({ base }: Context, { a, b }: Cable): boolean {
+  const batteries = suppliesOf(base.trial.circuit).filter(({ part }) => part.battery);
+  return batteries.some(({ part }) => [a.unit, b.unit].includes(unitOfPart(part)));
+}
+
+/** The battery at a unit that something else feeds too: plugged in before that, and read. */
+function batterySteps({ station }: Context, setup: Setup, unit: string, battery: Cable): DraftStep[] {
+  const port = battery.a.unit === unit ? battery.a : battery.b;
+  const contact = (role: string) => portOf(station, port).connector.contacts.find((c) => c.role === role)?.id;
+  return reading({
+    id: `unit/${unit}/${battery.id}/volts`,
+    text: `Plug in ${battery.number}, the battery’s, before anything else: volts where it goes in.`,
+    where: portName(station, port),
+    at: [{ unit, port: port.port }],
+    taking: {
+      setup,
+      probe: voltsAt(`${unit}.${port.port}.${contact('live')}`, `${unit}.${port.port}.${contact('return')}`),
+    },
+    quantity: 'V',
+  });
 }

@@ -1,5 +1,5 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
-import { fusesOf, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
+import { fusesOf, isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
 import { cablesAt, portName } from '../../../station/parts.ts';
 import { rememberFew } from '../../../station/remember.ts';
@@ -18,8 +18,7 @@ export function unpoweredPart(context: Context): DraftPart {
   return {
     id: 'unpowered',
     title: 'Unpowered',
-    before:
-      'All supplies off, mains plugs pulled, batteries unplugged. Touch the meter’s leads together first and take off what they show.',
+    before: `All supplies off, mains plugs pulled, batteries unplugged${panelWords(context)}. Touch the meter’s leads together first and take off what they show.`,
     steps: [
       doing({ id: 'look', text: 'Look at every plug and solder joint, and tug at every lead.' }),
       ...context.station.cables.flatMap((cable) => leadSteps(context.station, onBench(setup), cable)),
@@ -29,6 +28,14 @@ export function unpoweredPart(context: Context): DraftPart {
       ...railSteps(context),
     ],
   };
+}
+
+/** What stands outdoors gives power whenever there is light or wind: it has no switch. */
+function panelWords({ station, supplies }: Context): string {
+  const outdoors = [...new Set(supplies.map(({ part }) => unitOfPart(part)))].filter((unit) =>
+    isOutdoor(station, unit),
+  );
+  return outdoors.map((unit) => `, ${unitName(station, unit)} covered and unplugged`).join('');
 }
 
 /** Every cable there is, whatever hook-up it is for. */
@@ -62,9 +69,13 @@ const seatId = ({ origin }: Resistor): string =>
 
 /** Plus to minus of all that hangs on each supply, at the plug that is out of it. */
 function railSteps(context: Context): DraftStep[] {
-  const { station, base } = context;
-  return context.supplies.flatMap(({ part }) => {
+  const { station, base, supplies } = context;
+  return supplies.flatMap(({ part }) => {
     const unit = unitOfPart(part);
+    // An ohmmeter across a battery or a panel in light reads nonsense, or is lost.
+    const others = [...new Set(supplies.map((s) => unitOfPart(s.part)))].filter((other) => other !== unit);
+    const othersOut =
+      others.length > 0 ? ` and the leads of ${others.map((other) => unitName(station, other)).join(', ')}` : '';
     const cable = cablesAt(station, base.hookup, unit, portOfRef(part.spec.plus))[0];
     if (!cable) return [];
     const end = cable.a.unit === unit ? 'a' : 'b';
@@ -78,7 +89,7 @@ function railSteps(context: Context): DraftStep[] {
     if (!plug) return [];
     return reading({
       id: `rail/${unit}.${part.spec.id}`,
-      text: `All plugged in but ${cable.number} at ${unitName(station, unit)}: plus to minus at that plug. It may rise while capacitors charge; it must not be a short.`,
+      text: `All plugged in but ${cable.number} at ${unitName(station, unit)}${othersOut}: plus to minus at that plug. It may rise while capacitors charge; it must not be a short.`,
       where: portName(station, cable[end]),
       at: [{ cable: cable.id, end }],
       taking: { setup, probe: ohmsBetween(...plug) },

@@ -1,0 +1,154 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
+import type { PowerUpStep } from '../../../core/reports/power-up/sheet.ts';
+import { isOutdoor } from '../../../core/rules/look.ts';
+import { classOf, kindOf } from '../../../core/station/parts.ts';
+import type { Cable, Station } from '../../../core/station/schema/schema.ts';
+import { correct, troubles } from '../../cases/index.ts';
+import { drawStation } from '../../stations/draw.ts';
+import { anyStation } from '../../stations/random-station.ts';
+import { sample, sampleNames } from '../../stations/samples.ts';
+
+const onAir = { id: 'air', name: 'On the air' };
+const onDummy = { id: 'dummy', name: 'On the dummy load' };
+
+/** A radio fed by a battery that a panel on the roof charges. */
+const solar = drawStation({
+  units: {
+    panel: 'solar-panel',
+    controller: 'solar-charge-controller',
+    battery: 'lifepo4-battery',
+    rig: 'transceiver-qrp-10w',
+    meter: 'swr-meter',
+    wire: 'dipole',
+    load: 'dummy-load-100w',
+  },
+  hookups: [onDummy, onAir],
+  cables: [
+    'panel.out > controller.panel',
+    'controller.battery > battery.out',
+    'controller.load > rig.power',
+    'rig.antenna > meter.transmitter',
+    ['meter.antenna > load.input', { hookups: ['dummy'] }],
+    ['meter.antenna > wire.feed', { hookups: ['air'] }],
+  ],
+});
+
+/** A beam that is turned from the desk. */
+const turned = drawStation({
+  units: {
+    supply: 'switch-mode-supply',
+    rig: 'transceiver-100w',
+    meter: 'swr-meter-200w',
+    beam: 'beam-three-element',
+    load: 'dummy-load-100w',
+    controller: 'rotator-controller',
+    rotator: 'rotator',
+  },
+  hookups: [onDummy, onAir],
+  cables: [
+    'supply.out > rig.power',
+    'rig.antenna > meter.transmitter',
+    ['meter.antenna > load.input', { hookups: ['dummy'] }],
+    ['meter.antenna > beam.feed', { hookups: ['air'] }],
+    'controller.cable > rotator.cable',
+  ],
+});
+
+const stations: [string, Station][] = [
+  ['solar', solar],
+  ['turned', turned],
+  ...sampleNames.map((name): [string, Station] => [name, sample(name)]),
+  ...correct.map(({ id, station }): [string, Station] => [id, station]),
+  ...troubles.map(({ id, right }): [string, Station] => [`${id} put right`, right]),
+  ...fc.sample(anyStation, { seed: 200, numRuns: 60 }).map((station, i): [string, Station] => [`drawn ${i}`, station]),
+];
+
+const stepsOf = (station: Station): readonly PowerUpStep[] => powerUpSheet(station).parts.flatMap((part) => part.steps);
+const textOf = (station: Station, id: string): string => stepsOf(station).find((step) => step.id === id)?.text ?? '';
+
+/** The cables that a step's sentence names. */
+const named = (station: Station, { text }: PowerUpStep): Cable[] =>
+  station.cables.filter(({ number }) => new RegExp(`(^|[ (])${number}([ ,.:)]|$)`).test(text));
+const touchesOutdoors = (station: Station, { a, b }: Cable): boolean =>
+  [a, b].some(({ unit }) => isOutdoor(station, unit));
+const givesPower = (station: Station, { a, b }: Cable): boolean =>
+  [a, b].some(({ unit }) =>
+    station.units.some((u) => u.id === unit && kindOf(station, u).elements.some((e) => e.type === 'supply')),
+  );
+
+const handsOn = /\b(shake|move|touch|bend|tug|plug in|take out|unplug)/i;
+const sends = /\b(SWR|[Ww]atts|[Ss]ends?|sending|lowest power|full power|is held)\b/;
+const shorts = /touch centre to shell/i;
+
+describe.each(stations)('the sheet of %s', (_, station) => {
+  it('sends nobody to a lead from outdoors while it sends, and shorts nothing that a source is behind', () => {
+    const steps = stepsOf(station);
+    const wrong = steps.filter((step) => handsOn.test(step.text) && sends.test(step.text));
+    expect(wrong.filter((step) => named(station, step).some((c) => touchesOutdoors(station, c)))).toEqual([]);
+    const shorted = steps.filter(({ text }) => shorts.test(text)).flatMap((step) => named(station, step));
+    expect(shorted.filter((c) => classOf(station, c) !== 'rf' || givesPower(station, c))).toEqual([]);
+  });
+});
+
+describe('what comes in from a panel', () => {
+  it('is plugged in after the battery, each read at its turn', () => {
+    const units = powerUpSheet(solar).parts.find(({ id }) => id === 'units')?.steps ?? [];
+    expect(units.slice(0, 3).map(({ id }) => id)).toEqual([
+      'unit/controller/d2/volts',
+      'unit/controller/plug',
+      'unit/controller/amps',
+    ]);
+    // 13.4 V of the battery, with nothing else on.
+    expect(units[0]?.expected?.value).toBeCloseTo(13.4, 2);
+    expect(units[2]?.text).toMatch(/^Cover panel, plug in D1, uncover it/);
+  });
+  it('is told to be live, never to be shorted or metered; the antenna’s coax is discharged as before', () => {
+    expect(textOf(solar, 'eyes/live')).toMatch(/^D1 \(22\.00 V\): .*Never touch its contacts together/);
+    expect(textOf(solar, 'eyes/charge')).toBe(
+      'Before plugging R3 back in: touch centre to shell, away from your fingers. A line that hung open charges itself up.',
+    );
+  });
+  it('leaves before the battery when a storm comes, and its plug is capped', () => {
+    const storm = powerUpSheet(solar).parts.find(({ id }) => id === 'storm')?.steps ?? [];
+    expect(storm.map(({ id }) => id)).toEqual(['storm/antennas', 'storm/live', 'storm/batteries', 'storm/earth']);
+    expect(storm[0]?.text).toMatch(/R3 at meter · antenna \(in On the air\)/);
+    expect(storm[1]?.text).toMatch(/D1 at controller · panel, and cap/);
+  });
+  it('is out for the ohmmeter, and so is the battery', () => {
+    expect(powerUpSheet(solar).parts[0]?.before).toMatch(/panel covered and unplugged/);
+    expect(textOf(solar, 'rail/panel.output')).toMatch(/^All plugged in but D1 at panel and the leads of battery:/);
+  });
+});
+
+describe('a rotator’s line', () => {
+  it('is moved unpowered with an ohmmeter, and shorted by nobody', () => {
+    expect(textOf(turned, 'eyes/outdoors')).toMatch(/^All off, K1 out at the house: an ohmmeter/);
+    expect(textOf(turned, 'eyes/charge')).not.toMatch(/K1/);
+    expect(textOf(turned, 'storm/others')).toMatch(/K1 at controller · rotator/);
+  });
+  it('coax is moved while it sends only indoors, into the dummy load', () => {
+    expect(textOf(turned, 'eyes/shake')).toBe(
+      'At the lowest power into the dummy load, indoors: move R1, R2 at both plugs. Watts and SWR stay where they are.',
+    );
+  });
+});
+
+describe('a relay on a mast', () => {
+  const mast = sample('two-metre-mast');
+  it('is outdoors as the preamplifier behind it is: leads are unplugged at the desk, not up there', () => {
+    expect(isOutdoor(mast, 'mast-relay')).toBe(true);
+    expect(textOf(mast, 'storm/antennas')).not.toMatch(/Mast relay/);
+    expect(textOf(mast, 'eyes/charge')).not.toMatch(/R11|R12/);
+  });
+});
+
+it('where no meter shows what a shaken lead does, nobody is told to watch it', () => {
+  const bare = drawStation({
+    units: { supply: 'switch-mode-supply', rig: 'transceiver-100w', load: 'dummy-load-100w' },
+    cables: ['supply.out > rig.power', 'rig.antenna > load.input'],
+  });
+  expect(stepsOf(bare).length).toBeGreaterThan(5);
+  expect(textOf(bare, 'eyes/shake')).toBe('');
+});
