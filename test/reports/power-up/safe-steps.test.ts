@@ -152,3 +152,38 @@ it('where no meter shows what a shaken lead does, nobody is told to watch it', (
   expect(stepsOf(bare).length).toBeGreaterThan(5);
   expect(textOf(bare, 'eyes/shake')).toBe('');
 });
+
+describe('what the drawing itself would not stand while it sends', () => {
+  const radio = (load: string, supply = 'switch-mode-supply') =>
+    drawStation({
+      units: { supply, rig: 'transceiver-100w', meter: 'swr-meter-200w', load },
+      cables: ['supply.out > rig.power', 'rig.antenna > meter.transmitter', 'meter.antenna > load.input'],
+    });
+  const sending = (station: Station) => stepsOf(station).filter(({ id }) => id.startsWith('dummy/'));
+
+  it('is a step that says why not to press, and nothing after it', () => {
+    const [stop, ...more] = sending(radio('dummy-load-5w'));
+    expect(stop?.text).toMatch(
+      /^Do not press .*: as drawn load gets 9\d(\.\d)? W and stands 10(\.0)? W\. Put that right/,
+    );
+    expect(more).toEqual([]);
+  });
+  it('a supply that gives way is such a reason: no reading of a starved unit is expected', () => {
+    const [stop, ...more] = sending(sample('hut-amplifier')).filter(({ id }) => !id.endsWith('/rest'));
+    expect(stop?.text).toMatch(/Amplifier gets 3\.\d+ V and works on 11\.5 to 15 V/);
+    expect(more).toEqual([]);
+  });
+  it('a radio that does not even wake is told of, not a missing dummy load', () => {
+    expect(sending(radio('dummy-load-100w', 'bench-supply')).map(({ text }) => text)).toEqual([
+      expect.stringMatching(/^As drawn nothing gets as far as sending/),
+    ]);
+  });
+  it('is nothing where all is strong enough: it is held and read', () => {
+    expect(sending(radio('dummy-load-100w')).map(({ id }) => id)).toContain('dummy/rig/hold');
+  });
+  it('is not that a preamplifier loses its power before it sends', () => {
+    const ids = stepsOf(sample('two-metre-mast')).map(({ id }) => id);
+    expect(ids.filter((id) => id.endsWith('/stop'))).toEqual([]);
+    expect(ids.filter((id) => id.endsWith('/hold')).length).toBeGreaterThan(0);
+  });
+});

@@ -7,6 +7,7 @@ import { type DraftPart, doing } from '../draft.ts';
 import { formatQuantity } from '../format-quantity.ts';
 import { isMetered } from './meters.ts';
 import { sendingsIn } from './senders.ts';
+import { reasonsNotTo } from './sending.ts';
 
 /** What no drawing can know and only eyes, hands and ears find; each line where the station has such a thing. */
 export function byEyePart(context: Context): DraftPart {
@@ -99,7 +100,7 @@ function cablesToDummy(context: Context): Cable[] {
   const { station, dummy } = context;
   if (!dummy) return [];
   const steps = sendingsIn(context, dummy)
-    .filter(({ chain }) => isMetered(chain))
+    .filter((sending) => isMetered(sending.chain) && reasonsNotTo(context, sending).length === 0)
     .flatMap(({ chain }) => chain.steps);
   const ids = new Set(steps.flatMap(({ edge: { origin } }) => (origin.type === 'cable' ? [origin.cable] : [])));
   return [...ids].flatMap((id) => {

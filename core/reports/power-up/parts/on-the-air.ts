@@ -1,12 +1,12 @@
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { cablesIn, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, portName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';
 import { type Setup, trialOf } from '../setup.ts';
 import { controlsOf, lineSteps } from './lines.ts';
 import { sendingsIn } from './senders.ts';
-import { sendingSteps } from './sending.ts';
+import { reasonsNotTo, sendingSteps } from './sending.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */
 export function dummyPart(context: Context, told: Set<string>): DraftPart {
@@ -14,15 +14,19 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
   const { dummy } = context;
   if (!dummy) {
     const sends = context.base.trial.circuit.rf.sources.length > 0;
-    const text =
-      'No hook-up leads into a dummy load. Add one before anything sends: the first test does not belong on the air.';
+    const text = hasDummyLoad(context)
+      ? 'As drawn nothing gets as far as sending into the dummy load. Put that right before anything goes on the air.'
+      : 'No hook-up leads into a dummy load. Add one before anything sends: the first test does not belong on the air.';
     return { id: 'dummy', title, before: '', steps: sends ? [doing({ id: 'dummy/none', text })] : [] };
   }
   const whole: Setup = { station: context.station, hookup: dummy.hookup, pulled: [], control: null, powered: true };
   const lines = lineSteps(context, whole, controlsOf(context, trialOf(whole)), told, 'dummy');
-  const [hold, ...steps] = sendingsIn(context, dummy).flatMap((sending) => sendingSteps(context, 'dummy', sending));
+  const sendings = sendingsIn(context, dummy);
+  const [hold, ...steps] = sendings.flatMap((sending) => sendingSteps(context, 'dummy', sending));
   const isAtRest = ({ taking }: DraftStep) => taking?.setup.control === null;
-  const pressed = lines.filter((step) => !isAtRest(step));
+  // Where one control is not to be pressed, none is.
+  const mayPress = sendings.every((sending) => reasonsNotTo(context, sending).length === 0);
+  const pressed = mayPress ? lines.filter((step) => !isAtRest(step)) : [];
   return {
     id: 'dummy',
     title,
@@ -30,6 +34,13 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
     steps: hold ? [...lines.filter(isAtRest), hold, ...pressed, ...steps] : lines,
   };
 }
+
+const hasDummyLoad = ({ station, facts }: Context): boolean =>
+  facts.hookups.some(({ hookup, trial }) =>
+    trial.circuit.rf.loads.some(
+      ({ unit, spec }) => spec.role === 'termination' && cablesAt(station, hookup, unit).length > 0,
+    ),
+  );
 
 /** The same on each hook-up that leads to an antenna, last of all. */
 export function antennaPart(context: Context): DraftPart {

@@ -1,3 +1,4 @@
+import { formatVolts, formatWatts } from '../../../quantity/format.ts';
 import { isFeed, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
 import type { Context } from '../context.ts';
@@ -8,10 +9,18 @@ import { seenIn, trialOf } from '../setup.ts';
 import { meterSteps } from './meters.ts';
 import type { Sending } from './senders.ts';
 
-/** What to read while one transmitter sends: the supplies, the units that the press changes, the meters in the line. */
+/**
+ * What to read while one transmitter sends: the supplies, the units that the press changes, the meters in the line. Where
+ * the drawing itself would not stand it, one step that says why nobody is to key.
+ */
 export function sendingSteps(context: Context, part: string, sending: Sending): DraftStep[] {
   const { unit, control } = sending;
   const name = unitName(context.station, unit);
+  const wrong = reasonsNotTo(context, sending);
+  if (wrong.length > 0) {
+    const text = `Do not press ${control}: as drawn ${wrong.join('; ')}. Put that right first, and go on with a sheet made anew.`;
+    return [doing({ id: `${part}/${unit}/stop`, text, at: [{ unit }] })];
+  }
   return [
     ...holdStep(context, part, sending),
     ...supplySteps(context, part, sending),
@@ -24,16 +33,51 @@ export function sendingSteps(context: Context, part: string, sending: Sending): 
   ];
 }
 
+/** Less than this and a unit is switched off rather than starved. */
+const offVolts = 0.5;
+
+/** What in the station would not stand it, or not work, while this transmitter sends. */
+export function reasonsNotTo({ station }: Context, sending: Sending): string[] {
+  const { chain } = sending;
+  const ends = chain.ends.flatMap(({ load, watts }) => {
+    const most = Math.max(load.spec.watts ?? Number.POSITIVE_INFINITY, load.spec.shortWatts ?? 0);
+    return watts > most
+      ? [`${unitName(station, load.unit)} gets ${formatWatts(watts)} and stands ${formatWatts(most)}`]
+      : [];
+  });
+  const ways = chain.steps.flatMap(({ edge: { maxWatts, origin, lossDb }, from }) => {
+    const watts = chain.ports.find(({ port }) => port === from)?.forwardWatts ?? 0;
+    if (maxWatts === null || origin.type !== 'element' || lossDb < 0 || watts <= maxWatts) return [];
+    return [`${unitName(station, origin.unit)} gets ${formatWatts(watts)} and stands ${formatWatts(maxWatts)}`];
+  });
+  const loads = changedLoads(sending).flatMap(({ part }) => {
+    const volts = loadVolts(sending.reach, part);
+    const { minV, maxV } = part.spec;
+    // A preamplifier’s power goes away while it sends, as it should.
+    const isOff = Math.abs(volts) < offVolts;
+    if (isOff || (volts >= minV && volts <= maxV)) return [];
+    return [`${unitName(station, unitOfPart(part))} gets ${formatVolts(volts)} and works on ${minV} to ${maxV} V`];
+  });
+  return [...new Set([...ends, ...ways, ...loads])];
+}
+
+/** The units whose volts or amperes a press changes. */
+function changedLoads({ setup, reach }: Sending) {
+  const rest = trialOf({ ...setup, control: null }).receive;
+  return loadsOf(seenIn(setup).circuit).filter(({ part, index }) => {
+    const changed = Math.abs(reach.dc.ampsIn(index) - rest.dc.ampsIn(index)) > 1e-4;
+    return isFeed(part) && (changed || Math.abs(loadVolts(reach, part) - loadVolts(rest, part)) > 0.005);
+  });
+}
+
 /** How long it may be held: a load has watts that it stands for good, and more for a while. */
 function holdStep({ station }: Context, part: string, { chain, unit, control }: Sending): DraftStep[] {
   const name = unitName(station, unit);
   const limits = chain.ends.flatMap(({ load, watts }): string[] => {
-    const { watts: good, shortWatts, shortSeconds } = load.spec;
+    const { watts: good, shortSeconds } = load.spec;
     if (good === undefined || watts <= good) return [];
-    const end = unitName(station, load.unit);
-    return shortSeconds && watts <= (shortWatts ?? 0)
-      ? [`no longer than ${shortSeconds} s: ${end} stands ${good} W for good`]
-      : [`not at this power: ${end} stands ${good} W`];
+    const time = shortSeconds === undefined ? 'for moments only' : `no longer than ${shortSeconds} s`;
+    return [`${time}: ${unitName(station, load.unit)} stands ${good} W for good`];
   });
   const text = `${name} at its lowest power first, listening on a clear frequency. Hold ${control}${limits.length > 0 ? `, ${limits.join(', ')}` : ' only as long as the readings take'}.`;
   return [doing({ id: `${part}/${unit}/hold`, text, at: [{ unit }] })];
@@ -69,14 +113,11 @@ function supplySteps(context: Context, part: string, { setup, unit, control, rea
 }
 
 /** Volts at the terminals of the units that draw more or less then: a bad joint shows here and nowhere else. */
-function loadSteps({ station }: Context, part: string, { setup, unit: sender, control, reach }: Sending): DraftStep[] {
-  const { circuit } = seenIn(setup);
-  const rest = trialOf({ ...setup, control: null }).receive;
-  return loadsOf(circuit).flatMap(({ part: load, index }): DraftStep[] => {
-    const changed = Math.abs(reach.dc.ampsIn(index) - rest.dc.ampsIn(index)) > 1e-4;
-    if (!isFeed(load) || !(changed || Math.abs(loadVolts(reach, load) - loadVolts(rest, load)) > 0.005)) return [];
+function loadSteps({ station }: Context, part: string, sending: Sending): DraftStep[] {
+  const { setup, unit: sender, control } = sending;
+  return changedLoads(sending).flatMap(({ part: load }): DraftStep[] => {
     const unit = unitOfPart(load);
-    const { id, plus, minus, minV, maxV } = load.spec;
+    const { id, plus, minus } = load.spec;
     const place = placeOfContact(unit, plus);
     return reading({
       id: `${part}/${sender}/${unit}.${id}/volts`,
@@ -85,7 +126,6 @@ function loadSteps({ station }: Context, part: string, { setup, unit: sender, co
       at: [place],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
       quantity: 'V',
-      limits: { minV, maxV },
     });
   });
 }
