@@ -36,6 +36,15 @@ describe.each(shelf)('unit kind $id', ({ id, kind }) => {
     if (kind.isolated !== 'all') for (const ref of kind.isolated ?? []) expect(contacts).toContain(ref);
   });
 
+  it('has a way from both sides of every power jack: what comes out of one comes back', () => {
+    const named = JSON.stringify([kind.elements, kind.actors]);
+    const alone = kind.ports
+      .filter((port) => port.class === 'dc')
+      .flatMap((port) => (connectors[port.connector]?.contacts ?? []).map((c) => ({ ...c, ref: `${port.id}.${c.id}` })))
+      .filter(({ role, ref }) => (role === 'live' || role === 'return') && !named.includes(`"${ref}"`));
+    expect(alone.map(({ ref }) => ref)).toEqual([]);
+  });
+
   it('follows actors and settings that it has', () => {
     const actors = (kind.actors ?? []).map((a) => a.id);
     const options = Object.fromEntries((kind.settings ?? []).map((s) => [s.id, s.options.map((o) => o.id)]));

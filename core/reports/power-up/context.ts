@@ -1,8 +1,9 @@
 import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
+import type { Trial } from '../../keydown/key-down.ts';
 import { sendingsOf } from '../../rules/instants.ts';
 import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
 import type { Facts, TriedHookup } from '../../rules/rule.ts';
-import { mainFeederOf } from '../../rules/trace.ts';
+import { leastWay, mainFeederOf, passersOf } from '../../rules/trace.ts';
 import { cablesAt, cablesIn } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Setup } from './setup.ts';
@@ -15,6 +16,8 @@ export interface FedUnit {
   /** The end that goes into the unit. */
   readonly end: CableEnd;
   readonly supply: Numbered<SupplyPart>;
+  /** The units that its power comes from and through. */
+  readonly through: ReadonlySet<string>;
 }
 
 /** What all parts of the sheet start from. */
@@ -82,9 +85,19 @@ function fedUnits(station: Station, { hookup, trial }: TriedHookup): FedUnit[] {
     const supply = cable && (mainFeederOf(trial.circuit, trial.receive, load.part.plus) ?? onlySupply(trial.circuit));
     if (!cable || !supply) continue;
     const end = cable.a.unit === unit && cable.a.port === port ? 'a' : 'b';
-    found.set(unit, { unit, load, cable, end, supply });
+    found.set(unit, { unit, load, cable, end, supply, through: unitsBefore(trial, load.part, supply.part, cable) });
   }
   return [...found.values()];
+}
+
+function unitsBefore({ circuit, receive }: Trial, load: LoadPart, supply: SupplyPart, { a, b }: Cable): Set<string> {
+  const way = leastWay(circuit, passersOf(circuit, receive.on), load.plus, supply.plus);
+  const parts = (way?.parts ?? []).flatMap((i) => circuit.parts[i] ?? []);
+  // With its cores swapped its plus is on the case, from where all metal leads everywhere.
+  const isLive = parts.every(({ origin }) => origin.type !== 'chassis');
+  const units = new Set([...(isLive ? parts.map(unitOfPart) : []), unitOfPart(supply), a.unit, b.unit]);
+  units.delete(unitOfPart(load));
+  return units;
 }
 
 /** A reversed lead has no plus that leads to its unit; where there is one supply it can only be that. */
@@ -100,7 +113,7 @@ function inOrder({ trial }: TriedHookup, fed: readonly FedUnit[]): FedUnit[] {
   const amps = ({ load }: FedUnit) => trial.receive.dc.ampsIn(load.index);
   while (waiting.size > 0) {
     const names = new Set([...waiting].map((f) => f.unit));
-    const isReady = ({ cable, end }: FedUnit) => !names.has(cable[end === 'a' ? 'b' : 'a'].unit);
+    const isReady = ({ through }: FedUnit) => ![...through].some((unit) => names.has(unit));
     const all = [...waiting];
     const ready = all.filter(isReady);
     const next = (ready.length > 0 ? ready : all).reduce((least, f) => (amps(f) < amps(least) - 1e-9 ? f : least));

@@ -87,6 +87,11 @@ describe.each(stations)('the sheet of %s', (_, station) => {
     const steps = stepsOf(station);
     const wrong = steps.filter((step) => handsOn.test(step.text) && sends.test(step.text));
     expect(wrong.filter((step) => named(station, step).some((c) => touchesOutdoors(station, c)))).toEqual([]);
+    const sending = powerUpSheet(station).parts.filter(
+      ({ id }) => id === 'dummy' || id === 'antenna' || id === 'lines',
+    );
+    const places = sending.flatMap((part) => part.steps).flatMap(({ at, expected }) => (expected ? at : []));
+    expect(places.filter((place) => 'unit' in place && isOutdoor(station, place.unit))).toEqual([]);
     const shorted = steps.filter(({ text }) => shorts.test(text)).flatMap((step) => named(station, step));
     expect(shorted.filter((c) => classOf(station, c) !== 'rf' || givesPower(station, c))).toEqual([]);
   });
@@ -141,6 +146,13 @@ describe('a relay on a mast', () => {
     expect(isOutdoor(mast, 'mast-relay')).toBe(true);
     expect(textOf(mast, 'storm/antennas')).not.toMatch(/Mast relay/);
     expect(textOf(mast, 'eyes/charge')).not.toMatch(/R11|R12/);
+  });
+  it('and the preamplifier is read indoors, when what feeds it is on', () => {
+    const step = stepsOf(mast).find(({ id }) => id === 'unit/preamplifier/volts');
+    expect(step?.where).toBe('Receiving arrestor · antenna');
+    expect(step?.expected?.value).toBeGreaterThan(11);
+    expect(step?.warning).toBeNull();
+    expect(textOf(mast, 'unit/preamplifier/plug')).toBe('');
   });
 });
 

@@ -76,6 +76,7 @@ export const sequencer12v: UnitKind = {
     },
     { id: 'bias', type: 'pullUp', contact: 'line.centre', volts: 5, ohms: 4700, when: { powered: true } },
     feeds('preamp', { off: ['preamp'] }),
+    { id: 'preamp-minus', type: 'conductor', from: 'preamp.shell', to: 'power.shell', ohms: 0.005 },
     feeds('relay-one', { on: ['relays'] }),
     feeds('relay-two', { on: ['relays'] }),
     grounds('amp'),

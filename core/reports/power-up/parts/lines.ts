@@ -1,5 +1,5 @@
 import type { Trial } from '../../../keydown/key-down.ts';
-import { unitName, unitOfPart } from '../../../rules/look.ts';
+import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { type Context, setupWithout } from '../context.ts';
@@ -87,7 +87,9 @@ const changes = (before: DraftStep, after: DraftStep): boolean =>
   Math.abs((before.expected?.value ?? 0) - (after.expected?.value ?? 0)) > 0.2;
 
 function lineProbe({ station }: Context, cable: Cable): { end: CableEnd; volts: ReturnType<typeof voltsAt> } | null {
-  for (const end of ['b', 'a'] as const) {
+  // Nobody reads anything outdoors while a control is pressed.
+  const ends = (['b', 'a'] as const).filter((end) => !isOutdoor(station, cable[end].unit));
+  for (const end of ends) {
     const { port, connector } = portOf(station, cable[end]);
     if (port.class !== 'control') continue;
     const name = (role: string) =>

@@ -1,5 +1,5 @@
 import { formatVolts, formatWatts } from '../../../quantity/format.ts';
-import { isFeed, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
+import { isFeed, isOutdoor, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
@@ -88,8 +88,9 @@ function supplySteps(context: Context, part: string, { setup, unit, control, rea
   const rest = trialOf({ ...setup, control: null }).receive;
   return context.supplies.flatMap(({ part: supply, index }): DraftStep[] => {
     // The same supply has the same number in every hook-up: units are counted before cables.
-    if (Math.abs(reach.dc.ampsIn(index) - rest.dc.ampsIn(index)) < 1e-4) return [];
     const from = unitOfPart(supply);
+    const changes = Math.abs(reach.dc.ampsIn(index) - rest.dc.ampsIn(index)) >= 1e-4;
+    if (!changes || isOutdoor(station, from)) return [];
     const { id, plus, minus } = supply.spec;
     const shared = { where: unitName(station, from), at: [{ unit: from }] };
     return [
@@ -112,10 +113,14 @@ function supplySteps(context: Context, part: string, { setup, unit, control, rea
   });
 }
 
-/** Volts at the terminals of the units that draw more or less then: a bad joint shows here and nowhere else. */
+/**
+ * Volts at the terminals of the units that draw more or less then: a bad joint shows here and nowhere else. Nobody reads
+ * anything outdoors while it sends.
+ */
 function loadSteps({ station }: Context, part: string, sending: Sending): DraftStep[] {
   const { setup, unit: sender, control } = sending;
-  return changedLoads(sending).flatMap(({ part: load }): DraftStep[] => {
+  const loads = changedLoads(sending).filter((load) => !isOutdoor(station, unitOfPart(load.part)));
+  return loads.flatMap(({ part: load }): DraftStep[] => {
     const unit = unitOfPart(load);
     const { id, plus, minus } = load.spec;
     const place = placeOfContact(unit, plus);

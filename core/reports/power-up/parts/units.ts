@@ -1,9 +1,10 @@
+import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
 import type { Cable, Station } from '../../../station/schema/schema.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
-import { plugContacts } from '../joints.ts';
+import { otherEnd, plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { circuitOf, type Setup } from '../setup.ts';
@@ -13,7 +14,7 @@ export function unitsPart(context: Context): DraftPart {
   const { station, base, fed } = context;
   const steps = fed.flatMap((unit, k): DraftStep[] => {
     const waiting = new Set(fed.slice(k + 1).map((f) => f.unit));
-    return unitSteps(context, unit, waiting);
+    return isOutdoor(station, unit.unit) ? outdoorSteps(context, unit, waiting) : unitSteps(context, unit, waiting);
   });
   const unfed = station.units.filter((u) => needsPower(station, u.id) && !fed.some((f) => f.unit === u.id));
   const alone = unfed.length > 0 ? ` ${unfed.map((u) => u.name).join(', ')}: on its own power, or on none.` : '';
@@ -33,7 +34,7 @@ function unitSteps(
   { unit, load, cable, end, supply }: FedUnit,
   waiting: ReadonlySet<string>,
 ): DraftStep[] {
-  const { station, base } = context;
+  const { station } = context;
   const { plus, minus, minV, maxV } = load.part.spec;
   const [name, limits] = [unitName(station, unit), { minV, maxV }];
   const port = { unit, port: portOfRef(plus) };
@@ -43,9 +44,7 @@ function unitSteps(
   const contacts = plugContacts(circuitOf(pulled), plug, `${unit}.${plus}`, `${unit}.${minus}`);
   const from = unitOfPart(supply.part);
   const outdoors = isOutdoor(station, from);
-  const others = cablesIn(station, base.hookup)
-    .filter((c) => c.id !== cable.id && [c.a, c.b].some((e) => e.unit === unit))
-    .filter((c) => [c.a, c.b].every((e) => !waiting.has(e.unit)));
+  const others = othersAt(context, unit, cable, waiting);
   // A charge controller takes its battery's voltage as its measure: the panel comes after it.
   const batteries = outdoors ? others.filter((c) => leadsToBattery(context, c)) : [];
   const numbers = others.filter((c) => !batteries.includes(c)).map((c) => c.number);
@@ -70,8 +69,8 @@ function unitSteps(
       text: outdoors
         ? `Cover ${unitName(station, from)}, plug in ${cable.number}${with_}, uncover it; ${name} on: amperes out of ${unitName(station, from)} in full light.`
         : `Plug in ${cable.number}${with_}; ${name} on: amperes out of ${unitName(station, from)}.`,
-      where: unitName(station, from),
-      at: [{ unit: from }],
+      where: outdoors ? portName(station, port) : unitName(station, from),
+      at: [outdoors ? port : { unit: from }],
       taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
       quantity: 'A',
       figure: drawFigure(station, setup, { unit, supply: supply.part }, `${name}’s draw in receive`),
@@ -85,6 +84,51 @@ function unitSteps(
       quantity: 'V',
       limits,
     }),
+  ];
+}
+
+/** The unit's other cables that go in with it: those to units that are in already. */
+const othersAt = ({ station, base }: Context, unit: string, feed: Cable, waiting: ReadonlySet<string>): Cable[] =>
+  cablesIn(station, base.hookup).filter(
+    (c) => c.id !== feed.id && [c.a, c.b].some((e) => e.unit === unit) && [c.a, c.b].every((e) => !waiting.has(e.unit)),
+  );
+
+/** A unit outdoors is read indoors, where its lead comes in; out there everything stays plugged in. */
+function outdoorSteps(context: Context, fed: FedUnit, waiting: ReadonlySet<string>): DraftStep[] {
+  const { station } = context;
+  const { unit, load, cable, supply } = fed;
+  const indoors = otherEnd(fed.end);
+  const { plus, minus, minV, maxV } = load.part.spec;
+  const [name, setup, from] = [unitName(station, unit), setupWithout(context, waiting), unitOfPart(supply.part)];
+  const isIn = !isOutdoor(station, cable[indoors].unit);
+  const place = isIn ? ` at ${portName(station, cable[indoors])}` : '';
+  // A core's contact at the unit, and the one that it has indoors.
+  const contact = (ref: string) => {
+    const row = wiringOf(station, cable).find((one) => `${cable[fed.end].port}.${one[fed.end]}` === ref);
+    return row && `cable ${cable.id}.${indoors}.${row[indoors]}`;
+  };
+  const [live, back] = [contact(plus), contact(minus)];
+  return [
+    ...reading({
+      id: `unit/${unit}/amps`,
+      text: `Plug in ${cable.number}${place}; ${name} on: amperes out of ${unitName(station, from)}.`,
+      where: unitName(station, from),
+      at: [{ unit: from }],
+      taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
+      quantity: 'A',
+      figure: drawFigure(station, setup, { unit, supply: supply.part }, `${name}’s draw in receive`),
+    }),
+    ...(isIn && live && back
+      ? reading({
+          id: `unit/${unit}/volts`,
+          text: `Volts that go out to ${name} on ${cable.number}, read indoors.`,
+          where: portName(station, cable[indoors]),
+          at: [{ cable: cable.id, end: indoors }],
+          taking: { setup, probe: voltsAt(live, back) },
+          quantity: 'V',
+          limits: { minV, maxV },
+        })
+      : []),
   ];
 }
 
