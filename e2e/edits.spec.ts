@@ -14,6 +14,8 @@ test('a hundred random edits are undone to the very file that was there, and don
   page,
   address,
 }, info) => {
+  // A hundred edits and two hundred steps: on a machine that is five times slower longer than any other journey.
+  test.slow();
   await withoutGliding(page);
   await openScreen(page, address);
   await openFile(page, sample);

@@ -159,6 +159,8 @@ test('the whole hut is drawn from an empty sheet by keys alone', async ({ page, 
   async function joinByKeys([unitName, label]: [string, string], [otherUnit, otherLabel]: [string, string]) {
     const start = port(page, unitName, label);
     await keys.find(label === '' ? `unit ${unitName}` : `port ${unitName} · ${label}`);
+    // What was found gets the keyboard once it is shown: a Tab before that would start from elsewhere.
+    await expect.poll(() => keys.isOn(label === '' ? unit(page, unitName) : start)).toBe(true);
     await keys.tabTo(start);
     await keys.join(otherLabel === '' ? otherUnit : `${otherUnit} · ${otherLabel}`);
     await expect.poll(() => keys.isOn(start)).toBe(true);

@@ -31,9 +31,10 @@ export class Keys {
 
   /** Presses Tab until the element has the keyboard. */
   async tabTo(element: Locator) {
-    // Found once: to find it anew after each press would take longer than the press.
-    const found = await element.elementHandle();
+    // Found once, as long as it stays: to find it anew after each press would take longer than the press.
+    let found = await element.elementHandle();
     for (let i = 0; i < 200; i++) {
+      if (!(await found?.evaluate((node) => node.isConnected))) found = await element.elementHandle();
       if (await found?.evaluate((node) => node === document.activeElement)) return;
       await this.press('Tab');
     }

@@ -13,6 +13,7 @@ test('the built screen runs under its page policy without a violation', async ({
   await expect(policy).toHaveAttribute('content', /default-src 'none'.*connect-src 'none'/);
   // A sample brings the drawing, its fonts and the worker that computes it; tidying up the one that finds places.
   await page.getByRole('button', { name: /^The hut, first draft/ }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/hut/i);
   await page.getByRole('button', { name: 'Tidy', exact: true }).click();
   await expect(page.getByRole('button', { name: 'Undo' })).toHaveAttribute('title', /Tidy up/, { timeout: 60_000 });
   await stage(page, 'Check').click();
