@@ -29,6 +29,8 @@ export const comingIn = remember(({ station, facts }: Context): readonly ComingI
     const end = a ? 'b' : 'a';
     const all = facts.hookups.map(({ hookup }) => hookup);
     const having = all.filter(({ id }) => !cable.hookups || cable.hookups.includes(id));
+    // Plugged in nowhere: nothing is known of what stands on it.
+    if (having.length === 0) return [];
     const volts = Math.max(0, ...having.map((hookup) => voltsOnPlug(station, hookup, cable, end)));
     return [{ cable, end, class: classOf(station, cable), only: having.length < all.length ? having : [], volts }];
   }),

@@ -140,6 +140,17 @@ describe('a rotator’s line', () => {
   });
 });
 
+it('of a lead that is in no hook-up, whose volts nobody knows, nothing is said', () => {
+  const spare: Station = {
+    ...turned,
+    cables: turned.cables.map((c) => (c.number === 'R3' ? { ...c, hookups: [] } : c)),
+  };
+  expect(textOf(turned, 'eyes/charge')).toMatch(/R3/);
+  expect(textOf(turned, 'storm/antennas')).toMatch(/R3/);
+  expect(textOf(spare, 'eyes/charge')).toBe('');
+  expect(textOf(spare, 'storm/antennas')).toBe('');
+});
+
 describe('a relay on a mast', () => {
   const mast = sample('two-metre-mast');
   it('is outdoors as the preamplifier behind it is: leads are unplugged at the desk, not up there', () => {
