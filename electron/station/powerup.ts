@@ -69,7 +69,14 @@ function textOf({ first, parts, cautions }: PowerUpSheet, read: ReadonlyMap<stri
     return `${title.toUpperCase()}\n${before ? `${before}\n` : ''}${textTable(['', 'Do', 'Where', 'Expect', 'Read'], rows, '')}`;
   });
   const wrong = first.length > 0 ? `Put right first:\n${first.map((line) => `  ${line}`).join('\n')}\n\n` : '';
-  const warned = cautions.map((line) => `${line}\n`).join('');
+  const warned =
+    cautions.length > 0
+      ? `CAUTIONS\n${textTable(
+          ['Of', 'Caution'],
+          cautions.map(({ units, text }) => [units, text]),
+          '',
+        )}\n`
+      : '';
   return `${wrong}${tables.join('\n')}\n${warned}An estimate from the figures entered. Mains wiring and licences: by the local rules.\n`;
 }
 

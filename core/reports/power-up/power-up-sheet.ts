@@ -13,7 +13,7 @@ import { stormPart } from './parts/storm.ts';
 import { distributionPart, supplyPart } from './parts/supply.ts';
 import { unitsPart } from './parts/units.ts';
 import { unpoweredPart } from './parts/unpowered.ts';
-import type { PowerUpSheet } from './sheet.ts';
+import type { Caution, PowerUpSheet } from './sheet.ts';
 
 /** Hears how many of how many pieces of the work are done. */
 type Tell = (done: number, of: number) => void;
@@ -29,7 +29,7 @@ export function powerUpSheet(station: Station, hookup: string | null = null, tel
     first: findings.filter(isPressing).map((f) => f.message),
     hookup: name,
     parts: parts.map((part) => ({ ...part, steps: part.steps.map(plain) })),
-    cautions: [...new Set(station.units.flatMap((unit) => kindOf(station, unit).cautions ?? []))],
+    cautions: cautionsOf(station),
   };
 }
 
@@ -61,6 +61,15 @@ export const draftOf = rememberEach((station: Station, hookup: string | null, te
   });
   return { parts: parts.filter((part) => part.steps.length > 0), findings, hookup: context.base.hookup.name };
 });
+
+function cautionsOf(station: Station): Caution[] {
+  const unitsOf = new Map<string, string[]>();
+  for (const unit of station.units) {
+    for (const text of kindOf(station, unit).cautions ?? [])
+      unitsOf.set(text, [...(unitsOf.get(text) ?? []), unit.name]);
+  }
+  return [...unitsOf].map(([text, units]) => ({ units: units.join(', '), text }));
+}
 
 const plain = ({ taking: _, ...step }: DraftStep) => step;
 

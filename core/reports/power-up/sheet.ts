@@ -66,6 +66,12 @@ export interface PowerUpPart {
   readonly steps: readonly PowerUpStep[];
 }
 
+/** A sentence about units, and their names. */
+export interface Caution {
+  readonly units: string;
+  readonly text: string;
+}
+
 /** The whole sheet: plain data that can cross to another thread. */
 export interface PowerUpSheet {
   /** Open dangers and faults of the drawing, to be put right first. */
@@ -73,6 +79,6 @@ export interface PowerUpSheet {
   /** The hook-up that all but the antenna's part is done in. */
   readonly hookup: string;
   readonly parts: readonly PowerUpPart[];
-  /** What the units' kinds warn of. */
-  readonly cautions: readonly string[];
+  /** What the units' kinds warn of, each once with all units that it is about. */
+  readonly cautions: readonly Caution[];
 }

@@ -10,7 +10,7 @@ export const noDummyLoadHookup = defineRule({
   severity: 'note',
   title: 'No hook-up for a test without the antenna',
   compares: 'whether any hook-up leads each transmitter into a dummy load',
-  why: 'The first power-up and every repair want a load that does not radiate: the licence asks for it, and the transmitter too.',
+  why: 'The first power-up and every repair want a load that does not radiate: nobody is disturbed, and the transmitter meets the ohms that it is made for.',
   advice: 'Add a hook-up “On the dummy load” in which the line to the antenna goes to a dummy load.',
   source: 'common practice',
   follows: [],

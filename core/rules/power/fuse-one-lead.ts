@@ -11,8 +11,9 @@ export const fuseOneLead = defineRule({
   compares: 'whether a unit fed straight from a battery has a fuse in its minus lead as well as in its plus',
   why: 'Where the battery’s minus is bonded to a vehicle or a mast, and that bond opens, everything else on the battery returns through the radio’s minus and its coax.',
   advice:
-    'In a vehicle fuse both leads at the battery, as makers of radios ask; at a desk with one floating battery a fuse in plus is enough.',
-  source: 'common practice; radio makers fuse both leads, FCS 1362:2010 and ship rules fuse the live lead alone',
+    'Where the minus lead lands on the battery’s own post, and that post is bonded to a vehicle or a mast, fuse it at the battery too; where it lands on the body, or at a desk on a floating battery, a fuse in plus is enough. The vehicle’s and the radio’s manual go before this.',
+  source:
+    'common practice; makers of radios fuse both leads where both go to the battery, FCS 1362:2010 and ship rules fuse the live lead alone',
   follows: [],
   messages: { one: '{unit} is fed straight from {battery} with a fuse in its plus lead and none in its minus.' },
   check({ station, hookups }, report) {

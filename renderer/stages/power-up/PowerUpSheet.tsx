@@ -68,8 +68,10 @@ function Steps({ sheet }: { sheet: Sheet }) {
         <section className="power-up-part">
           <h3>Cautions</h3>
           <ul className="power-up-cautions">
-            {sheet.cautions.map((line) => (
-              <li key={line}>{line}</li>
+            {sheet.cautions.map(({ units, text }) => (
+              <li key={text}>
+                <b>{units}</b> {text}
+              </li>
             ))}
           </ul>
         </section>

@@ -159,9 +159,14 @@ describe('what goes with it', () => {
     expect(texts('storm')[0]).toMatch(/R7/);
     expect(texts('storm')[1]).toMatch(/Bench supply/);
   });
-  it('cautions of the kinds, each once', () => {
-    expect(sheet.cautions).toContain('Mains inside: leave the case shut.');
-    expect(new Set(sheet.cautions).size).toBe(sheet.cautions.length);
+  it('cautions of the kinds, each once, with the units that they are about', () => {
+    expect(sheet.cautions).toContainEqual({ units: 'Bench supply', text: 'Mains inside: leave the case shut.' });
+    expect(new Set(sheet.cautions.map(({ text }) => text)).size).toBe(sheet.cautions.length);
+    const two = drawStation({ units: { one: 'bench-supply', other: 'bench-supply', tx: 'cw-transmitter-3w' } });
+    expect(powerUpSheet(two).cautions).toEqual([
+      { units: 'one, other', text: 'Mains inside: leave the case shut.' },
+      { units: 'tx', text: 'Transmitting needs a licence.' },
+    ]);
   });
   it('computers bring the lines about RF on their leads', () => {
     const station = drawStation({ units: { supply: 'bench-supply', pc: 'computer', tx: 'cw-transmitter-3w' } });
