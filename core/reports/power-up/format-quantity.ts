@@ -1,16 +1,26 @@
-import { formatAmps, formatOhms, formatSwr, formatVolts, formatWatts } from '../../quantity/format.ts';
+import { formatAmps, formatDecimals, formatOhms, formatSwr, formatVolts, formatWatts } from '../../quantity/format.ts';
 import { type Expected, openOhms, type PowerUpQuantity } from './sheet.ts';
 
 /** A reading as people write it: `13.80 V`, `open`, `1.2`. */
 export function formatQuantity(value: number, quantity: PowerUpQuantity): string {
   if (quantity === 'swr') return formatSwr(value);
+  // A hand meter shows tenths of an ohm, no milliohms.
+  if (quantity === 'ohm' && value < 1) return `${formatDecimals(value, 2)} Ω`;
   if (quantity === 'ohm') return value >= openOhms ? 'open' : formatOhms(value);
   return { V: formatVolts, A: formatAmps, W: formatWatts }[quantity](value);
 }
 
-/** `13.80 V (13.42 to 14.18 V)`, `open (more than 20.0 Ω)`, `6.63 mΩ (up to 508 mΩ)`: what to expect, and from where to where it is right. */
+/** Nothing, as far as a hand meter shows it. */
+const nothing: Partial<Record<PowerUpQuantity, number>> = { V: 0.05, ohm: 0.5 };
+
+/**
+ * `13.80 V (13.42 to 14.18 V)`, `open (more than 20.0 Ω)`, `under 0.50 Ω`, `0 A (up to 2.00 mA)`: what to expect, and from
+ * where to where it is right.
+ */
 export function formatExpected({ value, from, to, quantity }: Expected): string {
   const middle = value === null ? 'open' : formatQuantity(value, quantity);
+  if (to !== null && from <= 0 && value !== null && Math.abs(value) < (nothing[quantity] ?? 0))
+    return `under ${formatQuantity(to, quantity)}`;
   // Nothing is less than no ohms or amperes at all.
   if (to !== null && from <= 0 && (quantity === 'ohm' || quantity === 'A') && (value ?? 0) >= 0)
     return `${middle} (up to ${formatQuantity(to, quantity)})`;

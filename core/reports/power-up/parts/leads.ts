@@ -9,6 +9,9 @@ import type { Probe, Setup } from '../setup.ts';
 /** Insulation of a lead or an empty holder; anything less is dirt, water or a whisker of wire. Common practice. */
 export const insulationOhms = 1e6;
 
+/** What a hand ohmmeter shows of a sound core, whose leads and last digit it cannot tell from it. Common practice. */
+const soundOhms = 0.5;
+
 /** Two readings of a power lead or coax that lies unplugged: end to end, and core to core. Tested ones are left out. */
 export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftStep[] {
   const kind = classOf(station, cable);
@@ -35,6 +38,7 @@ export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftSt
       id: `lead/${cable.id}/through`,
       text: `${cable.number}, unplugged: each core end to end${contactWords(station, cable)}. Write down the higher.`,
       taking: { setup, probe: through },
+      range: (ohms) => ({ from: 0, to: Math.max(soundOhms, 1.2 * ohms + 0.3) }),
     }),
     ...(across
       ? reading({

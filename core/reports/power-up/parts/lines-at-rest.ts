@@ -1,5 +1,6 @@
 import { portOfRef, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
+import { nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
@@ -21,9 +22,7 @@ export function restSteps(context: Context): DraftStep[] {
       );
     });
     if (!fedEnd || portOf(station, cable[fedEnd]).port.class !== 'control') return [];
-    const { unit, port } = cable[fedEnd];
-    const contacts = portOf(station, cable[fedEnd]).connector.contacts;
-    const name = (role: string) => `${unit}.${port}.${contacts.find((c) => c.role === role)?.id}`;
+    const name = (role: 'live' | 'return') => nodeOfRole(station, cable[fedEnd], role);
     const setup = setupWithout(context, new Set(), { powered: false, pulled: [{ cable: cable.id, end: fedEnd }] });
     const plug = plugContacts(circuitOf(setup), { cable: cable.id, end: fedEnd }, name('live'), name('return'));
     if (!plug) return [];

@@ -2,6 +2,7 @@ import type { Trial } from '../../../keydown/key-down.ts';
 import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
+import { nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
@@ -90,10 +91,8 @@ function lineProbe({ station }: Context, cable: Cable): { end: CableEnd; volts: 
   // Nobody reads anything outdoors while a control is pressed.
   const ends = (['b', 'a'] as const).filter((end) => !isOutdoor(station, cable[end].unit));
   for (const end of ends) {
-    const { port, connector } = portOf(station, cable[end]);
-    if (port.class !== 'control') continue;
-    const name = (role: string) =>
-      `${cable[end].unit}.${cable[end].port}.${connector.contacts.find((c) => c.role === role)?.id}`;
+    if (portOf(station, cable[end]).port.class !== 'control') continue;
+    const name = (role: 'live' | 'return') => nodeOfRole(station, cable[end], role);
     return { end, volts: voltsAt(name('live'), name('return')) };
   }
   return null;

@@ -6,6 +6,7 @@ import { type DraftStep, doing, reading } from '../draft.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
+import { dropSteps } from './drops.ts';
 import { meterSteps } from './meters.ts';
 import type { Sending } from './senders.ts';
 
@@ -25,6 +26,11 @@ export function sendingSteps(context: Context, part: string, sending: Sending): 
     ...holdStep(context, part, sending),
     ...supplySteps(context, part, sending),
     ...loadSteps(context, part, sending),
+    ...dropSteps(
+      context,
+      { part: `${part}/${unit}`, setup: sending.setup, when: `, ${control} held` },
+      changedLoads(sending),
+    ),
     ...meterSteps(context, part, sending),
     doing({
       id: `${part}/${unit}/back`,
@@ -126,7 +132,7 @@ function loadSteps({ station }: Context, part: string, sending: Sending): DraftS
     const place = placeOfContact(unit, plus);
     return reading({
       id: `${part}/${sender}/${unit}.${id}/volts`,
-      text: `Volts at its terminals while ${control} is held.`,
+      text: `Volts at the terminals of ${unitName(station, unit)} while ${control} is held.`,
       where: portName(station, place),
       at: [place],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },

@@ -1,5 +1,6 @@
 import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
+import { nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
@@ -49,16 +50,15 @@ export function distributionPart(context: Context): DraftPart {
         [a, b].some((end) => end.unit === unit.id && end.port === port.id),
       );
       if (port.class !== 'dc' || isTaken) return [];
-      const contacts = station.connectors[port.connector]?.contacts ?? [];
-      const name = (role: string) => `${unit.id}.${port.id}.${contacts.find((c) => c.role === role)?.id}`;
-      const [live, back] = [name('live'), name('return')];
+      const ref = { unit: unit.id, port: port.id };
+      const [live, back] = [nodeOfRole(station, ref, 'live'), nodeOfRole(station, ref, 'return')];
       const [a, b] = [circuit.nodeOf.get(live), circuit.nodeOf.get(back)];
       if (a === undefined || b === undefined || !dc?.between(a, b)) return [];
       return reading({
         id: `outlet/${unit.id}.${port.id}`,
         text: 'Volts, and plus where plus belongs.',
-        where: portName(station, { unit: unit.id, port: port.id }),
-        at: [{ unit: unit.id, port: port.id }],
+        where: portName(station, ref),
+        at: [ref],
         taking: { setup, probe: voltsAt(live, back) },
         quantity: 'V',
       });

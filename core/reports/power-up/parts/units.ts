@@ -2,12 +2,14 @@ import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
 import type { Cable, Station } from '../../../station/schema/schema.ts';
+import { nodeOfRole } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { circuitOf, type Setup } from '../setup.ts';
+import { dropSteps } from './drops.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {
@@ -77,13 +79,14 @@ function unitSteps(
     }),
     ...reading({
       id: `unit/${unit}/volts`,
-      text: 'Volts at its own terminals.',
+      text: `Volts at the terminals of ${name}.`,
       where: portName(station, port),
       at: [port],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
       quantity: 'V',
       limits,
     }),
+    ...dropSteps(context, { part: `unit/${unit}`, setup }, [load]),
   ];
 }
 
@@ -140,16 +143,12 @@ function leadsToBattery({ base }: Context, { a, b }: Cable): boolean {
 /** The battery at a unit that something else feeds too: plugged in before that, and read. */
 function batterySteps({ station }: Context, setup: Setup, unit: string, battery: Cable): DraftStep[] {
   const port = battery.a.unit === unit ? battery.a : battery.b;
-  const contact = (role: string) => portOf(station, port).connector.contacts.find((c) => c.role === role)?.id;
   return reading({
     id: `unit/${unit}/${battery.id}/volts`,
     text: `Plug in ${battery.number}, the battery’s, before anything else: volts where it goes in.`,
     where: portName(station, port),
     at: [{ unit, port: port.port }],
-    taking: {
-      setup,
-      probe: voltsAt(`${unit}.${port.port}.${contact('live')}`, `${unit}.${port.port}.${contact('return')}`),
-    },
+    taking: { setup, probe: voltsAt(nodeOfRole(station, port, 'live'), nodeOfRole(station, port, 'return')) },
     quantity: 'V',
   });
 }

@@ -1,0 +1,30 @@
+import { portOf } from '../../station/parts.ts';
+import { remember } from '../../station/remember.ts';
+import type { PortRef, Station } from '../../station/schema/schema.ts';
+
+/** A contact of a unit that a meter's tip can reach. */
+export interface Reachable {
+  readonly port: PortRef;
+  readonly name: string;
+}
+
+/** All contacts of a station's ports by the name of their node. */
+export const reachable = remember(
+  (station: Station): ReadonlyMap<string, Reachable> =>
+    new Map(
+      station.units.flatMap((unit) =>
+        (station.kinds[unit.kind]?.ports ?? []).flatMap((port) =>
+          (station.connectors[port.connector]?.contacts ?? []).map((contact): [string, Reachable] => [
+            `${unit.id}.${port.id}.${contact.id}`,
+            { port: { unit: unit.id, port: port.id }, name: contact.name.toLowerCase() },
+          ]),
+        ),
+      ),
+    ),
+);
+
+/** The node of a port's live contact or of its return; of one that it has not the name is of no node. */
+export function nodeOfRole(station: Station, port: PortRef, role: 'live' | 'return'): string {
+  const contact = portOf(station, port).connector.contacts.find((c) => c.role === role);
+  return `${port.unit}.${port.port}.${contact?.id}`;
+}
