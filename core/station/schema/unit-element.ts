@@ -164,6 +164,8 @@ const rfPath = z.strictObject({
   rejection: z.array(z.strictObject({ fromHz: hertz, db: figures.isolationDb })).optional(),
   /** The strongest harmonic of an amplifying path, relative to what it puts out (negative). */
   harmonicsDbc: figures.harmonicsDbc.optional(),
+  /** Of a valve stage: how long its heater needs, and what its plate meter shows keyed without drive and at full drive. */
+  plate: z.strictObject({ warmUpSeconds: figures.seconds, restingAmps: amps, drivenAmps: amps }).optional(),
   /** Ohms between the centre contacts for DC; no value: blocked. */
   dcOhms: ohms.optional(),
 });
@@ -174,6 +176,8 @@ const rfSource = z.strictObject({
   port: id,
   dbm,
   maxDbm: dbm.optional(),
+  /** What it can be turned down to; the same as `dbm` where it has one power; not known if not given. */
+  minDbm: dbm.optional(),
   minHz: hertz.optional(),
   maxHz: hertz.optional(),
   harmonicsDbc: figures.harmonicsDbc.optional(),

@@ -37,7 +37,9 @@ describe('what to expect, in words', () => {
   it.each<[Expected, string]>([
     [{ quantity: 'V', value: 13.8, from: 13.42, to: 14.18 }, '13.80 V (13.42 to 14.18 V)'],
     [{ quantity: 'ohm', value: null, from: 1e6, to: null }, 'open (more than 1.00 MΩ)'],
-    [{ quantity: 'ohm', value: 0.03, from: 0, to: 0.5 }, '30.0 mΩ (up to 500 mΩ)'],
+    [{ quantity: 'ohm', value: 0.03, from: 0, to: 0.5 }, 'under 0.50 Ω'],
+    [{ quantity: 'ohm', value: 0.7, from: 0, to: 1.14 }, '0.70 Ω (up to 1.14 Ω)'],
+    [{ quantity: 'V', value: 0.001, from: -0.02, to: 0.05 }, 'under 50.0 mV'],
     [{ quantity: 'A', value: 0, from: -0.002, to: 0.002 }, '0 A (up to 2.00 mA)'],
     [{ quantity: 'A', value: 0.998, from: 0.95, to: 1.05 }, '998 mA (950 mA to 1.05 A)'],
     [{ quantity: 'swr', value: 1, from: 1, to: 1.22 }, '1.00 (1.00 to 1.22)'],

@@ -42,6 +42,7 @@ export const cwTransmitter3w: UnitKind = {
       port: 'antenna',
       dbm: 34.8,
       maxDbm: 36,
+      minDbm: 34.8,
       minHz: 10_100_000,
       maxHz: 10_150_000,
       harmonicsDbc: -45,

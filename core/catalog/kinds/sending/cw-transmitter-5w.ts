@@ -41,6 +41,7 @@ export const cwTransmitter5w: UnitKind = {
       port: 'antenna',
       dbm: 37,
       maxDbm: 38.5,
+      minDbm: 37,
       minHz: 3_500_000,
       maxHz: 14_350_000,
       harmonicsDbc: -50,

@@ -34,6 +34,7 @@ export const exciterForTransverter: UnitKind = {
       port: 'transverter',
       dbm: 10,
       maxDbm: 10,
+      minDbm: -10,
       harmonicsDbc: -50,
       when: { on: ['rf'] },
     },

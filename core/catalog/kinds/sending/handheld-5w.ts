@@ -48,6 +48,7 @@ export const handheld5w: UnitKind = {
       port: 'antenna',
       dbm: 37,
       maxDbm: 37,
+      minDbm: 30,
       minHz: 144_000_000,
       maxHz: 146_000_000,
       harmonicsDbc: -50,

@@ -52,6 +52,7 @@ export const transceiver100w: UnitKind = {
       port: 'antenna',
       dbm: 50,
       maxDbm: 50.5,
+      minDbm: 37,
       minHz: 1_800_000,
       maxHz: 54_000_000,
       harmonicsDbc: -55,

@@ -51,6 +51,7 @@ export const transceiverQrp10w: UnitKind = {
       port: 'antenna',
       dbm: 40,
       maxDbm: 40,
+      minDbm: 30,
       minHz: 3_500_000,
       maxHz: 30_000_000,
       harmonicsDbc: -45,

@@ -41,6 +41,7 @@ export const transceiverVhfMobile50w: UnitKind = {
       port: 'antenna',
       dbm: 47,
       maxDbm: 47,
+      minDbm: 37,
       minHz: 144_000_000,
       maxHz: 146_000_000,
       harmonicsDbc: -60,

@@ -50,6 +50,7 @@ export const transmitter100w: UnitKind = {
       port: 'antenna',
       dbm: 50,
       maxDbm: 50.5,
+      minDbm: 37,
       minHz: 3_500_000,
       maxHz: 30_000_000,
       harmonicsDbc: -50,

@@ -38,6 +38,7 @@ export const valveAmplifier1kw: UnitKind = {
       minHz: 1_800_000,
       maxHz: 30_000_000,
       harmonicsDbc: -40,
+      plate: { warmUpSeconds: 180, restingAmps: 0.15, drivenAmps: 0.65 },
       when: { on: ['relay'] },
     },
     { id: 'body', type: 'conductor', from: 'earth.earth', to: 'chassis', ohms: 0.001 },
@@ -57,5 +58,5 @@ export const valveAmplifier1kw: UnitKind = {
     'Thousands of volts inside, for minutes after it is off: only for who knows how.',
   ],
   mains: true,
-  source: 'typical figures; relay lines of older amplifiers (24 to 120 V, 20 to 300 mA) from memory',
+  source: 'typical figures; relay lines of older amplifiers (24 to 120 V, 20 to 300 mA), heating time and plate currents at 2.5 kV from memory',
 };

@@ -1,4 +1,5 @@
 import type { Trial } from '../../../keydown/key-down.ts';
+import { formatVolts } from '../../../quantity/format.ts';
 import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
@@ -12,6 +13,8 @@ import { type Setup, trialOf } from '../setup.ts';
 interface Control {
   readonly key: string;
   readonly name: string;
+  /** It is part of the transmitter: a microphone’s key. */
+  readonly isInside: boolean;
 }
 
 /** Each control of a trial alone. */
@@ -22,7 +25,8 @@ export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): 
     // A key is its own name; a radio has a key, a microphone and a switch.
     const isOneOfMany = actor.power !== null;
     const name = unitName(station, actor.unit);
-    return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name }];
+    const isInside = circuit.rf.sources.some(({ unit }) => unit === actor.unit);
+    return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name, isInside }];
   });
 }
 
@@ -77,11 +81,21 @@ export function lineSteps(
       });
       if (!before || !after || !changes(before, after)) return [];
       told.add(cable.id);
-      return [before, after];
+      return [withTouch(before), after];
     });
     // Sending has readings of its own.
     return lines.length === 0 || part !== 'lines' ? lines : [...lines, ...supplyAmps(context, pressed, control)];
   });
+}
+
+/** From here on a DC voltage hurts whoever touches it: IEC 62368-1, the limit of its lowest class. */
+const touchVolts = 60;
+
+function withTouch(step: DraftStep): DraftStep {
+  const volts = Math.abs(step.expected?.value ?? 0);
+  if (volts <= touchVolts) return step;
+  const text = `${step.text} ${formatVolts(volts)} stands on it: touch neither its plug nor the meter’s tips, and keep one hand away.`;
+  return { ...step, text };
 }
 
 const changes = (before: DraftStep, after: DraftStep): boolean =>

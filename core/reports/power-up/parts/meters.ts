@@ -27,8 +27,13 @@ const metersIn = ({ steps }: Chain) =>
 
 export const isMetered = (chain: Chain): boolean => metersIn(chain).length > 0;
 
-/** Watts and SWR on every meter in a transmitter's line. */
-export function meterSteps({ station }: Context, part: string, { setup, unit, element, chain }: Sending): DraftStep[] {
+/** Watts and SWR on every meter in a transmitter's line; turned down it makes what is no figure of its own, or nobody knows. */
+export function meterSteps(
+  { station }: Context,
+  part: string,
+  { setup, unit, element, chain }: Sending,
+  power: 'full' | 'low' | 'not known' = 'full',
+): DraftStep[] {
   const { circuit } = seenIn(setup);
   const meters = metersIn(chain);
   if (meters.length === 0)
@@ -47,19 +52,22 @@ export function meterSteps({ station }: Context, part: string, { setup, unit, el
       (end) => end.load.spec.role === 'antenna' && !isOwn(station, end.load.unit, `${end.load.spec.id}.ohms`),
     );
     const wide = loose ? bridge * typicalAntenna : bridge;
-    return [
-      ...reading({
-        ...shared,
-        id: `${part}/${unit}/${port}/watts`,
-        text: `Watts forward on ${unitName(station, ref.unit)}.`,
-        taking: { setup, probe: wattsAt(port) },
-        quantity: 'W',
-        range: (watts) => ({
-          from: Math.max(0, watts * (1 - share) - scale * scaleShare),
-          to: watts * (1 + share) + scale * scaleShare,
-        }),
-        figure: powerFigure(station, unit, element),
+    const watts = reading({
+      ...shared,
+      id: `${part}/${unit}/${port}/watts`,
+      text: `Watts forward on ${unitName(station, ref.unit)}.`,
+      taking: { setup, probe: wattsAt(port) },
+      quantity: 'W',
+      range: (middle) => ({
+        from: Math.max(0, middle * (1 - share) - scale * scaleShare),
+        to: middle * (1 + share) + scale * scaleShare,
       }),
+      figure: power === 'full' ? powerFigure(station, unit, element) : undefined,
+    });
+    // Down there the needle does not leave its rest.
+    const isSeen = watts.some(({ expected }) => expected !== null && expected.from > 0);
+    return [
+      ...(power === 'full' || (power === 'low' && isSeen) ? watts : []),
       ...reading({
         ...shared,
         id: `${part}/${unit}/${port}/swr`,

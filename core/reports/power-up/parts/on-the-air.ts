@@ -22,7 +22,8 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
   const whole: Setup = { station: context.station, hookup: dummy.hookup, pulled: [], control: null, powered: true };
   const lines = lineSteps(context, whole, controlsOf(context, trialOf(whole)), told, 'dummy');
   const sendings = sendingsIn(context, dummy);
-  const [hold, ...steps] = sendings.flatMap((sending) => sendingSteps(context, 'dummy', sending));
+  const steps = sendings.flatMap((sending) => sendingSteps(context, 'dummy', sending));
+  const held = steps.findIndex(({ id }) => id.endsWith('/hold')) + 1;
   const isAtRest = ({ taking }: DraftStep) => taking?.setup.control === null;
   // Where one control is not to be pressed, none is.
   const mayPress = sendings.every((sending) => reasonsNotTo(context, sending).length === 0);
@@ -31,7 +32,8 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
     id: 'dummy',
     title,
     before: `Everything plugged in. Hook-up: ${dummy.hookup.name}. Transmitting needs a licence, into a dummy load as well where your rules say so.`,
-    steps: hold ? [...lines.filter(isAtRest), hold, ...pressed, ...steps] : lines,
+    steps:
+      steps.length > 0 ? [...lines.filter(isAtRest), ...steps.slice(0, held), ...pressed, ...steps.slice(held)] : lines,
   };
 }
 
@@ -44,6 +46,7 @@ const hasDummyLoad = ({ station, facts }: Context): boolean =>
 
 /** The same on each hook-up that leads to an antenna, last of all. */
 export function antennaPart(context: Context): DraftPart {
+  const tested = new Set(context.dummy ? sendingsIn(context, context.dummy).map(({ unit }) => unit) : []);
   const steps = context.onAir.flatMap((tried): DraftStep[] => {
     const part = `antenna/${tried.hookup.id}`;
     const sendings = sendingsIn(context, tried);
@@ -53,7 +56,7 @@ export function antennaPart(context: Context): DraftPart {
         id: `${part}/hear`,
         text: 'Before sending: the noise rises as the antenna is plugged in, and a station that you know is as strong as ever. Write down which.',
       }),
-      ...sendings.flatMap((sending) => sendingSteps(context, part, sending)),
+      ...sendings.flatMap((sending) => sendingSteps(context, part, sending, tested.has(sending.unit))),
     ];
   });
   return {

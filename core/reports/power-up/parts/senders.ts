@@ -16,11 +16,20 @@ export interface Sending {
   readonly reach: Reach;
 }
 
+/** The same with the station in another state; null where it does not send then. */
+export function sendingIn({ reach: _, chain: __, ...sending }: Sending, setup: Setup): Sending | null {
+  const { reach, circuit } = seenIn(setup);
+  const field = reach?.rf.fields.find((f) => circuit.rf.sources[f.source]?.unit === sending.unit);
+  return reach && field ? { ...sending, setup, reach, chain: chainOf(circuit, reach.on, field) } : null;
+}
+
 /** Each transmitter, with the first control that makes it send. */
 export function sendingsIn(context: Context, { hookup }: TriedHookup): Sending[] {
   const whole: Setup = { station: context.station, hookup, pulled: [], control: null, powered: true };
   const found = new Map<string, Sending>();
-  for (const { key, name } of controlsOf(context, trialOf(whole))) {
+  // A key makes the carrier that a meter shows; a radio’s own microphone does not.
+  const controls = controlsOf(context, trialOf(whole)).sort((a, b) => Number(a.isInside) - Number(b.isInside));
+  for (const { key, name } of controls) {
     const setup = { ...whole, control: key };
     const { reach, circuit } = seenIn(setup);
     for (const field of reach?.rf.fields ?? []) {

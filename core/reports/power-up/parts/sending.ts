@@ -7,14 +7,16 @@ import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
 import { dropSteps } from './drops.ts';
+import { carrier, driveWords, firstPowerSteps } from './first-power.ts';
 import { meterSteps } from './meters.ts';
 import type { Sending } from './senders.ts';
 
 /**
- * What to read while one transmitter sends: the supplies, the units that the press changes, the meters in the line. Where
- * the drawing itself would not stand it, one step that says why nobody is to key.
+ * What to read while one transmitter sends: first at its lowest power, then the supplies, the meters in the line, and what
+ * has not been read in the test: the units that the press changes, and the drops on the way to them. Where the drawing
+ * itself would not stand it, one step that says why nobody is to key.
  */
-export function sendingSteps(context: Context, part: string, sending: Sending): DraftStep[] {
+export function sendingSteps(context: Context, part: string, sending: Sending, isTested = false): DraftStep[] {
   const { unit, control } = sending;
   const name = unitName(context.station, unit);
   const wrong = reasonsNotTo(context, sending);
@@ -22,20 +24,30 @@ export function sendingSteps(context: Context, part: string, sending: Sending): 
     const text = `Do not press ${control}: as drawn ${wrong.join('; ')}. Put that right first, and go on with a sheet made anew.`;
     return [doing({ id: `${part}/${unit}/stop`, text, at: [{ unit }] })];
   }
+  const first = firstPowerSteps(context, part, sending, isTested);
   return [
-    ...holdStep(context, part, sending),
+    ...first,
+    holdStep(context, part, sending, first.length > 0),
     ...supplySteps(context, part, sending),
+    ...(isTested ? [] : powerSteps(context, part, sending)),
+    ...meterSteps(context, part, sending),
+    doing({
+      id: `${part}/${unit}/back`,
+      text: `Let go of ${control}: ${name} stops, and you hear the receiver again.`,
+    }),
+  ];
+}
+
+/** What of the power is read once, into the dummy load: it is the same on the air. */
+function powerSteps(context: Context, part: string, sending: Sending): DraftStep[] {
+  const { unit, control } = sending;
+  return [
     ...loadSteps(context, part, sending),
     ...dropSteps(
       context,
       { part: `${part}/${unit}`, setup: sending.setup, when: `, ${control} held` },
       changedLoads(sending),
     ),
-    ...meterSteps(context, part, sending),
-    doing({
-      id: `${part}/${unit}/back`,
-      text: `Let go of ${control}: ${name} stops, and you hear the receiver again.`,
-    }),
   ];
 }
 
@@ -77,16 +89,20 @@ function changedLoads({ setup, reach }: Sending) {
 }
 
 /** How long it may be held: a load has watts that it stands for good, and more for a while. */
-function holdStep({ station }: Context, part: string, { chain, unit, control }: Sending): DraftStep[] {
-  const name = unitName(station, unit);
+function holdStep({ station }: Context, part: string, sending: Sending, wasLow: boolean): DraftStep {
+  const { chain, unit, control } = sending;
   const limits = chain.ends.flatMap(({ load, watts }): string[] => {
     const { watts: good, shortSeconds } = load.spec;
     if (good === undefined || watts <= good) return [];
     const time = shortSeconds === undefined ? 'for moments only' : `no longer than ${shortSeconds} s`;
     return [`${time}: ${unitName(station, load.unit)} stands ${good} W for good`];
   });
-  const text = `${name} at its lowest power first, listening on a clear frequency. Hold ${control}${limits.length > 0 ? `, ${limits.join(', ')}` : ' only as long as the readings take'}.`;
-  return [doing({ id: `${part}/${unit}/hold`, text, at: [{ unit }] })];
+  const { most, plate } = driveWords(station, sending);
+  const power = wasLow ? `All as expected? ${unitName(station, unit)} up to full power` : unitName(station, unit);
+  const how = wasLow ? '' : ', on a clear frequency';
+  const time = limits.length > 0 ? `, ${limits.join(', ')}` : ' only as long as the readings take';
+  const text = `${power}${how}${most}. Hold ${control}${wasLow ? '' : ` ${carrier}`}${time}.${plate}`;
+  return doing({ id: `${part}/${unit}/hold`, text, at: [{ unit }] });
 }
 
 function supplySteps(context: Context, part: string, { setup, unit, control, reach }: Sending): DraftStep[] {

@@ -73,6 +73,7 @@ export const figureFields: Record<UnitElement['type'], readonly Field[]> = {
   rfSource: [
     ['dbm', 'Power'],
     ['maxDbm', 'Most it can make'],
+    ['minDbm', 'Turns down to'],
     ['harmonicsDbc', 'Harmonics'],
   ],
   rfLoad: [

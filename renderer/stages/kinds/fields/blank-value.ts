@@ -3,6 +3,7 @@ import type { ElementField } from '../../../../core/index.ts';
 const usual: Record<string, unknown> = {
   maxVolts: 14,
   maxDbm: 40,
+  minDbm: 30,
   peukert: 1.2,
   emission: 1,
   swr: 2,
