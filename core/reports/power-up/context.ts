@@ -2,10 +2,11 @@ import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { sendingsOf } from '../../rules/instants.ts';
 import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
-import type { Facts, TriedHookup } from '../../rules/rule.ts';
+import type { TriedHookup } from '../../rules/rule.ts';
 import { leastWay, mainFeederOf, passersOf } from '../../rules/trace.ts';
 import { cablesAt, cablesIn } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import type { Survey } from '../../survey.ts';
 import type { Setup } from './setup.ts';
 
 /** A unit that gets its power through a plug, and where that comes from. */
@@ -23,7 +24,7 @@ export interface FedUnit {
 /** What all parts of the sheet start from. */
 export interface Context {
   readonly station: Station;
-  readonly facts: Facts;
+  readonly facts: Survey;
   /** The hook-up that the sheet is done in, up to where something sends. */
   readonly base: TriedHookup;
   /** The one that leads into a dummy load; undefined where none does. */
@@ -40,7 +41,7 @@ export interface Context {
  * Looks up what the sheet starts from, for one hook-up (its id) where it is asked for; null where the station has no
  * hook-up with a supply.
  */
-export function contextOf(facts: Facts, asked: string | null): Context | null {
+export function contextOf(facts: Survey, asked: string | null): Context | null {
   const chosen = facts.hookups.find(({ hookup }) => hookup.id === asked);
   const dummies = facts.hookups.filter((tried) => endsIn(tried, 'termination'));
   const dummy = dummies.find((tried) => tried === chosen) ?? dummies[0];

@@ -1,4 +1,3 @@
-import type { Finding } from '../../rules/finding.ts';
 import { kindOf } from '../../station/parts.ts';
 import { rememberEach } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
@@ -14,6 +13,7 @@ import { distributionPart, supplyPart } from './parts/supply.ts';
 import { unitsPart } from './parts/units.ts';
 import { unpoweredPart } from './parts/unpowered.ts';
 import type { Caution, PowerUpSheet } from './sheet.ts';
+import { isPressing, stopAtFindings } from './stops.ts';
 
 /** Hears how many of how many pieces of the work are done. */
 type Tell = (done: number, of: number) => void;
@@ -57,7 +57,7 @@ export const draftOf = rememberEach((station: Station, hookup: string | null, te
   ];
   const parts = makers.map((make, i) => {
     tell?.(i, makers.length);
-    return make(context);
+    return stopAtFindings(findings, make(context));
   });
   return { parts: parts.filter((part) => part.steps.length > 0), findings, hookup: context.base.hookup.name };
 });
@@ -72,6 +72,3 @@ function cautionsOf(station: Station): Caution[] {
 }
 
 const plain = ({ taking: _, ...step }: DraftStep) => step;
-
-const isPressing = ({ severity, accepted, causedBy }: Finding): boolean =>
-  accepted === undefined && causedBy === undefined && (severity === 'danger' || severity === 'fault');

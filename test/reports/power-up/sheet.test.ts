@@ -4,12 +4,14 @@ import { surveyReport } from '../../../core/reports/survey-report.ts';
 import { createStation } from '../../../core/station/create.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
+import { survey } from '../../../core/survey.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
 import { readingsOf, stepsToRead } from './read-steps.ts';
 
 const hut = sample('hut');
 const draft = sample('hut-first-draft');
+const hill = sample('hill-table');
 const sheet = powerUpSheet(hut);
 const read = readingsOf(hut);
 
@@ -118,20 +120,20 @@ describe('readings are the survey’s', () => {
     expect(read.get('dummy/transmitter/meter.transmitter/swr')).toBe(rf?.swr);
   });
   it.each([
-    ['hut', hut, 'transmitter', ['d4', 'r3', 'k4', 'a1']],
-    ['first draft', draft, 'changeover', ['d2', 'r1', 'k3']],
-  ] as const)('%s: the %s at its turn, what comes later unplugged', (_, station, unit, later) => {
+    ['hut', 'transmitter', hut, ['d4', 'r3', 'k4', 'a1']],
+    ['hill table', 'tuner', hill, ['d2', 'r1', 'k1', 'a1', 'a2']],
+  ] as const)('%s: the %s at its turn, what comes later unplugged', (_, unit, station, later) => {
     const part = only(station, (id) => !(later as readonly string[]).includes(id));
     const row = part.budget.loads.find((l) => l.unit === unit);
     const steps = readingsOf(station);
     expect(steps.get(`unit/${unit}/volts`)).toBeCloseTo(row?.receiveVolts ?? Number.NaN, 9);
     expect(steps.get(`unit/${unit}/amps`)).toBeCloseTo(part.budget.supplies[0]?.receiveAmps ?? Number.NaN, 9);
   });
-  it('first draft, everything in: the last unit', () => {
-    const { loads, supplies } = surveyReport(draft).budget;
-    const steps = readingsOf(draft);
-    expect(steps.get('unit/transmitter/volts')).toBe(loads.find((l) => l.unit === 'transmitter')?.receiveVolts);
-    expect(steps.get('unit/transmitter/amps')).toBe(supplies[0]?.receiveAmps);
+  it('hill table, everything in: the last unit', () => {
+    const { loads, supplies } = surveyReport(hill).budget;
+    const steps = readingsOf(hill);
+    expect(steps.get('unit/transceiver/volts')).toBe(loads.find((l) => l.unit === 'transceiver')?.receiveVolts);
+    expect(steps.get('unit/transceiver/amps')).toBe(supplies[0]?.receiveAmps);
   });
 });
 
@@ -142,7 +144,26 @@ describe('what is wrong with the drawing', () => {
   it('a swapped plug is not to be plugged in', () => {
     expect(step('unit/receiver/plug')?.expected?.value).toBeCloseTo(-13.8, 2);
     expect(step('unit/receiver/plug')?.warning).toMatch(/swapped/);
-    expect(step('unit/changeover/plug')?.warning).toBeNull();
+  });
+  it('nothing is plugged in or sent after that', () => {
+    const last = (id: string) => wrong.parts.find((p) => p.id === id)?.steps.at(-1)?.id;
+    expect(last('units')).toBe('unit/receiver/plug');
+    expect(step('unit/transmitter/plug')).toBeUndefined();
+    expect(wrong.parts.flatMap((p) => p.steps).filter(({ id }) => id.endsWith('/hold'))).toEqual([]);
+  });
+  it('a station whose mistake lies in what is plugged in ends there, with the mistake as its reason', () => {
+    const mistaken = sample('old-and-new');
+    const steps = powerUpSheet(mistaken).parts.find((p) => p.id === 'units')?.steps;
+    expect(steps?.at(-1)?.id).toMatch(/\/stop$/);
+    expect(steps?.at(-1)?.text).toMatch(/^Stop here\. As drawn: .*110 V.* Put that right first/);
+    expect(steps?.at(-1)?.expected).toBeNull();
+  });
+  it('one that its owner has accepted stops nothing', () => {
+    const mistaken = sample('old-and-new');
+    const accepted = survey(mistaken).findings.map(({ id }) => ({ finding: id, reason: 'known' }));
+    const ids = powerUpSheet({ ...mistaken, accepted }).parts.flatMap((p) => p.steps.map((s) => s.id));
+    expect(ids).toContain('unit/transceiver/volts');
+    expect(ids.filter((id) => id.startsWith('unit/') && id.endsWith('/stop'))).toEqual([]);
   });
   it('its plus on the receiver’s case, which the braids join to minus, is a short', () =>
     expect(step('rail/supply.output')?.warning).toMatch(/short/));

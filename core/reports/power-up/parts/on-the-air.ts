@@ -50,6 +50,8 @@ export function antennaPart(context: Context): DraftPart {
   const steps = context.onAir.flatMap((tried): DraftStep[] => {
     const part = `antenna/${tried.hookup.id}`;
     const sendings = sendingsIn(context, tried);
+    const stops = sendings.filter((sending) => reasonsNotTo(context, sending).length > 0);
+    if (stops.length > 0) return stops.flatMap((sending) => sendingSteps(context, part, sending));
     return [
       doing({ id: `${part}/change`, text: changeWords(context, tried) }),
       doing({

@@ -6,6 +6,7 @@ import { type DraftStep, doing, reading } from '../draft.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
+import { isInHookup, isPressing } from '../stops.ts';
 import { dropSteps } from './drops.ts';
 import { carrier, driveWords, firstPowerSteps } from './first-power.ts';
 import { meterSteps } from './meters.ts';
@@ -55,8 +56,8 @@ function powerSteps(context: Context, part: string, sending: Sending): DraftStep
 const offVolts = 0.5;
 
 /** What in the station would not stand it, or not work, while this transmitter sends. */
-export function reasonsNotTo({ station }: Context, sending: Sending): string[] {
-  const { chain } = sending;
+export function reasonsNotTo({ station, facts }: Context, sending: Sending): string[] {
+  const { chain, setup } = sending;
   const ends = chain.ends.flatMap(({ load, watts }) => {
     const most = Math.max(load.spec.watts ?? Number.POSITIVE_INFINITY, load.spec.shortWatts ?? 0);
     return watts > most
@@ -76,7 +77,10 @@ export function reasonsNotTo({ station }: Context, sending: Sending): string[] {
     if (isOff || (volts >= minV && volts <= maxV)) return [];
     return [`${unitName(station, unitOfPart(part))} gets ${formatVolts(volts)} and works on ${minV} to ${maxV} V`];
   });
-  return [...new Set([...ends, ...ways, ...loads])];
+  const here = [...new Set([...ends, ...ways, ...loads])];
+  if (here.length > 0) return here;
+  const wrong = facts.findings.filter((finding) => isPressing(finding) && isInHookup(finding, setup.hookup));
+  return wrong.map(({ message }) => message.replace(/\.$/, ''));
 }
 
 /** The units whose volts or amperes a press changes. */
