@@ -16,12 +16,18 @@ export const reachable = remember(
         (station.kinds[unit.kind]?.ports ?? []).flatMap((port) =>
           (station.connectors[port.connector]?.contacts ?? []).map((contact): [string, Reachable] => [
             `${unit.id}.${port.id}.${contact.id}`,
-            { port: { unit: unit.id, port: port.id }, name: contact.name.toLowerCase() },
+            { port: { unit: unit.id, port: port.id }, name: contact.name },
           ]),
         ),
       ),
     ),
 );
+
+/** What a contact is called, by its node: `centre`. */
+export const contactName = (station: Station, node: string): string => reachable(station).get(node)?.name ?? 'contact';
+
+/** Whether a meter's tips belong into a port: not where one slip joins a computer's 5 V to its data. */
+export const isForTips = (station: Station, port: PortRef): boolean => portOf(station, port).port.class !== 'data';
 
 /** The node of a port's live contact or of its return; of one that it has not the name is of no node. */
 export function nodeOfRole(station: Station, port: PortRef, role: 'live' | 'return'): string {

@@ -7,6 +7,7 @@ import { leastWay, mainFeederOf, passersOf } from '../../rules/trace.ts';
 import { cablesAt, cablesIn } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Survey } from '../../survey.ts';
+import { isForTips } from './contacts.ts';
 import type { Setup } from './setup.ts';
 
 /** A unit that gets its power through a plug, and where that comes from. */
@@ -33,7 +34,7 @@ export interface Context {
   readonly onAir: readonly TriedHookup[];
   /** Units with a power plug, in the order in which they are plugged in. */
   readonly fed: readonly FedUnit[];
-  /** Supplies that stand by themselves: converters get going with what feeds them. */
+  /** Supplies that stand by themselves and can be read: converters get going with what feeds them. */
   readonly supplies: readonly Numbered<SupplyPart>[];
 }
 
@@ -50,8 +51,11 @@ export function contextOf(facts: Survey, asked: string | null): Context | null {
   if (!base) return null;
   const supplies = suppliesInUse(facts.station, base);
   if (supplies.length === 0) return null;
+  const readable = supplies.filter(({ part }) =>
+    isForTips(facts.station, { unit: unitOfPart(part), port: portOfRef(part.spec.plus) }),
+  );
   const fed = inOrder(base, fedUnits(facts.station, base));
-  return { station: facts.station, facts, base, dummy, onAir, fed, supplies };
+  return { station: facts.station, facts, base, dummy, onAir, fed, supplies: readable };
 }
 
 /** Whether something sends into such an end in a hook-up. */

@@ -45,6 +45,8 @@ interface Reading extends Given {
   readonly openFrom?: number;
   /** The range where it is not that of the circuit's own figures. */
   readonly range?: (value: number) => { readonly from: number; readonly to: number | null };
+  /** It may be open or closed: nobody knows, and any reading is right. */
+  readonly anyOhms?: boolean;
   /** What to say where metal alone makes less than a unit's electronics may show. */
   readonly shorts?: string;
   readonly limits?: { readonly minV: number; readonly maxV: number };
@@ -66,9 +68,10 @@ export function reading(given: Reading): DraftStep[] {
 const shortOhms = 20;
 
 function boundsOf(
-  { taking, quantity, range, openFrom = shortOhms }: Reading,
+  { taking, quantity, range, openFrom = shortOhms, anyOhms = false }: Reading,
   value: number | null,
 ): { from: number; to: number | null } {
+  if (anyOhms) return { from: 0, to: null };
   if (value === null) return { from: openFrom, to: null };
   if (range) return range(value);
   if (quantity === 'V' || quantity === 'A' || quantity === 'ohm') return rangeOf(taking.setup, taking.probe, quantity);

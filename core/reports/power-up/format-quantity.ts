@@ -18,11 +18,13 @@ const nothing: Partial<Record<PowerUpQuantity, number>> = { V: 0.05, ohm: 0.5 };
  * where to where it is right.
  */
 export function formatExpected({ value, from, to, quantity }: Expected): string {
+  if (quantity === 'ohm' && from === 0 && to === null) return 'to be written down';
   const middle = value === null ? 'open' : formatQuantity(value, quantity);
   if (to !== null && from <= 0 && value !== null && Math.abs(value) < (nothing[quantity] ?? 0))
     return `under ${formatQuantity(to, quantity)}`;
-  // Nothing is less than no ohms or amperes at all.
-  if (to !== null && from <= 0 && (quantity === 'ohm' || quantity === 'A') && (value ?? 0) >= 0)
+  // Nothing is less than no ohms, amperes or drop at all.
+  const isOneSided = quantity === 'V' ? from === 0 : quantity === 'ohm' || quantity === 'A';
+  if (to !== null && from <= 0 && isOneSided && (value ?? 0) >= 0)
     return `${middle} (up to ${formatQuantity(to, quantity)})`;
   const low = formatQuantity(from, quantity);
   if (to === null) return `${middle} (more than ${low})`;

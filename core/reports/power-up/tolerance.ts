@@ -107,11 +107,17 @@ const cornersOf = rememberFew((setup: Setup): readonly Seen[] => {
   );
 });
 
+/** A line that is held down shows no more than this. */
+const closedVolts = 0.1;
+
 /** The range in which a reading is right: what the figures behind it leave open, and what the meter adds. */
 export function rangeOf(setup: Setup, probe: Probe, quantity: 'V' | 'A' | 'ohm'): { from: number; to: number } {
   const values = [seenIn(setup), ...cornersOf(setup)].map((seen) => probe(seen) ?? openOhms);
   const [share, plus] = meters[quantity];
   const widened = values.flatMap((v) => [v - Math.abs(v) * share - plus, v + Math.abs(v) * share + plus]);
   const [low, high] = [Math.min(...widened), Math.max(...widened)];
-  return { from: quantity === 'ohm' ? Math.max(0, low) : low, to: high };
+  if (quantity === 'ohm') return { from: Math.max(0, low), to: high };
+  // What other currents leave on a closed line has one sign or the other; none at all is as right.
+  const most = Math.max(Math.abs(low), Math.abs(high));
+  return quantity === 'V' && most < closedVolts ? { from: -most, to: most } : { from: low, to: high };
 }

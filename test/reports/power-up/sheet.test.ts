@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../../core/reports/survey-report.ts';
+import { acceptFinding } from '../../../core/rules/accept.ts';
 import { createStation } from '../../../core/station/create.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
@@ -160,8 +161,8 @@ describe('what is wrong with the drawing', () => {
   });
   it('one that its owner has accepted stops nothing', () => {
     const mistaken = sample('old-and-new');
-    const accepted = survey(mistaken).findings.map(({ id }) => ({ finding: id, reason: 'known' }));
-    const ids = powerUpSheet({ ...mistaken, accepted }).parts.flatMap((p) => p.steps.map((s) => s.id));
+    const known = survey(mistaken).findings.reduce((s, finding) => edit(s, acceptFinding(finding, 'known')), mistaken);
+    const ids = powerUpSheet(known).parts.flatMap((p) => p.steps.map((s) => s.id));
     expect(ids).toContain('unit/transceiver/volts');
     expect(ids.filter((id) => id.startsWith('unit/') && id.endsWith('/stop'))).toEqual([]);
   });

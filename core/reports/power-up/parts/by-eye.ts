@@ -1,13 +1,11 @@
-import { isOutdoor } from '../../../rules/look.ts';
-import { cablesIn, classOf, findCable, kindOf } from '../../../station/parts.ts';
+import { unitName } from '../../../rules/look.ts';
+import { cablesIn, classOf, kindOf } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
 import { formatQuantity } from '../format-quantity.ts';
-import { isMetered } from './meters.ts';
-import { sendingsIn } from './senders.ts';
-import { reasonsNotTo } from './sending.ts';
+import { cablesToDummy, loadedLeads, passingUnpowered } from './in-line.ts';
 
 /** What no drawing can know and only eyes, hands and ears find; each line where the station has such a thing. */
 export function byEyePart(context: Context): DraftPart {
@@ -20,7 +18,18 @@ export function byEyePart(context: Context): DraftPart {
   const antennas = dead.filter((one) => one.class === 'rf').map(({ cable }) => cable);
   const others = dead.filter((one) => one.class !== 'rf').map(({ cable }) => cable);
   const inLine = cablesToDummy(context);
-  const computers = station.units.filter((u) => kindOf(station, u).group === 'computer');
+  const passing = passingUnpowered(context);
+  const { cables: loaded, seconds } = loadedLeads(context);
+  const homeMade = cables.filter(
+    (cable) =>
+      ['control', 'audio'].includes(classOf(station, cable)) &&
+      cable.status !== 'tested' &&
+      !station.cableKinds[cable.kind]?.plugs,
+  );
+  const computers = station.units.filter((unit) => {
+    const { group, ports } = kindOf(station, unit);
+    return group === 'computer' && ports.some((port) => port.class === 'data');
+  });
   const [rf, lines, data] = [has('rf'), has('control'), has('data')];
   const sends = facts.hookups.some(({ trial }) => trial.circuit.rf.sources.length > 0);
   const steps: [id: string, text: string, wanted: boolean][] = [
@@ -40,9 +49,24 @@ export function byEyePart(context: Context): DraftPart {
       true,
     ],
     [
+      'shells',
+      `Home-made plugs of ${numbers(homeMade)}, unplugged: each contact to the plug’s shell, and to its neighbours, as the wiring says and no more.`,
+      homeMade.length > 0,
+    ],
+    [
       'shake',
       `At the lowest power into the dummy load, indoors: move ${numbers(inLine)} at both plugs. Watts and SWR stay where they are.`,
       inLine.length > 0,
+    ],
+    [
+      'unpowered',
+      `At the lowest power into the dummy load, one after the other: ${passing.map(({ unit, cable }) => `${unitName(station, unit)} with ${cable.number} out`).join(', ')}. The meter still shows a line that is right, with no more SWR: so it is when a fuse goes.`,
+      passing.length > 0,
+    ],
+    [
+      'warmth',
+      `${seconds < 60 ? `After ${seconds} s` : 'After a minute'} at full power into the dummy load: power off, then feel the plugs of ${numbers(loaded)}. One that is warmer than its lead is half seated or badly crimped.`,
+      loaded.length > 0,
     ],
     [
       'outdoors',
@@ -71,7 +95,7 @@ export function byEyePart(context: Context): DraftPart {
     ],
     [
       'ferrites',
-      `Send at full power and watch ${[...computers.map((u) => u.name), numbers(data)].filter(Boolean).join(', ')}: nothing may drop out. If it does: a choke on the feeder first, then ferrites on the leads.`,
+      `While you send as you always do, on the air: watch ${[...computers.map((u) => u.name), numbers(data)].filter(Boolean).join(', ')}. Nothing may drop out; if it does: a choke on the feeder first, then ferrites on the leads.`,
       (data.length > 0 || computers.length > 0) && sends,
     ],
     [
@@ -94,17 +118,3 @@ export function byEyePart(context: Context): DraftPart {
 }
 
 const numbers = (list: readonly Cable[]): string => list.map((c) => c.number).join(', ');
-
-/** The leads between a transmitter and the dummy load, where a meter in the line shows what they do. */
-function cablesToDummy(context: Context): Cable[] {
-  const { station, dummy } = context;
-  if (!dummy) return [];
-  const steps = sendingsIn(context, dummy)
-    .filter((sending) => isMetered(sending.chain) && reasonsNotTo(context, sending).length === 0)
-    .flatMap(({ chain }) => chain.steps);
-  const ids = new Set(steps.flatMap(({ edge: { origin } }) => (origin.type === 'cable' ? [origin.cable] : [])));
-  return [...ids].flatMap((id) => {
-    const cable = findCable(station, id);
-    return cable && ![cable.a, cable.b].some(({ unit }) => isOutdoor(station, unit)) ? [cable] : [];
-  });
-}

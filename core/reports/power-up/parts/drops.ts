@@ -12,7 +12,7 @@ import { type Seen, type Setup, seenIn } from '../setup.ts';
 import { rangeOf } from '../tolerance.ts';
 
 /** From here on a bad contact heats its plug, long before anything stops working. Common practice. */
-const fromAmps = 5;
+export const fromAmps = 5;
 
 /** A hand meter shows hundredths of a volt. */
 const leastVolts = 0.02;
@@ -44,7 +44,7 @@ export function dropSteps(
       const probe = voltsAt(high, low);
       return reading({
         id: `${part}/drop/${high}/${low}`,
-        text: `Drop on the ${side} side of ${name}${when}: red tip on ${tipWords(station, from)}, black on ${tipWords(station, to)}. What is over it is heat in there.`,
+        text: `Drop on the ${side} side of ${name}${when}: red tip on ${tipWords(station, from)}, black on ${tipWords(station, to)}. More is a bad joint in there, and heat.`,
         where: `${portName(station, from.port)} to ${portName(station, to.port)}`,
         at: [at],
         taking: { setup, probe },

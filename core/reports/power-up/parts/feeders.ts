@@ -1,11 +1,21 @@
+import type { RfLoad } from '../../../circuit/circuit.ts';
 import { isOutdoor, rfPortRef, unitName } from '../../../rules/look.ts';
 import { cablesAt, portName } from '../../../station/parts.ts';
+import type { Station } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
+import { isOwn } from '../own-figures.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf, type Setup } from '../setup.ts';
 import { insulationOhms } from './leads.ts';
+
+/**
+ * Whether a load's ohms for DC are known: an antenna whose figures are only typical may be open, or closed by its matching
+ * (a hairpin, a gamma rod, most baluns). Common practice.
+ */
+const isKnown = (station: Station, { unit, spec }: RfLoad): boolean =>
+  spec.role !== 'antenna' || spec.dcOhms !== undefined || isOwn(station, unit, `${spec.id}.ohms`);
 
 /** Centre to braid of the coax to every antenna and dummy load, in whichever hook-up it is plugged in: open, or its ohms. */
 export function feederSteps({ station, facts }: Context): DraftStep[] {
@@ -29,12 +39,13 @@ export function feederSteps({ station, facts }: Context): DraftStep[] {
       if (!plug) return [];
       return reading({
         id: `feeder/${cable.id}`,
-        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. ${isOutdoor(station, at.unit) ? 'Move it at every plug within reach from the ground.' : 'Shake it at every plug.'}`,
+        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. ${isOutdoor(station, at.unit) ? 'Move it at every plug within reach from the ground: nothing jumps.' : 'Shake it at every plug: nothing jumps.'}${isKnown(station, load) ? '' : ' Open or nearly a short, by how the antenna is matched: write it down, it stays so.'}`,
         where: portName(station, cable[end]),
         at: [{ cable: cable.id, end }],
         taking: { setup, probe: ohmsBetween(...plug) },
         quantity: 'ohm',
         openFrom: insulationOhms,
+        ...(isKnown(station, load) ? {} : { anyOhms: true }),
       });
     }),
   );

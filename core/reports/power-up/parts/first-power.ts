@@ -11,7 +11,8 @@ import { isMetered, meterSteps } from './meters.ts';
 import { type Sending, sendingIn } from './senders.ts';
 
 /** A meter follows neither a keyer’s dits nor speech. Common practice. */
-export const carrier = 'for a steady carrier (a straight key, a keyer’s tune, FM: dits and speech show too little)';
+export const carrier =
+  'for a steady carrier (key down, a keyer’s or program’s tune, FM: dits and speech show too little)';
 
 /**
  * What goes before full power: the amplifiers in the line on standby, then the transmitter at the lowest power that it
@@ -28,7 +29,7 @@ export function firstPowerSteps(context: Context, part: string, sending: Sending
   const words = low.watts === null ? 'at its lowest power' : `at its lowest power, ${formatWatts(low.watts)}`;
   const atLow = sendingIn(sending, low.setup);
   const hold = `${name} ${low.isOnly ? 'as it is' : words}, on a clear frequency. Hold ${control} ${carrier}.`;
-  const standing = isTested ? [] : amplifiers.filter(({ key }) => key !== null);
+  const standing = isTested || !isMetered(sending.chain) ? [] : amplifiers.filter(({ key }) => key !== null);
   const pulled = standing.flatMap(({ key }) => (key ? [{ cable: key.cable.id, end: key.end }] : []));
   const onStandby = pulled.length > 0 ? sendingIn(sending, { ...low.setup, pulled }) : null;
   const keys = standing.map(({ unit: one, key }) => `${key?.cable.number} at ${unitName(station, one)}`).join(', ');
@@ -51,7 +52,7 @@ export function firstPowerSteps(context: Context, part: string, sending: Sending
       ? [
           doing({
             id: `${part}/${unit}/low`,
-            text: `${hold}${amplifiers.map((one) => plateWords(station, one, 'restingAmps')).join('')}`,
+            text: `${hold}${tuneWords(station, atLow)}${amplifiers.map((one) => plateWords(station, one, 'restingAmps')).join('')}`,
             at: [{ unit }],
           }),
           ...read(atLow, 'low'),
@@ -77,7 +78,7 @@ function lowest({ units, ...rest }: Station, { setup, unit, element }: Sending) 
 interface Amplifier {
   readonly unit: string;
   readonly stage: ElementOf<'rfPath'>;
-  /** The lead that keys it, and its end there; null where nothing is plugged in that would. */
+  /** The lead that keys it, and its end there; null where there is none, or nothing gets past the stage without it. */
   readonly key: { readonly cable: Cable; readonly end: CableEnd } | null;
 }
 
@@ -86,7 +87,11 @@ function amplifiersIn(station: Station, { setup, chain }: Sending): Amplifier[] 
   return chain.steps.flatMap(({ edge: { spec, origin } }): Amplifier[] => {
     if (spec?.type !== 'rfPath' || spec.lossDb >= 0 || origin.type !== 'element') return [];
     const { unit } = origin;
-    const keyed = kindOf(station, unitOf(station, unit)).ports.filter((port) => port.class === 'control');
+    const { ports, elements } = kindOf(station, unitOf(station, unit));
+    const hasWayPast = elements.some(
+      (e) => e.type === 'rfPath' && e.lossDb >= 0 && [e.a, e.b].includes(spec.a) && [e.a, e.b].includes(spec.b),
+    );
+    const keyed = hasWayPast ? ports.filter((port) => port.class === 'control') : [];
     const cable = keyed.flatMap((port) => cablesAt(station, setup.hookup, unit, port.id))[0];
     const key = cable ? { cable, end: cable.a.unit === unit ? ('a' as const) : ('b' as const) } : null;
     return [{ unit, stage: spec, key }];
@@ -103,6 +108,20 @@ function warmUpStep(station: Station, part: string, { unit, stage }: Amplifier):
       at: [{ unit }],
     }),
   ];
+}
+
+/** A tuner is turned, or tunes itself, at low power: into an antenna there is nothing to expect before. */
+function tuneWords(station: Station, { chain }: Sending): string {
+  const hasAntenna = chain.ends.some(({ load }) => load.spec.role === 'antenna');
+  const tuners = chain.steps.flatMap(({ edge: { spec, origin } }) =>
+    hasAntenna && spec?.type === 'matcher' && origin.type === 'element' ? [{ unit: origin.unit, spec }] : [],
+  );
+  return tuners
+    .map(({ unit, spec: { maxTuneWatts } }) => {
+      const most = maxTuneWatts === undefined ? '' : `, with no more than ${formatWatts(maxTuneWatts)}`;
+      return ` Tune ${unitName(station, unit)} for the least SWR now${most}.`;
+    })
+    .join('');
 }
 
 /** What the amplifier's own meter shows. */

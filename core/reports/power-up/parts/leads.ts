@@ -1,4 +1,5 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
+import { isOutdoor } from '../../../rules/look.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
@@ -25,6 +26,7 @@ export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftSt
     return ohms.includes(null) ? null : Math.max(...ohms.map(Number));
   };
   const names = kind === 'dc' ? 'plus and minus' : 'centre and braid';
+  const isUp = [cable.a, cable.b].some(({ unit }) => isOutdoor(station, unit));
   const shared = {
     where: `${portName(station, cable.a)} to ${portName(station, cable.b)}`,
     at: [{ cable: cable.id }],
@@ -36,7 +38,7 @@ export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftSt
     ...reading({
       ...shared,
       id: `lead/${cable.id}/through`,
-      text: `${cable.number}, unplugged: each core end to end${contactWords(station, cable)}. Write down the higher.`,
+      text: `${cable.number}, ${isUp ? 'before it goes up (once up, leave this out)' : 'unplugged'}: each core end to end${contactWords(station, cable)}. Write down the higher.`,
       taking: { setup, probe: through },
       range: (ohms) => ({ from: 0, to: Math.max(soundOhms, 1.2 * ohms + 0.3) }),
     }),
@@ -44,7 +46,7 @@ export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftSt
       ? reading({
           ...shared,
           id: `lead/${cable.id}/across`,
-          text: `${cable.number}, unplugged: between ${names}. Bend it at both plugs meanwhile.`,
+          text: `${cable.number}, ${isUp ? 'open at its far end' : 'unplugged'}: between ${names}.${isUp ? '' : ' Bend it at both plugs meanwhile.'}`,
           taking: { setup, probe: across },
         })
       : []),

@@ -1,6 +1,6 @@
 import { portOfRef, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
-import { nodeOfRole } from '../contacts.ts';
+import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
@@ -28,7 +28,7 @@ export function restSteps(context: Context): DraftStep[] {
     if (!plug) return [];
     return reading({
       id: `line/${cable.id}/ohms`,
-      text: `${cable.number} out of ${portName(station, cable[fedEnd])}, nobody at a control: the line towards ${portName(station, cable[otherEnd(fedEnd)])}.`,
+      text: `${cable.number} out of ${portName(station, cable[fedEnd])}, nobody at a control: ${contactName(station, name('live'))} to ${contactName(station, name('return'))} of its plug, towards ${portName(station, cable[otherEnd(fedEnd)])}.`,
       where: portName(station, cable[fedEnd]),
       at: [{ cable: cable.id, end: fedEnd }],
       taking: { setup, probe: ohmsBetween(...plug) },

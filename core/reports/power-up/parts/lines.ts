@@ -3,11 +3,11 @@ import { formatVolts } from '../../../quantity/format.ts';
 import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
-import { nodeOfRole } from '../contacts.ts';
-import { type Context, setupWithout } from '../context.ts';
+import { contactName, nodeOfRole } from '../contacts.ts';
+import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
-import { type Setup, trialOf } from '../setup.ts';
+import { type Probe, type Setup, trialOf } from '../setup.ts';
 
 /** A control that can be pressed: `unit.actor`, and what people call it. */
 interface Control {
@@ -17,9 +17,9 @@ interface Control {
   readonly isInside: boolean;
 }
 
-/** Each control of a trial alone. */
+/** Each control of a trial alone: keys first, which make a carrier that a meter shows, and a radio’s own microphone last. */
 export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): Control[] {
-  return keyDowns.flatMap(({ controls: [only, ...more] }) => {
+  const controls = keyDowns.flatMap(({ controls: [only, ...more] }) => {
     const actor = circuit.actors[only ?? -1];
     if (!actor || more.length > 0) return [];
     // A key is its own name; a radio has a key, a microphone and a switch.
@@ -28,24 +28,31 @@ export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): 
     const isInside = circuit.rf.sources.some(({ unit }) => unit === actor.unit);
     return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name, isInside }];
   });
+  return controls.sort((a, b) => Number(a.isInside) - Number(b.isInside));
 }
+
+const sendersIn = ({ base }: Context): ReadonlySet<string> => new Set(base.trial.circuit.rf.sources.map((s) => s.unit));
+
+/**
+ * The transmitters whose power lead is out while the lines are read. A lead that also feeds something else takes that
+ * along; a transmitter with no lead of its own waits for the load.
+ */
+export const pulledForLines = (context: Context): FedUnit[] =>
+  context.fed.filter(({ unit }) => sendersIn(context).has(unit));
 
 /** Mute and changeover while no transmitter can send: the volts on every line at rest, and pressed. */
 export function linesPart(context: Context): DraftPart {
-  const { base, fed } = context;
-  const senders = new Set(base.trial.circuit.rf.sources.map((s) => s.unit));
-  const unplugged = fed.filter((f) => senders.has(f.unit));
-  // A lead that also feeds something else takes that along; a transmitter with no lead of its own waits for the load.
-  const pulled = unplugged.map(({ cable, end }) => ({ cable: cable.id, end }));
-  const rest = setupWithout(context, new Set(), { pulled });
-  const canSend = [...senders].some((unit) => !unplugged.some((f) => f.unit === unit));
+  const pulled = pulledForLines(context);
+  const rest = setupWithout(context, new Set(), { pulled: pulled.map(({ cable, end }) => ({ cable: cable.id, end })) });
+  const senders = sendersIn(context);
+  const canSend = [...senders].some((unit) => !pulled.some((fed) => fed.unit === unit));
   const controls = canSend ? [] : controlsOf(context, trialOf(rest));
   const steps = lineSteps(context, rest, controls, new Set());
-  const names = unplugged.map((f) => f.cable.number).join(', ');
+  const names = pulled.map(({ cable }) => cable.number).join(', ');
   return {
     id: 'lines',
     title: 'Mute and changeover',
-    before: names ? `Pull ${names}, so that nothing can send, and press each control.` : 'Press each control.',
+    before: `${names ? `Power off, pull ${names}, so that nothing can send, power on. ` : ''}Press each control. A line is reached with the sleeve of its plug screwed back, or by a Y lead.`,
     steps: controls.length > 0 ? steps : [],
   };
 }
@@ -64,19 +71,19 @@ export function lineSteps(
     const lines = cablesIn(station, rest.hookup).flatMap((cable): DraftStep[] => {
       const probe = lineProbe(context, cable);
       if (!probe || told.has(cable.id)) return [];
-      const { end, volts } = probe;
+      const { end, volts, tips } = probe;
       const where = portName(station, cable[end]);
       const shared = { where, at: [{ cable: cable.id, end }], quantity: 'V' } as const;
       const [before] = reading({
         ...shared,
         id: `${part}/${cable.id}/rest`,
-        text: `Line ${cable.number} at rest.`,
+        text: `Volts on line ${cable.number} at rest, ${tips}.`,
         taking: { setup: rest, probe: volts },
       });
       const [after] = reading({
         ...shared,
         id: `${part}/${cable.id}/pressed`,
-        text: `Line ${cable.number} while ${control.name} is pressed.`,
+        text: `Volts on line ${cable.number} while ${control.name} is pressed, ${tips}.`,
         taking: { setup: pressed, probe: volts },
       });
       if (!before || !after || !changes(before, after)) return [];
@@ -101,13 +108,21 @@ function withTouch(step: DraftStep): DraftStep {
 const changes = (before: DraftStep, after: DraftStep): boolean =>
   Math.abs((before.expected?.value ?? 0) - (after.expected?.value ?? 0)) > 0.2;
 
-function lineProbe({ station }: Context, cable: Cable): { end: CableEnd; volts: ReturnType<typeof voltsAt> } | null {
+interface LineProbe {
+  readonly end: CableEnd;
+  readonly volts: Probe;
+  /** Where the meter's tips go. */
+  readonly tips: string;
+}
+
+function lineProbe({ station }: Context, cable: Cable): LineProbe | null {
   // Nobody reads anything outdoors while a control is pressed.
   const ends = (['b', 'a'] as const).filter((end) => !isOutdoor(station, cable[end].unit));
   for (const end of ends) {
     if (portOf(station, cable[end]).port.class !== 'control') continue;
-    const name = (role: 'live' | 'return') => nodeOfRole(station, cable[end], role);
-    return { end, volts: voltsAt(name('live'), name('return')) };
+    const [live, back] = [nodeOfRole(station, cable[end], 'live'), nodeOfRole(station, cable[end], 'return')];
+    const tips = `${contactName(station, live)} against ${contactName(station, back)}`;
+    return { end, volts: voltsAt(live, back), tips };
   }
   return null;
 }

@@ -1,12 +1,14 @@
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { cablesAt, cablesIn, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, classOf, portName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';
 import { type Setup, trialOf } from '../setup.ts';
-import { controlsOf, lineSteps } from './lines.ts';
-import { sendingsIn } from './senders.ts';
+import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
+import { type Sending, sendingsIn } from './senders.ts';
 import { reasonsNotTo, sendingSteps } from './sending.ts';
+import { switchWords } from './switches.ts';
+import { pluggedIn } from './units.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */
 export function dummyPart(context: Context, told: Set<string>): DraftPart {
@@ -22,19 +24,48 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
   const whole: Setup = { station: context.station, hookup: dummy.hookup, pulled: [], control: null, powered: true };
   const lines = lineSteps(context, whole, controlsOf(context, trialOf(whole)), told, 'dummy');
   const sendings = sendingsIn(context, dummy);
-  const steps = sendings.flatMap((sending) => sendingSteps(context, 'dummy', sending));
-  const held = steps.findIndex(({ id }) => id.endsWith('/hold')) + 1;
   const isAtRest = ({ taking }: DraftStep) => taking?.setup.control === null;
+  const before = `Hook-up: ${dummy.hookup.name}. Transmitting needs a licence, into a dummy load as well where your rules say so.`;
   // Where one control is not to be pressed, none is.
-  const mayPress = sendings.every((sending) => reasonsNotTo(context, sending).length === 0);
-  const pressed = mayPress ? lines.filter((step) => !isAtRest(step)) : [];
+  const stops = stopsOf(context, 'dummy', sendings);
+  if (stops.length > 0) return { id: 'dummy', title, before, steps: stops };
+  const pressed = lines.filter((step) => !isAtRest(step));
+  const steps = sendings.flatMap((sending) => {
+    const own = sendingSteps(context, 'dummy', sending);
+    const held = own.findIndex(({ id }) => id.endsWith('/hold')) + 1;
+    const its = pressed.filter(({ taking }) => taking?.setup.control === sending.setup.control);
+    return [...own.slice(0, held), ...its, ...own.slice(held)];
+  });
+  const later = pressed.filter((step) => !steps.includes(step));
   return {
     id: 'dummy',
     title,
-    before: `Everything plugged in. Hook-up: ${dummy.hookup.name}. Transmitting needs a licence, into a dummy load as well where your rules say so.`,
-    steps:
-      steps.length > 0 ? [...lines.filter(isAtRest), ...steps.slice(0, held), ...pressed, ...steps.slice(held)] : lines,
+    before,
+    steps: steps.length > 0 ? [allIn(context, dummy), ...lines.filter(isAtRest), ...steps, ...later] : lines,
   };
+}
+
+/** For each transmitter that is not to send, why. */
+const stopsOf = (context: Context, part: string, sendings: readonly Sending[]): DraftStep[] =>
+  sendings
+    .filter((sending) => reasonsNotTo(context, sending).length > 0)
+    .flatMap((sending) => sendingSteps(context, part, sending));
+
+/** From here on everything is plugged in, what was pulled for the lines as well. */
+function allIn(context: Context, dummy: TriedHookup): DraftStep {
+  const { station, base } = context;
+  const back = pulledForLines(context).map(({ cable }) => `${cable.number} in again; `);
+  const isIn = pluggedIn(context);
+  const others = cablesIn(station, dummy.hookup).filter(
+    (cable) => !isIn.has(cable) && !['dc', 'earth'].includes(classOf(station, cable)),
+  );
+  const words =
+    others.length > 0 ? `plug in what is still out: ${others.map(({ number }) => number).join(', ')}; ` : '';
+  const text =
+    base === dummy
+      ? `Power off; ${back.join('')}${words}power on.`
+      : `${changeWords(context, dummy, base)} ${back.join('')}`.trim();
+  return doing({ id: 'dummy/in', text, at: others.map(({ id }) => ({ cable: id })) });
 }
 
 const hasDummyLoad = ({ station, facts }: Context): boolean =>
@@ -50,10 +81,10 @@ export function antennaPart(context: Context): DraftPart {
   const steps = context.onAir.flatMap((tried): DraftStep[] => {
     const part = `antenna/${tried.hookup.id}`;
     const sendings = sendingsIn(context, tried);
-    const stops = sendings.filter((sending) => reasonsNotTo(context, sending).length > 0);
-    if (stops.length > 0) return stops.flatMap((sending) => sendingSteps(context, part, sending));
+    const stops = stopsOf(context, part, sendings);
+    if (stops.length > 0) return stops;
     return [
-      doing({ id: `${part}/change`, text: changeWords(context, tried) }),
+      doing({ id: `${part}/change`, text: changeWords(context, tried, context.dummy ?? context.base) }),
       doing({
         id: `${part}/hear`,
         text: 'Before sending: the noise rises as the antenna is plugged in, and a station that you know is as strong as ever. Write down which.',
@@ -70,17 +101,17 @@ export function antennaPart(context: Context): DraftPart {
   };
 }
 
-/** What is plugged over between the hook-up before and this one. */
-function changeWords({ station, base, dummy = base }: Context, { hookup }: TriedHookup): string {
-  const [before, after] = [cablesIn(station, dummy.hookup), cablesIn(station, hookup)];
+/** What is plugged over from one hook-up to another. */
+function changeWords({ station }: Context, { hookup }: TriedHookup, from: TriedHookup): string {
+  const [before, after] = [cablesIn(station, from.hookup), cablesIn(station, hookup)];
   const words = (cables: readonly Cable[]) =>
     cables.map((c) => `${c.number} (${portName(station, c.a)} to ${portName(station, c.b)})`).join(', ');
   const [out, into] = [before.filter((c) => !after.includes(c)), after.filter((c) => !before.includes(c))];
   const parts = [
-    `Hook-up “${hookup.name}”, with everything off`,
+    `With everything off, over to hook-up “${hookup.name}”`,
     ...(out.length > 0 ? [`take out ${words(out)}`] : []),
     ...(into.length > 0 ? [`plug in ${words(into)}`] : []),
-    'and set all switches as it says',
+    ...switchWords(station, hookup, from.hookup).map((words) => `set ${words}`),
   ];
   return `${parts.join('; ')}.`;
 }

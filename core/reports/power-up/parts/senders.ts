@@ -27,9 +27,7 @@ export function sendingIn({ reach: _, chain: __, ...sending }: Sending, setup: S
 export function sendingsIn(context: Context, { hookup }: TriedHookup): Sending[] {
   const whole: Setup = { station: context.station, hookup, pulled: [], control: null, powered: true };
   const found = new Map<string, Sending>();
-  // A key makes the carrier that a meter shows; a radio’s own microphone does not.
-  const controls = controlsOf(context, trialOf(whole)).sort((a, b) => Number(a.isInside) - Number(b.isInside));
-  for (const { key, name } of controls) {
+  for (const { key, name } of controlsOf(context, trialOf(whole))) {
     const setup = { ...whole, control: key };
     const { reach, circuit } = seenIn(setup);
     for (const field of reach?.rf.fields ?? []) {

@@ -1,6 +1,7 @@
 import { formatVolts, formatWatts } from '../../../quantity/format.ts';
 import { isFeed, isOutdoor, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
+import { isForTips } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
 import { drawFigure } from '../own-figures.ts';
@@ -102,7 +103,7 @@ function holdStep({ station }: Context, part: string, sending: Sending, wasLow: 
     return [`${time}: ${unitName(station, load.unit)} stands ${good} W for good`];
   });
   const { most, plate } = driveWords(station, sending);
-  const power = wasLow ? `All as expected? ${unitName(station, unit)} up to full power` : unitName(station, unit);
+  const power = wasLow ? `All well? ${unitName(station, unit)} up to full power` : unitName(station, unit);
   const how = wasLow ? '' : ', on a clear frequency';
   const time = limits.length > 0 ? `, ${limits.join(', ')}` : ' only as long as the readings take';
   const text = `${power}${how}${most}. Hold ${control}${wasLow ? '' : ` ${carrier}`}${time}.${plate}`;
@@ -145,7 +146,10 @@ function supplySteps(context: Context, part: string, { setup, unit, control, rea
  */
 function loadSteps({ station }: Context, part: string, sending: Sending): DraftStep[] {
   const { setup, unit: sender, control } = sending;
-  const loads = changedLoads(sending).filter((load) => !isOutdoor(station, unitOfPart(load.part)));
+  const loads = changedLoads(sending).filter(({ part: load }) => {
+    const { unit, port } = placeOfContact(unitOfPart(load), load.spec.plus);
+    return !isOutdoor(station, unit) && port !== undefined && isForTips(station, { unit, port });
+  });
   return loads.flatMap(({ part: load }): DraftStep[] => {
     const unit = unitOfPart(load);
     const { id, plus, minus } = load.spec;

@@ -1,8 +1,8 @@
 import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { portName } from '../../../station/parts.ts';
-import { nodeOfRole } from '../contacts.ts';
+import { cablesIn, classOf, portName } from '../../../station/parts.ts';
+import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
 
@@ -19,7 +19,7 @@ export function supplyPart(context: Context): DraftPart {
       id: `supply/${unit}.${id}/volts`,
       text: isOutdoor(station, unit)
         ? `${name} in full light, nothing plugged into it: volts.`
-        : `${name} on, nothing plugged into it: volts.`,
+        : `${name}${part.battery ? '' : ' on'}, nothing on it: volts, red tip on its ${contactName(station, `${unit}.${plus}`)}.`,
       where: portName(station, { unit, port: portOfRef(plus) }),
       at: [{ unit, port: portOfRef(plus) }],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
@@ -56,7 +56,7 @@ export function distributionPart(context: Context): DraftPart {
       if (a === undefined || b === undefined || !dc?.between(a, b)) return [];
       return reading({
         id: `outlet/${unit.id}.${port.id}`,
-        text: 'Volts, and plus where plus belongs.',
+        text: `Volts at ${portName(station, ref)}: red tip on its ${contactName(station, live)}, black on its ${contactName(station, back)}.`,
         where: portName(station, ref),
         at: [ref],
         taking: { setup, probe: voltsAt(live, back) },
@@ -68,9 +68,17 @@ export function distributionPart(context: Context): DraftPart {
   return {
     id: 'distribution',
     title: 'Distribution with nothing plugged in',
-    before: `The supply’s own leads in, no unit on them yet. Hook-up: ${base.hookup.name}.`,
-    steps: [...steps, ...idle],
+    before: `No unit on it yet. Hook-up: ${base.hookup.name}.`,
+    steps: steps.length > 0 ? [...inSteps(context, setup), ...steps, ...idle] : [],
   };
+}
+
+/** What leads between supplies, strips and units that take no power, which is in from here on. */
+function inSteps({ station, base }: Context, setup: Setup): DraftStep[] {
+  const cables = cablesIn(setup.station, base.hookup).filter((cable) => classOf(station, cable) === 'dc');
+  const words = cables.map((c) => `${c.number} (${portName(station, c.a)} to ${portName(station, c.b)})`).join(', ');
+  const at = cables.map(({ id }) => ({ cable: id }));
+  return cables.length > 0 ? [doing({ id: 'outlet/in', text: `Power off, plug in ${words}, power on.`, at })] : [];
 }
 
 function idleAmps({ station }: Context, setup: Setup, part: Context['supplies'][number]['part']): DraftStep[] {

@@ -1,10 +1,10 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, portName, portOf, unitOf } from '../../../station/parts.ts';
-import type { Cable, Station } from '../../../station/schema/schema.ts';
-import { nodeOfRole } from '../contacts.ts';
+import { cablesAt, cablesIn, kindOf, portName } from '../../../station/parts.ts';
+import type { Cable, Unit } from '../../../station/schema/schema.ts';
+import { contactName, isForTips, nodeOfRole } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
@@ -18,18 +18,45 @@ export function unitsPart(context: Context): DraftPart {
     const waiting = new Set(fed.slice(k + 1).map((f) => f.unit));
     return isOutdoor(station, unit.unit) ? outdoorSteps(context, unit, waiting) : unitSteps(context, unit, waiting);
   });
-  const unfed = station.units.filter((u) => needsPower(station, u.id) && !fed.some((f) => f.unit === u.id));
-  const alone = unfed.length > 0 ? ` ${unfed.map((u) => u.name).join(', ')}: on its own power, or on none.` : '';
+  const own = ownPowerSteps(context);
+  const feedsOthers = ({ at }: DraftStep) =>
+    at.some((place) => 'unit' in place && fed.some(({ through }) => through.has(place.unit)));
   return {
     id: 'units',
     title: 'Unit by unit, in receive',
-    before: `Switch the supply off before each plug goes in, on again to read. Nobody touches a key. Hook-up: ${base.hookup.name}.${alone}`,
-    steps,
+    before: `Power off before each plug goes in (a battery: its lead out), on again to read. Amperes on the supply’s own meter or a clamp meter; a hand meter in the lead only below its fuse’s rating. Nobody touches a key. Hook-up: ${base.hookup.name}.${unfedWords(context)}`,
+    steps: [...own.filter(feedsOthers), ...steps, ...own.filter((step) => !feedsOthers(step))],
   };
 }
 
-const needsPower = (station: Station, unit: string): boolean =>
-  (station.kinds[unitOf(station, unit).kind]?.elements ?? []).some((e) => e.type === 'load');
+/** Units on the mains, or with a cell inside, that are plugged in and get nothing from a supply of the station. */
+function ownPowerSteps(context: Context): DraftStep[] {
+  return unfedIn(context).flatMap((unit): DraftStep[] => {
+    const kind = kindOf(context.station, unit);
+    const inside = kind.elements.some((e) => e.type === 'supply' || e.type === 'battery');
+    if (!kind.mains && !inside) return [];
+    const text = kind.mains
+      ? `${unit.name}: its mains plug in, switch it on. Off again at once at a hum, a crackle or a smell.`
+      : `${unit.name}: its own battery in, switch it on.`;
+    return [doing({ id: `unit/${unit.id}/own`, text, at: [{ unit: unit.id }] })];
+  });
+}
+
+/** What works with power, has a lead in it, and is not fed through a plug; a supply is on already. */
+function unfedIn({ station, base, fed, supplies }: Context): Unit[] {
+  const done = new Set([...fed.map((f) => f.unit), ...supplies.map(({ part }) => unitOfPart(part))]);
+  return station.units.filter((unit) => {
+    const { elements, mains } = kindOf(station, unit);
+    const needsPower = mains === true || elements.some((e) => e.type === 'load');
+    return needsPower && !done.has(unit.id) && cablesAt(station, base.hookup, unit.id).length > 0;
+  });
+}
+
+function unfedWords(context: Context): string {
+  const told = new Set(ownPowerSteps(context).flatMap(({ at }) => at.map((place) => 'unit' in place && place.unit)));
+  const names = unfedIn(context).flatMap(({ id, name }) => (told.has(id) ? [] : [name]));
+  return names.length > 0 ? ` As drawn nothing feeds ${names.join(', ')}.` : '';
+}
 
 function unitSteps(
   context: Context,
@@ -51,14 +78,17 @@ function unitSteps(
   const batteries = outdoors ? others.filter((c) => leadsToBattery(context, c)) : [];
   const numbers = others.filter((c) => !batteries.includes(c)).map((c) => c.number);
   const with_ = numbers.length > 0 ? `, and ${numbers.join(', ')}` : '';
-  const { connector } = portOf(station, port);
-  const contact = (ref: string) => connector.contacts.find((c) => `${port.port}.${c.id}` === ref)?.name.toLowerCase();
+  if (!isForTips(station, port)) {
+    const text = `Plug in ${cable.number}${with_}; ${name} wakes: its lamp, or the program that lists it.`;
+    return [doing({ id: `unit/${unit}/in`, text, where: portName(station, port), at: [port] })];
+  }
+  const [red, black] = [contactName(station, `${unit}.${plus}`), contactName(station, `${unit}.${minus}`)];
   return [
     ...batteries.flatMap((battery) => batterySteps(context, pulled, unit, battery)),
     ...(contacts
       ? reading({
           id: `unit/${unit}/plug`,
-          text: `Plug of ${cable.number}, before it goes in: its ${contact(plus)}, which is to be plus, against its ${contact(minus)}.`,
+          text: `Plug of ${cable.number}, before it goes into ${name}: red tip on its ${red}, black on its ${black}. A minus sign means swapped.`,
           where: `${cable.number} at ${portName(station, port)}`,
           at: [plug],
           taking: { setup: pulled, probe: voltsAt(...contacts) },
@@ -89,6 +119,15 @@ function unitSteps(
     ...dropSteps(context, { part: `unit/${unit}`, setup }, [load]),
   ];
 }
+
+/** The cables that have been plugged in when all units have power. */
+export const pluggedIn = (context: Context): ReadonlySet<Cable> =>
+  new Set(
+    context.fed.flatMap(({ unit, cable }, k) => {
+      const waiting = new Set(context.fed.slice(k + 1).map((f) => f.unit));
+      return [cable, ...othersAt(context, unit, cable, waiting)];
+    }),
+  );
 
 /** The unit's other cables that go in with it: those to units that are in already. */
 const othersAt = ({ station, base }: Context, unit: string, feed: Cable, waiting: ReadonlySet<string>): Cable[] =>

@@ -1,7 +1,7 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
 import { fusesOf, isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
-import { cablesAt, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, classOf, portName } from '../../../station/parts.ts';
 import { rememberFew } from '../../../station/remember.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
@@ -11,6 +11,7 @@ import { circuitOf, type Probe, type Setup } from '../setup.ts';
 import { feederSteps } from './feeders.ts';
 import { insulationOhms, leadSteps } from './leads.ts';
 import { restSteps } from './lines-at-rest.ts';
+import { switchWords } from './switches.ts';
 
 /** Look and feel with every supply off: leads, empty fuse holders, the rail, feeders, lines at rest. */
 export function unpoweredPart(context: Context): DraftPart {
@@ -21,6 +22,8 @@ export function unpoweredPart(context: Context): DraftPart {
     before: `All supplies off, mains plugs pulled, batteries unplugged${panelWords(context)}. Touch the meter’s leads together first and take off what they show.`,
     steps: [
       doing({ id: 'look', text: 'Look at every plug and solder joint, and tug at every lead.' }),
+      ...earthStep(context),
+      ...switchStep(context),
       ...context.station.cables.flatMap((cable) => leadSteps(context.station, onBench(setup), cable)),
       ...holderSteps(context, setup),
       ...feederSteps(context),
@@ -28,6 +31,19 @@ export function unpoweredPart(context: Context): DraftPart {
       ...railSteps(context),
     ],
   };
+}
+
+/** Earth wires carry what goes wrong with all that follows. */
+function earthStep({ station, base }: Context): DraftStep[] {
+  const wires = cablesIn(station, base.hookup).filter((cable) => classOf(station, cable) === 'earth');
+  const numbers = wires.map(({ number }) => number).join(', ');
+  const at = wires.map(({ id }) => ({ cable: id }));
+  return wires.length > 0 ? [doing({ id: 'earth', text: `Earth wires on first, and off last: ${numbers}.`, at })] : [];
+}
+
+function switchStep({ station, base }: Context): DraftStep[] {
+  const words = switchWords(station, base.hookup);
+  return words.length > 0 ? [doing({ id: 'switches', text: `Set every switch: ${words.join('; ')}.` })] : [];
 }
 
 /** What stands outdoors gives power whenever there is light or wind: it has no switch. */
