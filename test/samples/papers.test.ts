@@ -4,6 +4,7 @@ import { listCables } from '../../core/reports/cables/cable-list.ts';
 import { flagsOf } from '../../core/reports/flags/flag-text.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
 import { powerUpSheet } from '../../core/reports/power-up/power-up-sheet.ts';
+import { isPressing } from '../../core/reports/power-up/stops.ts';
 import { plugOf } from '../../core/station/file/check/references.ts';
 import { hookupsOf, kindOf } from '../../core/station/parts.ts';
 import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
@@ -61,6 +62,12 @@ describe.each(sampleNames)('the papers of %s', (name) => {
     // And one of each rating to spare.
     for (const row of inGroup('fuse')) expect(row.count).toBe(row.used + 1);
   });
+});
+
+const isMistaken = (name: string): boolean => sampleReport(name).findings.some(isPressing);
+
+describe.each(sampleNames.filter((name) => !isMistaken(name)))('the power-up sheet of %s', (name) => {
+  const station = sample(name);
 
   it('tell of each supply, once everything is plugged in, the amperes that the survey found in receive', () => {
     const { parts, hookup } = powerUpSheet(station);
@@ -75,5 +82,15 @@ describe.each(sampleNames)('the papers of %s', (name) => {
       // What is plugged in later at another supply moves it by less than a microampere, through screens that they share.
       expect(amps.some((a) => Math.abs(a - (step.expected?.value ?? Number.NaN)) < 1e-6)).toBe(true);
     }
+  });
+});
+
+describe.each(sampleNames.filter(isMistaken))('the power-up sheet of %s, which has a mistake in it', (name) => {
+  const { parts } = powerUpSheet(sample(name));
+
+  it('tells nobody to send', () => {
+    const ids = parts.flatMap((part) => part.steps.map(({ id }) => id));
+    expect(ids.filter((id) => id.endsWith('/hold'))).toEqual([]);
+    expect(ids.filter((id) => /\/(stop|plug|none)$/.test(id)).length).toBeGreaterThan(0);
   });
 });

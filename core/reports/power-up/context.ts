@@ -80,7 +80,8 @@ function suppliesInUse(station: Station, { hookup, trial }: TriedHookup): Number
   return used.length > 0 ? used : all;
 }
 
-function fedUnits(station: Station, { hookup, trial }: TriedHookup): FedUnit[] {
+/** The units that get their power through a plug in a hook-up. */
+export function fedUnits(station: Station, { hookup, trial }: TriedHookup): FedUnit[] {
   const found = new Map<string, FedUnit>();
   for (const load of loadsOf(trial.circuit)) {
     const unit = unitOfPart(load.part);

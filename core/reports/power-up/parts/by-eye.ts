@@ -1,6 +1,7 @@
 import { unitName } from '../../../rules/look.ts';
 import { cablesIn, classOf, kindOf } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
+import { isReadyMade } from '../../make/is-ready-made.ts';
 import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
@@ -24,7 +25,7 @@ export function byEyePart(context: Context): DraftPart {
     (cable) =>
       ['control', 'audio'].includes(classOf(station, cable)) &&
       cable.status !== 'tested' &&
-      !station.cableKinds[cable.kind]?.plugs,
+      !isReadyMade(station, cable),
   );
   const computers = station.units.filter((unit) => {
     const { group, ports } = kindOf(station, unit);

@@ -8,7 +8,7 @@ import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
 import { type Sending, sendingsIn } from './senders.ts';
 import { reasonsNotTo, sendingSteps } from './sending.ts';
 import { switchWords } from './switches.ts';
-import { pluggedIn } from './units.ts';
+import { otherUnitSteps, pluggedIn } from './units.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */
 export function dummyPart(context: Context, told: Set<string>): DraftPart {
@@ -29,6 +29,7 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
   // Where one control is not to be pressed, none is.
   const stops = stopsOf(context, 'dummy', sendings);
   if (stops.length > 0) return { id: 'dummy', title, before, steps: stops };
+  const others = otherUnitSteps(context, dummy, new Set(context.fed.map(({ unit }) => unit)));
   const pressed = lines.filter((step) => !isAtRest(step));
   const steps = sendings.flatMap((sending) => {
     const own = sendingSteps(context, 'dummy', sending);
@@ -41,7 +42,7 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
     id: 'dummy',
     title,
     before,
-    steps: steps.length > 0 ? [allIn(context, dummy), ...lines.filter(isAtRest), ...steps, ...later] : lines,
+    steps: steps.length > 0 ? [allIn(context, dummy), ...others, ...lines.filter(isAtRest), ...steps, ...later] : lines,
   };
 }
 
@@ -78,6 +79,8 @@ const hasDummyLoad = ({ station, facts }: Context): boolean =>
 /** The same on each hook-up that leads to an antenna, last of all. */
 export function antennaPart(context: Context): DraftPart {
   const tested = new Set(context.dummy ? sendingsIn(context, context.dummy).map(({ unit }) => unit) : []);
+  const done = new Set(context.fed.map(({ unit }) => unit));
+  if (context.dummy) otherUnitSteps(context, context.dummy, done);
   const steps = context.onAir.flatMap((tried): DraftStep[] => {
     const part = `antenna/${tried.hookup.id}`;
     const sendings = sendingsIn(context, tried);
@@ -85,6 +88,7 @@ export function antennaPart(context: Context): DraftPart {
     if (stops.length > 0) return stops;
     return [
       doing({ id: `${part}/change`, text: changeWords(context, tried, context.dummy ?? context.base) }),
+      ...otherUnitSteps(context, tried, done),
       doing({
         id: `${part}/hear`,
         text: 'Before sending: the noise rises as the antenna is plugged in, and a station that you know is as strong as ever. Write down which.',

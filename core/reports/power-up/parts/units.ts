@@ -1,9 +1,10 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
+import type { TriedHookup } from '../../../rules/rule.ts';
 import { cablesAt, cablesIn, kindOf, portName } from '../../../station/parts.ts';
 import type { Cable, Unit } from '../../../station/schema/schema.ts';
 import { contactName, isForTips, nodeOfRole } from '../contacts.ts';
-import { type Context, type FedUnit, setupWithout } from '../context.ts';
+import { type Context, type FedUnit, fedUnits, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
@@ -13,11 +14,8 @@ import { dropSteps } from './drops.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {
-  const { station, base, fed } = context;
-  const steps = fed.flatMap((unit, k): DraftStep[] => {
-    const waiting = new Set(fed.slice(k + 1).map((f) => f.unit));
-    return isOutdoor(station, unit.unit) ? outdoorSteps(context, unit, waiting) : unitSteps(context, unit, waiting);
-  });
+  const { base, fed } = context;
+  const steps = fed.flatMap((unit, k) => stepsOf(context, unit, new Set(fed.slice(k + 1).map((f) => f.unit))));
   const own = ownPowerSteps(context);
   const feedsOthers = ({ at }: DraftStep) =>
     at.some((place) => 'unit' in place && fed.some(({ through }) => through.has(place.unit)));
@@ -27,6 +25,16 @@ export function unitsPart(context: Context): DraftPart {
     before: `Power off before each plug goes in (a battery: its lead out), on again to read. Amperes on the supply’s own meter or a clamp meter; a hand meter in the lead only below its fuse’s rating. Nobody touches a key. Hook-up: ${base.hookup.name}.${unfedWords(context)}`,
     steps: [...own.filter(feedsOthers), ...steps, ...own.filter((step) => !feedsOthers(step))],
   };
+}
+
+const stepsOf = (context: Context, fed: FedUnit, waiting: ReadonlySet<string>): DraftStep[] =>
+  isOutdoor(context.station, fed.unit) ? outdoorSteps(context, fed, waiting) : unitSteps(context, fed, waiting);
+
+/** The units that get their power in another hook-up only; what has been read in one before is told in `done`. */
+export function otherUnitSteps(context: Context, tried: TriedHookup, done: Set<string>): DraftStep[] {
+  const others = fedUnits(context.station, tried).filter(({ unit }) => !done.has(unit));
+  for (const { unit } of others) done.add(unit);
+  return others.flatMap((fed) => stepsOf({ ...context, base: tried }, fed, new Set()));
 }
 
 /** Units on the mains, or with a cell inside, that are plugged in and get nothing from a supply of the station. */
