@@ -15,7 +15,7 @@ type UnitDrawing =
   | (Partial<Pick<Unit, 'overrides' | 'settings' | 'confirmed'>> & ({ kind: string } | { made: UnitKind }));
 
 /** `supply.output > strip.input`, with what differs from the usual cable. */
-type CableDrawing = string | [route: string, set: Partial<Omit<Cable, 'id' | 'a' | 'b'>>];
+export type CableDrawing = string | [route: string, set: Partial<Omit<Cable, 'id' | 'a' | 'b'>>];
 
 export interface Drawing {
   /** By id; a unit is named like its id. */

@@ -1,5 +1,6 @@
 import { formatDbm, formatWatts } from '../../../quantity/format.ts';
 import type { Place } from '../../../rules/finding.ts';
+import { isOutdoor } from '../../../rules/look.ts';
 import { findCable } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import type { DraftStep, Taking } from '../draft.ts';
@@ -7,6 +8,7 @@ import { formatQuantity } from '../format-quantity.ts';
 import { isOff } from '../judge-reading.ts';
 import { figureOfReading } from '../own-figures.ts';
 import { draftOf } from '../power-up-sheet.ts';
+import type { Seen, Setup } from '../setup.ts';
 import { type Expected, openOhms } from '../sheet.ts';
 import { jointThatGives } from './bad-joint.ts';
 import { distance, isAbout } from './nearness.ts';
@@ -28,7 +30,7 @@ export interface StepReading {
 }
 
 const mostTold = 3;
-/** Right readings that are asked whether a suspect would have shown there. */
+/** Right readings that are asked whether a suspect would have shown there: the nearest, and those at its own place. */
 const mostAsked = 12;
 
 /**
@@ -55,6 +57,7 @@ export function causesOf(
       suspect,
       order: [
         contradictions(suspect, right),
+        isFarOff(station, suspect) ? 1 : 0,
         suspect.rank + away(station, step, suspect),
         distance(expected, shows, value),
       ],
@@ -88,35 +91,51 @@ function away(station: Station, { at }: DraftStep, suspect: Suspect): number {
   return isHere ? 0 : elsewhere;
 }
 
+/** Nobody climbs before all that can be looked at from the desk has been looked at. */
+function isFarOff(station: Station, { at }: Suspect): boolean {
+  const cable = 'cable' in at ? findCable(station, at.cable) : undefined;
+  const units = 'unit' in at ? [at.unit] : cable ? [cable.a.unit, cable.b.unit] : [];
+  return units.some((unit) => isOutdoor(station, unit));
+}
+
 const compare = (a: readonly number[], b: readonly number[]): number => {
   const i = a.findIndex((v, k) => v !== b[k]);
   return i < 0 ? 0 : (a[i] as number) - (b[i] as number);
 };
 
-/** The steps next to this one whose readings were right. */
+/** All other steps whose readings were right, the next to this one first. */
 function rightAround(steps: readonly DraftStep[], step: DraftStep, others: readonly StepReading[]): Taken[] {
   const here = steps.indexOf(step);
   return steps
-    .flatMap(({ id, taking, expected }, i) => {
+    .flatMap(({ id, taking, expected, at }, i) => {
       const read = others.find((r) => r.step === id);
       const isRight = read && taking && expected && !isOff(expected, read.value);
-      return isRight && i !== here ? [{ taking, expected, far: Math.abs(i - here) }] : [];
+      return isRight && i !== here ? [{ taking, expected, at, far: Math.abs(i - here) }] : [];
     })
-    .sort((a, b) => a.far - b.far)
-    .slice(0, mostAsked);
+    .sort((a, b) => a.far - b.far);
 }
 
 interface Taken {
   readonly taking: Taking;
   readonly expected: Expected;
+  readonly at: readonly Place[];
 }
 
 /** At how many steps with a right reading it would have shown. */
-const contradictions = (suspect: Suspect, right: readonly Taken[]): number =>
-  right.filter(({ taking, expected }) => {
-    const seen = suspect.see(taking.setup);
-    return seen !== null && isOff(expected, taking.probe(seen) ?? openOhms);
+function contradictions(suspect: Suspect, right: readonly Taken[]): number {
+  const isThere = ({ at }: Taken) => at.some((place) => isSameThing(place, suspect.at));
+  const asked = [...right.slice(0, mostAsked), ...right.slice(mostAsked).filter(isThere).slice(0, mostAsked)];
+  // Several readings are taken in one setup.
+  const seenOnce = new Map<Setup, Seen | null>();
+  return asked.filter(({ taking: { setup, probe }, expected }) => {
+    const seen = seenOnce.has(setup) ? (seenOnce.get(setup) ?? null) : suspect.see(setup);
+    seenOnce.set(setup, seen);
+    return seen !== null && isOff(expected, probe(seen) ?? openOhms);
   }).length;
+}
+
+const isSameThing = (one: Place, other: Place): boolean =>
+  'cable' in one ? 'cable' in other && one.cable === other.cable : 'unit' in other && one.unit === other.unit;
 
 /** The unit may simply draw, or make, other than its figure says. */
 function figureCause(step: DraftStep, value: number): Cause[] {

@@ -14,12 +14,15 @@ import { rangeOf } from '../tolerance.ts';
 /** From here on a bad contact heats its plug, long before anything stops working. Common practice. */
 export const fromAmps = 5;
 
+/** Less than this, in amperes, makes no difference to a lead that carries so much. */
+const leastLoad = 0.1;
+
 /** A hand meter shows hundredths of a volt. */
 const leastVolts = 0.02;
 
 /**
- * The drops along both sides of the way from the supply to each load that draws more than a few amperes, lead by lead and
- * box by box: an ohmmeter takes a joint of 50 milliohm for a sound one, and at 20 A it makes a volt and 20 W. `when` says
+ * The drops along both sides of the way from the supply to each load, for every lead and box on it that carries more than a
+ * few amperes: an ohmmeter takes a joint of 50 milliohm for a sound one, and at 20 A it makes a volt and 20 W. `when` says
  * what is held meanwhile.
  */
 export function dropSteps(
@@ -31,15 +34,16 @@ export function dropSteps(
   const told = new Set<string>();
   return loads.flatMap(({ part: load, index }): DraftStep[] => {
     const { circuit, reach } = seen;
-    if (!reach || Math.abs(reach.dc.ampsIn(index)) < fromAmps) return [];
+    if (!reach || Math.abs(reach.dc.ampsIn(index)) < leastLoad) return [];
     const supply = mainFeederOf(circuit, reach, load.plus)?.part;
     if (!supply) return [];
     const hops = [
       ...hopsOf(station, seen, 'plus', supply.plus, load.plus),
       ...hopsOf(station, seen, 'minus', load.minus, supply.minus),
     ];
-    return hops.flatMap(({ side, name, at, from, to, high, low }): DraftStep[] => {
-      if (told.has(high + low)) return [];
+    return hops.flatMap(({ side, name, at, from, to, high, low, parts }): DraftStep[] => {
+      const amps = Math.max(...parts.map((i) => Math.abs(reach.dc.ampsIn(i))));
+      if (amps < fromAmps || told.has(high + low)) return [];
       told.add(high + low);
       const probe = voltsAt(high, low);
       return reading({
@@ -67,12 +71,24 @@ interface Hop {
   /** Their nodes. */
   readonly high: string;
   readonly low: string;
+  /** The parts in between. */
+  readonly parts: readonly number[];
+}
+
+/** What belongs to one lead or box on the way, by its nodes and parts. */
+interface Stretch {
+  readonly owner: string;
+  readonly place: Place;
+  readonly from: number;
+  readonly to: number;
+  readonly isFused: boolean;
+  readonly parts: readonly number[];
 }
 
 /** The hops between two nodes in the direction of the current; none where the way does not keep to power leads. */
 function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], start: number, end: number): Hop[] {
   const way = leastWay(circuit, passersOf(circuit, on), start, end);
-  const stretches: { owner: string; place: Place; from: number; to: number; isFused: boolean }[] = [];
+  const stretches: Stretch[] = [];
   let node = start;
   for (const index of way?.parts ?? []) {
     const part = circuit.parts[index] as Resistor | DiodePart;
@@ -83,8 +99,14 @@ function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], star
     const owner = 'cable' in origin ? `cable ${origin.cable}` : origin.unit;
     const last = stretches.at(-1);
     const isFused = part.kind === 'resistor' && part.fuse !== undefined;
-    if (last?.owner === owner) stretches[stretches.length - 1] = { ...last, to, isFused: last.isFused || isFused };
-    else stretches.push({ owner, place, from: node, to, isFused });
+    if (last?.owner === owner)
+      stretches[stretches.length - 1] = {
+        ...last,
+        to,
+        isFused: last.isFused || isFused,
+        parts: [...last.parts, index],
+      };
+    else stretches.push({ owner, place, from: node, to, isFused, parts: [index] });
     node = to;
   }
   const keepsToPower = stretches.every(({ place }) => {
@@ -92,7 +114,7 @@ function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], star
     return !cable || classOf(station, cable) === 'dc';
   });
   if (!keepsToPower) return [];
-  return stretches.flatMap(({ place, from, to, isFused }): Hop[] => {
+  return stretches.flatMap(({ place, from, to, isFused, parts }): Hop[] => {
     const [high = '', low = ''] = [circuit.nodes[from], circuit.nodes[to]];
     const [one, other] = [reachable(station).get(high), reachable(station).get(low)];
     // A joint inside a box can't be reached with its lid on, and nobody reads anything outdoors.
@@ -102,6 +124,6 @@ function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], star
       'cable' in place
         ? `${findCable(station, place.cable)?.number} with its plugs${fuse}`
         : `${unitName(station, place.unit)}${fuse}`;
-    return [{ side, name, at: place, from: one, to: other, high, low }];
+    return [{ side, name, at: place, from: one, to: other, high, low, parts }];
   });
 }
