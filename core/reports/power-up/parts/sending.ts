@@ -23,7 +23,9 @@ export function sendingSteps(context: Context, part: string, sending: Sending, i
   const name = unitName(context.station, unit);
   const wrong = reasonsNotTo(context, sending);
   if (wrong.length > 0) {
-    const text = `Do not press ${control}: as drawn ${wrong.join('; ')}. Put that right first, and go on with a sheet made anew.`;
+    const [told, more] = [wrong.slice(0, mostTold).join('; '), wrong.length - mostTold];
+    const others = more > 0 ? ` (and ${more} more)` : '';
+    const text = `Do not press ${control}: as drawn ${told}${others}. Put that right first, and go on with a sheet made anew.`;
     return [doing({ id: `${part}/${unit}/stop`, text, at: [{ unit }] })];
   }
   const first = firstPowerSteps(context, part, sending, isTested);
@@ -52,6 +54,9 @@ function powerSteps(context: Context, part: string, sending: Sending): DraftStep
     ),
   ];
 }
+
+/** Reasons not to press a control that one step names. */
+const mostTold = 3;
 
 /** Less than this and a unit is switched off rather than starved. */
 const offVolts = 0.5;
