@@ -11,6 +11,8 @@ export default defineConfig({
     setupFiles: ['test/laws/seed.ts'],
     // By itself it takes one fewer than there are cores.
     maxWorkers: '100%',
+    // Most of what a survey makes is soon rubbish: in a wider nursery it is gone before it has to be moved.
+    execArgv: ['--max-semi-space-size=64'],
     // Generated stations and live oracles take longer than the five seconds that a test has by default, and much longer
     // on a slow machine that has other work as well; so does bundling the command line before its tests.
     testTimeout: 120_000,

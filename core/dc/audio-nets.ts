@@ -1,5 +1,6 @@
 import type { Circuit, CircuitPart } from '../circuit/circuit.ts';
 import { remember } from '../station/remember.ts';
+import { listAround } from './find-blocks.ts';
 
 /** What audio can get to from one output without passing through a box's metal, which counts as one ground. */
 export interface AudioNet {
@@ -28,7 +29,7 @@ export const audioNetsOf = remember((circuit: Circuit): readonly AudioNet[] => {
     for (let at = open.pop(); at !== undefined; at = open.pop()) {
       net.nodes.push(at);
       if (isChassis(circuit, at)) continue;
-      for (const { part, other } of neighbours.get(at) ?? []) {
+      for (const { part, other } of neighbours(at)) {
         if (part !== null) net.parts.add(part);
         if (netOf.get(other) === nets.length) continue;
         if (!isChassis(circuit, other)) netOf.set(other, nets.length);
@@ -65,25 +66,29 @@ interface Neighbour {
   readonly other: number;
 }
 
-/** Resistances, bias resistors, and what inputs and outputs have between contact and reference. */
-function neighboursOf({ parts, signals }: Circuit): Map<number, Neighbour[]> {
-  const at = new Map<number, Neighbour[]>();
-  const join = (a: number, b: number, part: number | null) => {
-    for (const [from, other] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      const list = at.get(from);
-      if (list) list.push({ part, other });
-      else at.set(from, [{ part, other }]);
-    }
-  };
+interface Joint {
+  readonly part: number | null;
+  readonly ends: readonly [number, number];
+}
+
+/** Resistances, bias resistors, and what inputs and outputs have between contact and reference, by the nodes they are at. */
+function neighboursOf({ nodes, parts, signals }: Circuit): (node: number) => readonly Neighbour[] {
+  const joints: Joint[] = [];
   parts.forEach((part, i) => {
     const ends = audioEnds(part);
-    if (ends) join(...ends, i);
+    if (ends) joints.push({ part: i, ends });
   });
-  for (const { node, reference } of [...signals.sources, ...signals.loads]) join(node, reference, null);
-  return at;
+  for (const { node, reference } of [...signals.sources, ...signals.loads])
+    joints.push({ part: null, ends: [node, reference] });
+  const { start, items } = listAround(
+    nodes.length,
+    joints.map(({ ends }) => ends),
+  );
+  return (node) =>
+    Array.from(items.subarray(start[node], start[node + 1]), (item) => {
+      const { part, ends } = joints[item] as Joint;
+      return { part, other: ends[0] === node ? ends[1] : ends[0] };
+    });
 }
 
 /** Between which nodes a part conducts audio; null for what has no business with it. */

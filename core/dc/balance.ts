@@ -5,7 +5,7 @@ import { Load } from './devices/load.ts';
 import { PullUp, PullUpFeed } from './devices/pull-up.ts';
 import { Supply, type SupplyMode } from './devices/supply.ts';
 import { Elimination } from './elimination.ts';
-import { type EliminationPlan, planElimination } from './elimination-plan.ts';
+import { type EliminationPlan, type Ends, endsOf, planElimination } from './elimination-plan.ts';
 import { IslandFinder, type Islands, type Network } from './islands.ts';
 
 /** What stands on the nodes and flows in the parts of one block; indices are the block's own. */
@@ -23,16 +23,30 @@ export interface BlockSolution {
 
 const mostRounds = 400;
 
-/** Solves one network for any of its states; keeps the order of elimination and its working arrays between calls. */
+/** What of a network stays the same whatever its figures are. */
+export interface NetworkShape {
+  readonly ends: Ends;
+  readonly plan: EliminationPlan;
+}
+
+export function shapeOf({ nodes, parts }: Network): NetworkShape {
+  const ends = parts.map(endsOf);
+  return { ends, plan: planElimination(nodes.length, ends) };
+}
+
+/** Solves one network for any of its states; keeps its working arrays between calls. */
 export class NetworkSolver {
   private readonly plan: EliminationPlan;
   private readonly elimination: Elimination;
   private readonly islands: IslandFinder;
 
-  constructor(private readonly network: Network) {
-    this.plan = planElimination(network.nodes.length, network.parts);
-    this.elimination = new Elimination(this.plan);
-    this.islands = new IslandFinder(network);
+  constructor(
+    private readonly network: Network,
+    { ends, plan }: NetworkShape,
+  ) {
+    this.plan = plan;
+    this.elimination = new Elimination(plan);
+    this.islands = new IslandFinder(network, ends);
   }
 
   /** The state with these actors on and the parts in `open` (its own indices) taken out. */

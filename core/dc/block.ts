@@ -6,8 +6,9 @@ import {
   type PullUpPart,
   type SupplyPart,
 } from '../circuit/circuit.ts';
-import { type BlockSolution, NetworkSolver } from './balance.ts';
+import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
 import type { GraphBlock } from './find-blocks.ts';
+import type { Network } from './islands.ts';
 
 /** A block of the circuit with its own numbering, solved once for each state that it is met in. */
 export class Block {
@@ -18,6 +19,7 @@ export class Block {
   readonly actors: readonly number[];
   private known: Map<string, BlockSolution> | null = null;
   private solver: NetworkSolver | null = null;
+  private shape: NetworkShape | null = null;
   /** What a lone source in force looks like. */
   private inForce: BlockSolution | null = null;
 
@@ -26,10 +28,18 @@ export class Block {
     private readonly names: readonly string[],
     private readonly all: readonly CircuitPart[],
     block: GraphBlock,
+    /** The block of a circuit that joins the same: its shape serves here too. */
+    private readonly alike: Block | null = null,
   ) {
     this.nodes = block.nodes;
     this.parts = block.edges;
     this.actors = actorsIn(block.edges, all);
+  }
+
+  /** The block in a circuit that joins the same; itself where nothing in it differs. */
+  withParts(all: readonly CircuitPart[]): Block {
+    if (this.parts.every((part) => all[part] === this.all[part])) return this;
+    return new Block(this.names, all, { nodes: this.nodes, edges: this.parts }, this);
   }
 
   /** The block with these actors on and these parts (the circuit's numbers) open; the same object for the same state. */
@@ -60,14 +70,21 @@ export class Block {
   }
 
   private whole(): NetworkSolver {
-    this.solver ??= this.renumbered();
+    if (this.solver) return this.solver;
+    const network = this.renumbered();
+    this.solver = new NetworkSolver(network, this.shapeAs(network));
     return this.solver;
   }
 
-  private renumbered(): NetworkSolver {
+  private shapeAs(network: Network): NetworkShape {
+    this.shape ??= this.alike?.shapeAs(network) ?? shapeOf(network);
+    return this.shape;
+  }
+
+  private renumbered(): Network {
     const numberOf = new Map(this.nodes.map((node, i) => [node, i]));
     const parts = this.parts.map((i) => renumber(this.all[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
-    return new NetworkSolver({ nodes: this.nodes.map((node) => this.names[node] ?? ''), parts });
+    return { nodes: this.nodes.map((node) => this.names[node] ?? ''), parts };
   }
 }
 
@@ -91,8 +108,11 @@ const gatesOf = (part: CircuitPart): readonly Gate[] =>
 
 function renumber(part: CircuitPart, number: (node: number) => number): CircuitPart {
   switch (part.kind) {
-    case 'resistor':
-      return { ...part, a: number(part.a), b: number(part.b) };
+    case 'resistor': {
+      // One by one: these are most parts, and a spread takes several times as long.
+      const { kind, a, b, ohms, gate, origin } = part;
+      return { kind, a: number(a), b: number(b), ohms, gate, origin };
+    }
     case 'pullUp': {
       const fedFrom = part.fedFrom === null ? null : number(part.fedFrom);
       return { ...part, node: number(part.node), reference: number(part.reference), fedFrom };

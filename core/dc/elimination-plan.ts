@@ -14,6 +14,9 @@ export function endsOf(part: CircuitPart): readonly [number, number] {
   }
 }
 
+/** Of each part of a network its two nodes. */
+export type Ends = readonly (readonly [number, number])[];
+
 /**
  * In which order the nodes of a circuit are eliminated and where each conductance is kept meanwhile. It depends on
  * what is joined to what, not on values, so one plan serves every moment of a hook-up.
@@ -31,12 +34,9 @@ export interface EliminationPlan {
 }
 
 /** The order of least degree first: trees come out in linear time, meshes with little fill. */
-export function planElimination(size: number, parts: readonly CircuitPart[]): EliminationPlan {
+export function planElimination(size: number, ends: Ends): EliminationPlan {
   const neighbours: Set<number>[] = Array.from({ length: size }, () => new Set());
-  for (const part of parts) {
-    const [a, b] = endsOf(part);
-    if (a !== b) join(neighbours, a, b);
-  }
+  for (const [a, b] of ends) if (a !== b) join(neighbours, a, b);
   const { order, later } = eliminate(neighbours);
   const slotOf: Map<number, number>[] = Array.from({ length: size }, () => new Map());
   const slotStart = new Int32Array(size + 1);
@@ -54,7 +54,7 @@ export function planElimination(size: number, parts: readonly CircuitPart[]): El
   for (const nodes of later)
     for (let p = 0; p < nodes.length; p++)
       for (let q = p + 1; q < nodes.length; q++) pairs.push(between(nodes[p] ?? 0, nodes[q] ?? 0));
-  const partSlot = Int32Array.from(parts, (part) => between(...endsOf(part)));
+  const partSlot = Int32Array.from(ends, ([a, b]) => between(a, b));
   return {
     size,
     order: Int32Array.from(order),

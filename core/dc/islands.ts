@@ -1,5 +1,5 @@
 import { type ActorStates, type Circuit, isOpenGate } from '../circuit/circuit.ts';
-import { endsOf } from './elimination-plan.ts';
+import { type Ends, endsOf } from './elimination-plan.ts';
 
 /** Nodes by name and the parts between them. */
 export type Network = Pick<Circuit, 'nodes' | 'parts'>;
@@ -16,15 +16,15 @@ export interface Islands {
 
 /** Finds the islands of one network for any of its states. */
 export class IslandFinder {
-  /** The two nodes of each part. */
-  private readonly ends: readonly (readonly [number, number])[];
   /** Nodes as they are wanted for references: a supply's minus (by its part) before a chassis before any other. */
   private readonly minuses: readonly (readonly [number, number])[];
   private readonly chassis: readonly number[];
 
-  constructor(private readonly network: Network) {
+  constructor(
+    private readonly network: Network,
+    private readonly ends: Ends = network.parts.map(endsOf),
+  ) {
     const { nodes, parts } = network;
-    this.ends = parts.map(endsOf);
     this.minuses = parts.flatMap((part, i) => (part.kind === 'supply' ? [[i, part.minus] as const] : []));
     this.chassis = nodes.flatMap((name, node) => (name.endsWith('.chassis') ? [node] : []));
   }

@@ -10,12 +10,10 @@ import { findBlocks } from './find-blocks.ts';
 export class DcSolver {
   /** Of each actor the blocks that depend on it. */
   private readonly blocksOfActor: readonly (readonly number[])[];
-  /** What each block looks like with every actor off. */
-  private readonly still: readonly BlockSolution[];
 
   /** `layout` is that of a circuit of the same shape, whose blocks serve where they are the same. */
   constructor(
-    circuit: Circuit,
+    private readonly circuit: Circuit,
     private readonly layout: DcLayout = layOut(circuit),
   ) {
     const blocksOfActor: number[][] = circuit.actors.map(() => []);
@@ -23,18 +21,15 @@ export class DcSolver {
       for (const actor of block.actors) blocksOfActor[actor]?.push(b);
     });
     this.blocksOfActor = blocksOfActor;
-    const none = new Uint8Array(circuit.actors.length);
-    this.still = layout.blocks.map((block) => block.solve(none, new Set()));
   }
 
-  /** A solver for a circuit that differs from this one's in some parts (not in what they join): all else stays solved. */
-  withParts(circuit: Circuit, differing: readonly number[]): DcSolver {
-    const { nodes, parts } = circuit;
-    const blocks = [...this.layout.blocks];
-    for (const b of new Set(differing.map((part) => this.layout.blockOf[part] as number))) {
-      const block = blocks[b] as Block;
-      blocks[b] = new Block(nodes, parts, { nodes: block.nodes, edges: block.parts });
-    }
+  /**
+   * The solver of another circuit. Where that has the same parts between the same nodes, only blocks are solved anew in
+   * which a part is another object than here.
+   */
+  solverOf(circuit: Circuit): DcSolver {
+    if (!joinsTheSame(this.circuit, circuit)) return new DcSolver(circuit);
+    const blocks = this.layout.blocks.map((block) => block.withParts(circuit.parts));
     return new DcSolver(circuit, { ...this.layout, blocks });
   }
 
@@ -59,12 +54,10 @@ export class DcSolver {
    * limits holds its peak current, one that shuts down goes off. Always an answer: see `settled`.
    */
   solve(on: ActorStates, open: ReadonlySet<number> = new Set()): DcSolution {
-    const { blocks } = this.layout;
-    const isOpen = (block: Block) => open.size > 0 && block.parts.some((part) => open.has(part));
-    const solutions = blocks.map((block, b) =>
-      block.actors.length > 0 || isOpen(block) ? block.solve(on, open) : (this.still[b] as BlockSolution),
+    return new DcSolution(
+      this.layout,
+      this.layout.blocks.map((block) => block.solve(on, open)),
     );
-    return new DcSolution(this.layout, solutions);
   }
 
   /** The same where all is as in an earlier state (with the same parts open) but for these blocks. */
@@ -95,6 +88,22 @@ function layOut(circuit: Circuit): DcLayout {
   });
   return { blocks, forest: new BlockForest(nodes.length, blocks, zeros(circuit)), blockOf, placeOf };
 }
+
+/** Whether the graphs of two circuits are the same. */
+const joinsTheSame = (one: Circuit, other: Circuit): boolean =>
+  one.nodes.length === other.nodes.length &&
+  one.parts.length === other.parts.length &&
+  one.parts.every((part, i) => part === other.parts[i] || hasSamePlace(part, other.parts[i] as CircuitPart));
+
+function hasSamePlace(part: CircuitPart, other: CircuitPart): boolean {
+  const [[a, b], [otherA, otherB]] = [endsOf(part), endsOf(other)];
+  if (part.kind !== other.kind || a !== otherA || b !== otherB) return false;
+  if (part.kind === 'pullUp' && other.kind === 'pullUp') return part.fedFrom === other.fedFrom;
+  return converterOf(part) === converterOf(other);
+}
+
+const converterOf = (part: CircuitPart): string | undefined =>
+  part.kind === 'supply' || part.kind === 'load' ? part.converter?.name : undefined;
 
 /**
  * The graph of a circuit: an edge for each part; after them more that keep in one block what pays for each other, a

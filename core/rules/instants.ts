@@ -73,10 +73,15 @@ function withUnchanged(trial: Trial, changed: readonly number[]): Instant[] {
   return chosen.sort((a, b) => a - b).map((i) => all[i] as Instant);
 }
 
+/** Receive, and the first of each name: all that there is of what never changes. */
+const firstsOf = remember((trial: Trial): readonly Instant[] => withUnchanged(trial, []));
+
 /** The instants at which a block is in different states; of those alike in state and name, the first. */
 const instantsOfBlock = rememberEach((trial: Trial, block: number): readonly Instant[] => {
+  const changes = changesIn(trial).blocks.get(block);
+  if (!changes) return firstsOf(trial);
   const met = new Map<string, Set<object>>(momentNames.map((name) => [name, new Set()]));
-  return withUnchanged(trial, changesIn(trial).blocks.get(block) ?? []).filter(({ name, reach }) => {
+  return withUnchanged(trial, changes).filter(({ name, reach }) => {
     const states = met.get(name);
     const state = reach.dc.at(block);
     if (!states || states.has(state)) return false;

@@ -16,19 +16,22 @@ export function remember<O extends object, T>(make: (owner: O) => T): (owner: O)
 /** How many answers are kept where each is large. */
 const few = 12;
 
-/** The same where answers are large and asked for several times in a row, then seldom again: only the last ones are kept. */
-export function rememberFew<O extends object, T>(make: (owner: O) => T): (owner: O) => T {
-  const known = new Map<O, T>();
+/**
+ * The same where answers are large and asked for several times in a row, then seldom again: only the last ones are kept.
+ * Owners that `isSame` says are the same share an answer.
+ */
+export function rememberFew<O extends object, T>(
+  make: (owner: O) => T,
+  isSame: (a: O, b: O) => boolean = Object.is,
+): (owner: O) => T {
+  const known: { readonly owner: O; readonly answer: T }[] = [];
   return (owner) => {
-    const answer = known.has(owner) ? (known.get(owner) as T) : make(owner);
+    const at = known.findIndex((k) => isSame(k.owner, owner));
+    const found = at < 0 ? { owner, answer: make(owner) } : (known.splice(at, 1)[0] as (typeof known)[number]);
     // The newest stands last.
-    known.delete(owner);
-    known.set(owner, answer);
-    for (const oldest of known.keys()) {
-      if (known.size <= few) break;
-      known.delete(oldest);
-    }
-    return answer;
+    known.push(found);
+    if (known.length > few) known.shift();
+    return found.answer;
   };
 }
 

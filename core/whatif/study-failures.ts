@@ -45,7 +45,7 @@ export function studyFailures(station: Station, tell: (done: number, of: number)
     const sound = new Set(findingsOf(station, hookup, tryOut(circuit, solvers)).map((f) => f.id));
     for (const failure of failures) {
       const failed = applyFailure(circuit, failure);
-      const trial = tryOut(failed, solversFor(failed, circuit, solvers, failure));
+      const trial = tryOut(failed, solversOf(failed, circuit, solvers));
       const fresh = findingsOf(station, hookup, trial).filter((f) => !sound.has(f.id));
       studies.set(failure.id, withHookup(studies.get(failure.id), failure, hookup, fresh));
       done += 1;
@@ -56,8 +56,8 @@ export function studyFailures(station: Station, tell: (done: number, of: number)
 }
 
 /** What is not touched by the failure keeps what has been solved already. */
-const solversFor = (failed: Circuit, circuit: Circuit, { dc, rf }: Solvers, { parts, volts }: Failure): Solvers => ({
-  dc: dc.withParts(failed, [...parts, ...volts.keys()]),
+const solversOf = (failed: Circuit, circuit: Circuit, { dc, rf }: Solvers): Solvers => ({
+  dc: dc.solverOf(failed),
   rf: failed.rf === circuit.rf ? rf : new RfSolver(failed),
 });
 

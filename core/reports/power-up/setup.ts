@@ -4,6 +4,7 @@ import type { ActorStates, Circuit } from '../../circuit/circuit.ts';
 import type { DcSolution } from '../../dc/dc-solution.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
+import type { Solvers } from '../../keydown/press.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
 import { RfSolver } from '../../rf/solve-rf.ts';
 import { rememberFew } from '../../station/remember.ts';
@@ -36,19 +37,42 @@ export interface Seen {
 /** What a meter shows: volts, amperes, ohms, watts or an SWR; null for an open circuit, or where nothing shows. */
 export type Probe = (seen: Seen) => number | null;
 
-export const circuitOf = rememberFew((setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup));
+const isSameDrawing = (a: Setup, b: Setup): boolean => a.station === b.station && a.hookup === b.hookup;
+
+const isPluggedAlike = (a: Setup, b: Setup): boolean =>
+  isSameDrawing(a, b) &&
+  a.pulled.length === b.pulled.length &&
+  a.pulled.every(({ cable, end }, i) => cable === b.pulled[i]?.cable && end === b.pulled[i]?.end);
+
+/** Whether the same is seen in both. */
+export const isSameSetup = (a: Setup, b: Setup): boolean =>
+  a === b || (a.powered === b.powered && a.control === b.control && isPluggedAlike(a, b));
+
+export const circuitOf = rememberFew(
+  (setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup),
+  isSameDrawing,
+);
+
+/** Of the circuit as drawn. */
+const solversOf = rememberFew((setup: Setup): Solvers => {
+  const circuit = circuitOf(setup);
+  return { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+}, isSameDrawing);
+
+/** A solver of a setup's circuit with something in it different. */
+export const dcSolverOf = (setup: Setup, circuit: Circuit): DcSolver => solversOf(setup).dc.solverOf(circuit);
 
 /** With every control pressed. */
-export const trialOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), true));
+export const trialOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), true), isPluggedAlike);
 
 /** In receive only: a good deal quicker where there are many controls. */
-const restOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), false));
+const restOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), false), isPluggedAlike);
 
 /** What is seen in a setup as drawn. */
 export const seenIn = rememberFew((setup: Setup): Seen => {
   if (!setup.powered) return unpowered(setup, circuitOf(setup));
   return seenAt(setup, setup.control === null ? restOf(setup) : trialOf(setup));
-});
+}, isSameSetup);
 
 /** The same with another circuit of the same parts: something in it has failed. */
 export function seenWith(setup: Setup, circuit: Circuit): Seen {
@@ -57,7 +81,8 @@ export function seenWith(setup: Setup, circuit: Circuit): Seen {
 }
 
 function tryOut(setup: Setup, circuit: Circuit, pressing: boolean): Trial {
-  const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+  const rf = circuit.rf === circuitOf(setup).rf ? solversOf(setup).rf : new RfSolver(circuit);
+  const solvers = { dc: dcSolverOf(setup, circuit), rf };
   const dit = ditMs(setup.station.plan.speedWpm);
   return tryCircuit(circuit, solvers, dit, pulledParts(setup, circuit), pressing);
 }

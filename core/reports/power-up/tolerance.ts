@@ -1,10 +1,9 @@
 import type { Circuit, CircuitPart, LoadPart, Resistor, SupplyPart } from '../../circuit/circuit.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
 import { findUnit } from '../../station/parts.ts';
 import { rememberFew } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { isOwn } from './own-figures.ts';
-import { type Probe, type Seen, type Setup, seenIn } from './setup.ts';
+import { dcSolverOf, isSameSetup, type Probe, type Seen, type Setup, seenIn } from './setup.ts';
 import { openOhms, type PowerUpQuantity } from './sheet.ts';
 
 type Span = readonly [low: number, high: number];
@@ -101,11 +100,11 @@ const cornersOf = rememberFew((setup: Setup): readonly Seen[] => {
     directions.map((load): Seen => {
       const circuit = atCorner(setup.station, seen.circuit, supply, load);
       if (!seen.reach) return { ...seen, circuit };
-      const dc = new DcSolver(circuit).solve(seen.on, seen.open);
+      const dc = dcSolverOf(setup, circuit).solve(seen.on, seen.open);
       return { ...seen, circuit, dc, reach: { ...seen.reach, dc } };
     }),
   );
-});
+}, isSameSetup);
 
 /** A line that is held down shows no more than this. */
 const closedVolts = 0.1;

@@ -124,7 +124,7 @@ export function solverByCharge(trial: Trial, { index, part }: Numbered<SupplyPar
   const solver = new DcSolver(circuit);
   return (charge: number, { on }: Reach): DcSolution => {
     const other = withVolts(circuit, index, restVolts(chemistry, charge));
-    return solver.withParts(other, [index]).solve(on, opened);
+    return solver.solverOf(other).solve(on, opened);
   };
 }
 

@@ -1,7 +1,7 @@
 import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import { findCable } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
+import { remember, rememberEach } from '../../station/remember.ts';
 import type { Wire } from '../../station/schema/cable-kind.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { fusesOf, loadsOf } from '../look.ts';
@@ -137,18 +137,17 @@ type WireOrigin = Extract<Origin, { type: 'wire' }>;
 /** What the wire tables say of a conductor of a cable; null where they say nothing. */
 export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire | null {
   const found = wireOf(station, origin);
-  const limit = found && wireLimitAmps(found.wire, station.settings);
-  if (!found || !limit) return null;
-  const { cable, wire } = found;
-  return {
-    cable: cable.id,
-    number: cable.number,
-    wire: wireName(wire),
-    limitAmps: limit.amps,
-    limitSource: limit.source,
-    upper: fuseUpperAmps(wire, station.settings),
-  };
+  const limits = found && limitsOf(found.wire, station.settings);
+  return limits && { cable: found.cable.id, number: found.cable.number, ...limits };
 }
+
+/** The same wire is in many cables. */
+const limitsOf = rememberEach((wire: Wire, settings: Station['settings']) => {
+  const limit = wireLimitAmps(wire, settings);
+  if (!limit) return null;
+  const upper = fuseUpperAmps(wire, settings);
+  return { wire: wireName(wire), limitAmps: limit.amps, limitSource: limit.source, upper };
+});
 
 function wireOf(station: Station, origin: WireOrigin): { cable: Cable; wire: Wire } | null {
   const cable = findCable(station, origin.cable);

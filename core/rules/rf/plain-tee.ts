@@ -26,11 +26,10 @@ export const plainTee = defineRule({
         const possible = region.edges.filter((edge) => isJoin(edge, hertz));
         if (!hasFork(possible)) continue;
         for (const { reach } of instantsOfRegion(trial, region.number)) {
-          const joins = possible.filter((edge) => isOpenGate(edge.gate, reach.on));
-          for (const port of new Set(joins.flatMap(({ a, b }) => [a, b]))) {
-            const others = joins.flatMap(({ a, b }) => (a === port ? [b] : b === port ? [a] : []));
+          for (const [port, others] of joinedPorts(possible.filter((edge) => isOpenGate(edge.gate, reach.on)))) {
+            if (others.size < 2) continue;
             const ref = rfPortRef(circuit, port);
-            const plugged = [...new Set(others)].map((other) => rfPortRef(circuit, other));
+            const plugged = [...others].map((other) => rfPortRef(circuit, other));
             const ways = plugged.filter((o) => cablesAt(station, hookup, o.unit, o.port).length > 0);
             if (ways.length < 2 || cablesAt(station, hookup, ref.unit, ref.port).length === 0) continue;
             report({
@@ -51,14 +50,30 @@ export const plainTee = defineRule({
   },
 });
 
+/** Of each port those that these ways join it to. */
+function joinedPorts(joins: readonly RfEdge[]): Map<number, Set<number>> {
+  const joined = new Map<number, Set<number>>();
+  const put = (port: number, other: number) => {
+    const others = joined.get(port);
+    if (others) others.add(other);
+    else joined.set(port, new Set([other]));
+  };
+  for (const { a, b } of joins) {
+    put(a, b);
+    put(b, a);
+  }
+  return joined;
+}
+
 /** Whether two of these ways can be open together and meet at a port. */
 function hasFork(edges: readonly RfEdge[]): boolean {
   const at = new Map<number, RfEdge[]>();
   for (const edge of edges) {
     for (const port of [edge.a, edge.b]) {
-      const others = at.get(port) ?? [];
-      if (others.some((other) => isTogether(edge, other))) return true;
-      at.set(port, [...others, edge]);
+      const others = at.get(port);
+      if (others?.some((other) => isTogether(edge, other))) return true;
+      if (others) others.push(edge);
+      else at.set(port, [edge]);
     }
   }
   return false;

@@ -1,10 +1,9 @@
-import { DcSolver } from '../../../dc/solve-dc.ts';
 import { formatOhms } from '../../../quantity/format.ts';
 import { remember } from '../../../station/remember.ts';
 import { applyFailure } from '../../../whatif/apply-failure.ts';
 import type { Failure } from '../../../whatif/failure.ts';
 import { listFailures } from '../../../whatif/list-failures.ts';
-import { circuitOf, type Setup, seenIn, seenWith } from '../setup.ts';
+import { circuitOf, dcSolverOf, type Setup, seenIn, seenWith } from '../setup.ts';
 import { heldSuspects, leadSuspects } from './lead-suspects.ts';
 import type { Suspect } from './suspect.ts';
 
@@ -55,7 +54,7 @@ function badJoint({ id, text, at }: Pick<Suspect, 'id' | 'text' | 'at'>, ohms: n
         i === part && p.kind === 'resistor' ? { ...p, ohms: p.ohms + ohms } : p,
       );
       const circuit = { ...seen.circuit, parts };
-      const dc = new DcSolver(circuit).solve(seen.on, seen.open);
+      const dc = dcSolverOf(setup, circuit).solve(seen.on, seen.open);
       return { ...seen, circuit, dc, reach: { ...seen.reach, dc } };
     },
   };
