@@ -12,8 +12,8 @@ const sheet = (page: Page) => page.getByRole('complementary', { name: 'Power-up'
 /** A step by what it says. */
 const step = (page: Page, words: RegExp) => sheet(page).getByRole('listitem').filter({ hasText: words });
 
-const supplyAlone = /Bench supply on, nothing plugged into it/;
-const receiversPlug = /Plug of D4, before it goes in/;
+const supplyAlone = /Bench supply on, nothing on it/;
+const receiversPlug = /Plug of D4, before it goes into Receiver/;
 
 async function openHut(page: Page) {
   await openSample(page, 'The hut, put right', 'Hut, 30 m');
