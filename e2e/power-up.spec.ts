@@ -130,6 +130,9 @@ for (const theme of ['light', 'dark'] as const) {
     await stage(page, 'Power-up').click();
     await step(page, supplyAlone).getByRole('textbox').fill('13.8');
     await step(page, receiversPlug).getByRole('textbox').fill('0');
+    // A jump scrolls the sheet, not the window with its title bar.
+    await sheet(page).getByRole('button', { name: 'Spares' }).click();
+    await expect(page.getByRole('banner')).toBeInViewport({ ratio: 1 });
     await page.keyboard.press('Enter');
     await expect(step(page, receiversPlug).getByText(/likeliest first/)).toBeVisible();
     expect(await seriousProblems(page)).toEqual([]);

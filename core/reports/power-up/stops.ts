@@ -20,12 +20,14 @@ export function stopAtFindings(findings: readonly Finding[], part: DraftPart): D
   for (const [i, step] of part.steps.entries()) {
     const wrong = step.taking && pressing.find((finding) => isAtWork(finding, step.taking?.setup));
     if (!wrong && step.warning === null) continue;
-    const stop = doing({
-      id: `${step.id}/stop`,
-      text: `Stop here. As drawn: ${wrong?.message} Put that right first, and go on with a sheet made anew.`,
-      at: wrong?.at ?? step.at,
-    });
-    return { ...part, steps: [...part.steps.slice(0, i), wrong ? stop : step] };
+    const stop = wrong
+      ? doing({
+          id: `${step.id}/stop`,
+          text: `Stop here. As drawn: ${wrong.message} Put that right first, and go on with a sheet made anew.`,
+          at: wrong.at,
+        })
+      : { ...step, expected: null, figure: null, taking: null };
+    return { ...part, steps: [...part.steps.slice(0, i), stop] };
   }
   return part;
 }

@@ -45,7 +45,7 @@ export function PowerUpStepRow({ step, number, since }: Props) {
         )}
         <p className="power-step-where">
           {at.length > 0 && (
-            <button type="button" className="link" onClick={() => showPlaces(at)}>
+            <button type="button" className={where ? 'link' : 'link screen-only'} onClick={() => showPlaces(at)}>
               {where || 'Show it'}
             </button>
           )}
