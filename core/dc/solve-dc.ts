@@ -8,20 +8,14 @@ import { findBlocks } from './find-blocks.ts';
 
 /** Solves one circuit for any of its states. */
 export class DcSolver {
-  /** Of each actor the blocks that depend on it. */
-  private readonly blocksOfActor: readonly (readonly number[])[];
+  /** Of each actor the blocks that depend on it, once they are asked for. */
+  private blocksOfActor: readonly (readonly number[])[] | null = null;
 
   /** `layout` is that of a circuit of the same shape, whose blocks serve where they are the same. */
   constructor(
     private readonly circuit: Circuit,
     private readonly layout: DcLayout = layOut(circuit),
-  ) {
-    const blocksOfActor: number[][] = circuit.actors.map(() => []);
-    layout.blocks.forEach((block, b) => {
-      for (const actor of block.actors) blocksOfActor[actor]?.push(b);
-    });
-    this.blocksOfActor = blocksOfActor;
-  }
+  ) {}
 
   /**
    * The solver of another circuit. Where that has the same parts between the same nodes, only blocks are solved anew in
@@ -45,7 +39,18 @@ export class DcSolver {
 
   /** The blocks that depend on any of these actors. */
   blocksOf(actors: readonly number[]): number[] {
-    return [...new Set(actors.flatMap((actor) => this.blocksOfActor[actor] ?? []))];
+    this.blocksOfActor ??= this.listBlocksOfActors();
+    const blocks = new Set<number>();
+    for (const actor of actors) for (const block of this.blocksOfActor[actor] ?? []) blocks.add(block);
+    return [...blocks];
+  }
+
+  private listBlocksOfActors(): number[][] {
+    const blocksOfActor: number[][] = this.circuit.actors.map(() => []);
+    this.layout.blocks.forEach(({ actors }, b) => {
+      for (const actor of actors) blocksOfActor[actor]?.push(b);
+    });
+    return blocksOfActor;
   }
 
   /**

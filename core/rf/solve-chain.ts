@@ -34,6 +34,13 @@ export function solveChain(circuit: Circuit, on: ActorStates, field: RfField, db
   return new Walk(circuit, on, field, source.port).from(field.source, wattsFromDbm(dbm ?? source.spec.dbm));
 }
 
+/** What hangs on each port, in any state. */
+const loadsAt = remember((circuit: Circuit): ReadonlyMap<number, readonly RfLoad[]> => {
+  const loads = new Map<number, RfLoad[]>();
+  for (const load of circuit.rf.loads) push(loads, load.port, load);
+  return loads;
+});
+
 /** A step onward from a port. */
 interface Onward {
   readonly edge: RfEdge;
@@ -59,15 +66,15 @@ class Walk {
     field: RfField,
     private readonly start: number,
   ) {
-    const { edges, loads, hertz } = circuit.rf;
+    const { edges, hertz } = circuit.rf;
     for (const [to, { from, edge }] of field.selected) {
       const step = edge === null ? undefined : edges[edge];
       if (from !== null && step) push(this.onward, from, { edge: step, to });
-    }
-    for (const load of loads) {
-      // A transceiver's own receiver is not what it sends into.
-      const isOwn = load.port === start && load.spec.role === 'receiver';
-      if (!isOwn && isOpenGate(load.gate, on)) push(this.hanging, load.port, { load, ...loadOhms(load.spec, hertz) });
+      for (const load of loadsAt(circuit).get(to) ?? []) {
+        // A transceiver's own receiver is not what it sends into.
+        const isOwn = to === start && load.spec.role === 'receiver';
+        if (!isOwn && isOpenGate(load.gate, on)) push(this.hanging, to, { load, ...loadOhms(load.spec, hertz) });
+      }
     }
   }
 

@@ -84,12 +84,10 @@ export function joinedTo({ at, joins }: Conductors, start: number): Set<number> 
   return seen;
 }
 
-/** The supplies (parts) by their plus. */
-const suppliesAt = remember((circuit: Circuit) => {
-  const at = new Map<number, Numbered<SupplyPart>[]>();
-  for (const supply of suppliesOf(circuit)) at.set(supply.part.plus, [...(at.get(supply.part.plus) ?? []), supply]);
-  return at;
-});
+/** The supplies (parts), the same way in whatever order they were drawn. */
+const suppliesByName = remember((circuit: Circuit) =>
+  suppliesOf(circuit).toSorted((a, b) => nameOf(a).localeCompare(nameOf(b))),
+);
 
 /**
  * The supplies (parts) whose plus metal or diodes join to this node; those that share only its ground feed something
@@ -110,12 +108,9 @@ export const mainFeederOf = (circuit: Circuit, { on, dc }: Reach, node: number):
     )?.supply;
 
 /** The supplies whose plus is one of these nodes. */
-export function suppliesAmong(circuit: Circuit, nodes: ReadonlySet<number>): Numbered<SupplyPart>[] {
-  const at = suppliesAt(circuit);
-  return [...nodes].flatMap((node) => at.get(node) ?? []).sort((a, b) => nameOf(a).localeCompare(nameOf(b)));
-}
+export const suppliesAmong = (circuit: Circuit, nodes: ReadonlySet<number>): Numbered<SupplyPart>[] =>
+  suppliesByName(circuit).filter(({ part }) => nodes.has(part.plus));
 
-/** Sorts supplies the same way in whatever order they were drawn. */
 const nameOf = ({ part }: Numbered<SupplyPart>): string => `${unitOfPart(part)} ${part.spec.id}`;
 
 /** The way of least resistance between two nodes, or null. */

@@ -40,4 +40,14 @@ export function fieldWords<T extends object>(wording: Wording<T>, was: Partial<T
 export const fromTo = (label: string, was: string, is: string): string =>
   was === is ? `${label} changes` : `${label} ${was} → ${is}`;
 
-export const isSame = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
+/** Whether two values would be written alike. What documents share is not looked into. */
+export function isSame(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null)
+    return JSON.stringify(a) === JSON.stringify(b);
+  if (Array.isArray(a) !== Array.isArray(b)) return false;
+  const [one, two] = [writtenFields(a), writtenFields(b)];
+  return one.length === two.length && one.every(([key, v], i) => key === two[i]?.[0] && isSame(v, two[i]?.[1]));
+}
+
+const writtenFields = (value: object): [string, unknown][] => Object.entries(value).filter(([, v]) => v !== undefined);

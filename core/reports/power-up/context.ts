@@ -136,7 +136,8 @@ export function setupWithout(
   set: Partial<Setup> = {},
 ): Setup {
   const { hookup } = base;
+  const rest = { hookup, pulled: [], control: null, powered: true, ...set };
+  if (waiting.size === 0) return { station, ...rest };
   const isIn = ({ a, b }: Cable) => !waiting.has(a.unit) && !waiting.has(b.unit);
-  const cables = waiting.size === 0 ? station.cables : cablesIn(station, hookup).filter(isIn);
-  return { station: { ...station, cables: [...cables] }, hookup, pulled: [], control: null, powered: true, ...set };
+  return { station: { ...station, cables: cablesIn(station, hookup).filter(isIn) }, ...rest };
 }

@@ -45,7 +45,15 @@ export const writeSorted = (value: object): string => `${JSON.stringify(sorted(v
 function sorted(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(sorted);
   if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).filter(([, v]) => v !== undefined);
-  entries.sort(([a], [b]) => rankOf(a) - rankOf(b) || (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, v]) => [key, sorted(v)]));
+  const keys = Object.keys(value);
+  // What was read from a file stands in order, mostly.
+  if (!keys.every((key, i) => i === 0 || compareKeys(keys[i - 1] as string, key) < 0)) keys.sort(compareKeys);
+  const entries: [string, unknown][] = [];
+  for (const key of keys) {
+    const field = (value as Record<string, unknown>)[key];
+    if (field !== undefined) entries.push([key, sorted(field)]);
+  }
+  return Object.fromEntries(entries);
 }
+
+const compareKeys = (a: string, b: string): number => rankOf(a) - rankOf(b) || (a < b ? -1 : 1);

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { buildCircuit } from '../../core/circuit/build-circuit.ts';
+import { type Circuit, type CircuitPart, never } from '../../core/circuit/circuit.ts';
+import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { hookupsOf } from '../../core/station/parts.ts';
+import { sample } from '../stations/samples.ts';
+
+const station = sample('hut-amplifier');
+const circuit = buildCircuit(station, hookupsOf(station)[0]);
+const on = new Uint8Array(circuit.actors.length).fill(1);
+
+const withParts = (change: (part: CircuitPart, i: number) => CircuitPart): Circuit => ({
+  ...circuit,
+  parts: circuit.parts.map(change),
+});
+const first = (kind: CircuitPart['kind']) => circuit.parts.findIndex((part) => part.kind === kind);
+
+const others: [string, Circuit][] = [
+  ['the same', circuit],
+  ['each resistance twice as large', withParts((p) => (p.kind === 'resistor' ? { ...p, ohms: 2 * p.ohms } : p))],
+  [
+    'a supply with another voltage',
+    withParts((p, i) => (i === first('supply') && p.kind === 'supply' ? { ...p, spec: { ...p.spec, volts: 9 } } : p)),
+  ],
+  ['a part that never joins', withParts((p, i) => (i === first('load') ? { ...p, gate: never } : p))],
+  [
+    'a part between other nodes',
+    withParts((p, i) => (i === first('load') && p.kind === 'load' ? { ...p, plus: p.minus, minus: p.plus } : p)),
+  ],
+  [
+    'one part more',
+    {
+      ...circuit,
+      parts: [
+        ...circuit.parts,
+        { kind: 'resistor', a: 0, b: 9, ohms: 5, gate: [], origin: { type: 'cableFuse', cable: '' } },
+      ],
+    },
+  ],
+];
+
+describe('the solver of another circuit', () => {
+  it.each(others)('with %s gives what one made anew gives, and leaves the first as it was', (_, other) => {
+    const solver = new DcSolver(circuit);
+    const before = [...solver.solve(on).amps];
+    const [fast, anew] = [solver.solverOf(other).solve(on), new DcSolver(other).solve(on)];
+    expect([...fast.amps]).toEqual([...anew.amps]);
+    expect([...fast.volts]).toEqual([...anew.volts]);
+    expect([...solver.solve(on).amps]).toEqual(before);
+    expect(before.some((amps) => amps > 0.1)).toBe(true);
+  });
+  it('with something different gives something else', () => {
+    const solver = new DcSolver(circuit);
+    const amps = [...solver.solve(on).amps];
+    for (const [, other] of others.slice(1)) expect([...solver.solverOf(other).solve(on).amps]).not.toEqual(amps);
+  });
+});
