@@ -81,6 +81,8 @@ const planted: Planted[] = [
       ],
     }),
     skip: isUnpowered,
+    // The sheet of a drawing like that stops before this reading.
+    reads: { 'unit/receiver/plug': -13.8 },
     step: 'unit/receiver/plug',
     cause: /^Plus and minus of D4 are swapped$/,
   },
@@ -88,6 +90,7 @@ const planted: Planted[] = [
     fault: 'plus of the transmitter’s lead is broken',
     built: setCable('d2', { wiring: [{ a: 'minus', b: 'shell' }] }),
     skip: isUnpowered,
+    reads: { 'unit/transmitter/plug': 0 },
     step: 'unit/transmitter/plug',
     cause: /^Plus of D2 opens$/,
   },
