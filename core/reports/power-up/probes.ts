@@ -1,4 +1,11 @@
-import { type Circuit, emptyCircuit, isOpenGate, type PullUpPart, type Resistor } from '../../circuit/circuit.ts';
+import {
+  type Circuit,
+  type CircuitPart,
+  emptyCircuit,
+  isOpenGate,
+  type PullUpPart,
+  type Resistor,
+} from '../../circuit/circuit.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { ChainPort } from '../../rf/chain.ts';
@@ -62,9 +69,10 @@ export const ohmsBetween =
   ({ circuit, on, open }) => {
     const [from, to] = [circuit.nodeOf.get(one), circuit.nodeOf.get(other)];
     if (from === undefined || to === undefined) return null;
-    const isHere = ({ part, gate, index }: Passive) =>
-      !open.has(index) && isOpenGate(gate, on) && (cable === undefined || isOf(part, cable));
-    const metal = metalFrom(circuit, from, isHere);
+    const isHere = ({ gate, index }: Passive) => !open.has(index) && isOpenGate(gate, on);
+    // Of one cable alone it is quicker to look for its few parts than to sort those of a whole station.
+    const at = cable === undefined ? passiveAt(circuit) : sortByNode(passivesOf(circuit, (part) => isOf(part, cable)));
+    const metal = metalFrom(at, from, isHere);
     const node = metal.nodeOf.get(from);
     const reference = metal.nodeOf.get(to);
     // No metal leads there.
@@ -92,7 +100,7 @@ interface Passive {
 }
 
 /** All metal that hangs together with a node, with its nodes numbered from 0: a station's other circuits don't matter. */
-function metalFrom(circuit: Circuit, start: number, isHere: (passive: Passive) => boolean) {
+function metalFrom(at: PassivesAt, start: number, isHere: (passive: Passive) => boolean) {
   const nodeOf = new Map([[start, 0]]);
   const parts = new Map<Passive, Resistor>();
   const number = (node: number): number => {
@@ -102,7 +110,7 @@ function metalFrom(circuit: Circuit, start: number, isHere: (passive: Passive) =
   };
   // A map goes through what is added to it meanwhile, too.
   for (const node of nodeOf.keys()) {
-    for (const passive of passiveAt(circuit).get(node) ?? []) {
+    for (const passive of at.get(node) ?? []) {
       if (parts.has(passive) || !isHere(passive)) continue;
       parts.set(passive, { ...passive.part, a: number(passive.part.a), b: number(passive.part.b) });
     }
@@ -110,18 +118,29 @@ function metalFrom(circuit: Circuit, start: number, isHere: (passive: Passive) =
   return { nodeOf, parts: [...parts.values()] };
 }
 
-const passiveAt = remember((circuit: Circuit): ReadonlyMap<number, readonly Passive[]> => {
+type PassivesAt = ReadonlyMap<number, readonly Passive[]>;
+
+const passiveAt = remember((circuit: Circuit): PassivesAt => sortByNode(passivesOf(circuit, () => true)));
+
+function sortByNode(passives: readonly Passive[]): PassivesAt {
   const at = new Map<number, Passive[]>();
-  for (const passive of passivesOf(circuit)) {
-    for (const node of new Set([passive.part.a, passive.part.b])) at.set(node, [...(at.get(node) ?? []), passive]);
+  const put = (node: number, passive: Passive) => {
+    const list = at.get(node);
+    if (list) list.push(passive);
+    else at.set(node, [passive]);
+  };
+  for (const passive of passives) {
+    put(passive.part.a, passive);
+    if (passive.part.b !== passive.part.a) put(passive.part.b, passive);
   }
   return at;
-});
+}
 
-const isOf = ({ origin }: Resistor, cable: string): boolean => 'cable' in origin && origin.cable === cable;
+const isOf = ({ origin }: CircuitPart, cable: string): boolean => 'cable' in origin && origin.cable === cable;
 
-const passivesOf = ({ parts }: Circuit): readonly Passive[] =>
+const passivesOf = ({ parts }: Circuit, isAsked: (part: CircuitPart) => boolean): readonly Passive[] =>
   parts.flatMap((part, index) => {
+    if (!isAsked(part)) return [];
     const { gate, origin } = part;
     const here = (resistor: Resistor) => [{ index, gate, part: { ...resistor, gate: [] } }];
     if (part.kind === 'resistor') return here(part);
