@@ -57,6 +57,7 @@ export { type Trouble, troubleReport } from './reports/trouble-report.ts';
 export { acceptFinding } from './rules/accept.ts';
 export { type Finding, type Place, type Severity, severities } from './rules/finding.ts';
 export { rules } from './rules/index.ts';
+export { isOutdoor } from './rules/look.ts';
 export { copyHookup } from './station/copy-hookup.ts';
 export { createStation } from './station/create.ts';
 export { type Change, edit } from './station/edit.ts';

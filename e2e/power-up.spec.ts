@@ -123,6 +123,19 @@ test('the first draft is to be put right first, and the swapped plug is not to g
   await expect(sheet(page).getByText('No hook-up leads into a dummy load.')).toBeVisible();
 });
 
+test('a unit that is said to stand outdoors: nobody moves its leads while it sends', async ({ page, address }) => {
+  await openScreen(page, address);
+  await openHut(page);
+  await unit(page, 'Meter').click();
+  const outdoors = page.getByRole('checkbox', { name: 'It stands outdoors' });
+  await expect(outdoors).not.toBeChecked();
+  await outdoors.check();
+  await page.keyboard.press('Escape');
+  await stage(page, 'Power-up').click();
+  await expect(step(page, /Before plugging .*R2/)).toBeVisible();
+  await expect(step(page, /At the lowest power into the dummy load, indoors: move R1 at both plugs/)).toBeVisible();
+});
+
 for (const theme of ['light', 'dark'] as const) {
   test(`nothing serious stands in the way, ${theme}`, async ({ page, address }) => {
     await openScreen(page, address, theme);

@@ -4,7 +4,7 @@ import { voltsBetween } from '../keydown/feel.ts';
 import type { KeyDown, Reach } from '../keydown/key-down.ts';
 import { cablesAt, findCable, hookupsOf, kindOf, portName, unitOf } from '../station/parts.ts';
 import { remember } from '../station/remember.ts';
-import type { Hookup, PortRef, Station } from '../station/schema/schema.ts';
+import type { Hookup, PortRef, Station, Unit } from '../station/schema/schema.ts';
 
 /** A part of a circuit with its number. */
 export interface Numbered<P extends CircuitPart> {
@@ -61,15 +61,13 @@ export const isPutAside = (station: Station, hookup: Hookup, unit: string): bool
 export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
 
 /**
- * Units that stand outdoors: those of such a kind, and what comes before an amplifier out there, on its antenna's side.
- * What is in the soil does not count: its wire stays where it is.
+ * Units that stand outdoors: those of which the user says so, those of such a kind, and what comes before an amplifier out
+ * there, on its antenna's side. What is in the soil does not count: its wire stays where it is.
  */
 export const outdoorUnits = remember((station: Station): ReadonlySet<string> => {
-  const outdoors = new Set(
-    station.units
-      .filter((unit) => kindOf(station, unit).outdoor && !kindOf(station, unit).electrode)
-      .map(({ id }) => id),
-  );
+  const isSaidToBe = (unit: Unit) =>
+    unit.outdoor ?? (kindOf(station, unit).outdoor && !kindOf(station, unit).electrode);
+  const outdoors = new Set(station.units.filter(isSaidToBe).map(({ id }) => id));
   for (const unit of station.units.filter(({ id }) => outdoors.has(id))) {
     for (const element of kindOf(station, unit).elements) {
       if (element.type !== 'rfPath' || element.lossDb >= 0) continue;
@@ -80,6 +78,7 @@ export const outdoorUnits = remember((station: Station): ReadonlySet<string> => 
       }
     }
   }
+  for (const { id, outdoor } of station.units) if (outdoor === false) outdoors.delete(id);
   return outdoors;
 });
 

@@ -30,6 +30,7 @@ type Plain = Omit<Unit, 'id' | 'kind' | 'position' | 'settings' | 'overrides' | 
 const wording: Wording<Plain> = {
   name: ['name', (name) => name],
   confirmed: ['its figures', (is) => (is ? 'compared with the unit' : 'typical')],
+  outdoor: ['stands', (is) => (is === undefined ? 'as its kind does' : is ? 'outdoors' : 'indoors')],
   locked: ['its place', (is) => (is ? 'locked' : 'free')],
   note: ['note', (note) => `“${note}”`],
 };

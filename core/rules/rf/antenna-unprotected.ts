@@ -3,7 +3,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
-import { rfPortRef, unitName } from '../look.ts';
+import { isOutdoor, rfPortRef, unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const antennaUnprotected = defineRule({
@@ -20,7 +20,7 @@ export const antennaUnprotected = defineRule({
   check({ station, hookups }, report) {
     for (const { hookup, trial } of hookups) {
       for (const load of trial.circuit.rf.loads) {
-        if (load.spec.role !== 'antenna' || !kindOf(station, unitOf(station, load.unit)).outdoor) continue;
+        if (load.spec.role !== 'antenna' || !isOutdoor(station, load.unit)) continue;
         const met = firstBare(station, hookup, trial, load.port, load.unit);
         if (met === null) continue;
         report({

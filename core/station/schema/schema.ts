@@ -30,6 +30,8 @@ const unit = z.strictObject({
   confirmed: z.boolean().optional(),
   /** Ports that the user put on another side of the card, by port id. */
   sides: z.record(id, sideSchema).optional(),
+  /** Whether it stands outdoors, where the user says so; else its kind does, and what hangs on it. */
+  outdoor: z.boolean().optional(),
   /** Stays where it is: it can't be dragged, and tidying leaves it alone. */
   locked: z.boolean().optional(),
   note: text.optional(),

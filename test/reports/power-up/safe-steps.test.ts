@@ -213,6 +213,24 @@ it('of a lead that is in no hook-up, whose volts nobody knows, nothing is said',
   expect(textOf(spare, 'storm/antennas')).toBe('');
 });
 
+describe('a box of which the user says where it stands', () => {
+  const at = (outdoor?: boolean): Station => ({
+    ...turned,
+    units: turned.units.map((u) => (u.id === 'meter' && outdoor !== undefined ? { ...u, outdoor } : u)),
+  });
+  it('is outdoors, and no lead to it is moved while it sends', () => {
+    expect(textOf(at(), 'eyes/shake')).toMatch(/move R1, R2 at both plugs/);
+    expect(textOf(at(true), 'eyes/shake')).toBe('');
+    expect(textOf(at(true), 'storm/antennas')).toMatch(/unplug R1 at rig · antenna/);
+  });
+  it('an antenna under the roof does not come in', () => {
+    const inside = { ...turned, units: turned.units.map((u) => (u.id === 'beam' ? { ...u, outdoor: false } : u)) };
+    expect(textOf(inside, 'storm/antennas')).toBe('');
+    expect(survey(inside).findings.map(({ rule }) => rule)).not.toContain('rf/antenna-unprotected');
+    expect(survey(turned).findings.map(({ rule }) => rule)).toContain('rf/antenna-unprotected');
+  });
+});
+
 describe('a relay on a mast', () => {
   const mast = sample('two-metre-mast');
   it('is outdoors as the preamplifier behind it is: leads are unplugged at the desk, not up there', () => {

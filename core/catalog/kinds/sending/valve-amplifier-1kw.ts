@@ -58,5 +58,6 @@ export const valveAmplifier1kw: UnitKind = {
     'Thousands of volts inside, for minutes after it is off: only for who knows how.',
   ],
   mains: true,
-  source: 'typical figures; relay lines of older amplifiers (24 to 120 V, 20 to 300 mA), heating time and plate currents at 2.5 kV from memory',
+  source:
+    'typical figures; relay lines of older amplifiers (24 to 120 V, 20 to 300 mA), heating time and plate currents at 2.5 kV from memory',
 };

@@ -1,4 +1,4 @@
-import { type Actor, formatMs, type Unit, type UnitKind } from '../../../../core/index.ts';
+import { type Actor, formatMs, isOutdoor, type Unit, type UnitKind } from '../../../../core/index.ts';
 import { lockUnits, removeSelection } from '../../../app/editing/edit-actions.ts';
 import { change, currentStation } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
@@ -30,6 +30,7 @@ export function UnitDetails({ unit }: { unit: Unit }) {
       </div>
       <p className="soft small">{kind.summary}</p>
       <TextField label="Name" value={unit.name} onCommit={rename} />
+      <Outdoors unit={unit} />
       <UnitSettings unit={unit} kind={kind} />
       <UnitLive unit={unit} kind={kind} />
       <UnitPorts unit={unit} kind={kind} />
@@ -49,6 +50,21 @@ export function UnitDetails({ unit }: { unit: Unit }) {
         </button>
       </p>
     </>
+  );
+}
+
+/** Nobody is sent to what stands outdoors while the station sends, and before a storm it is unplugged. */
+function Outdoors({ unit: { id } }: { unit: Unit }) {
+  const outdoor = useStation((station) => isOutdoor(station, id));
+  return (
+    <label className="check-line">
+      <input
+        type="checkbox"
+        checked={outdoor}
+        onChange={(event) => change({ type: 'updateUnit', id, set: { outdoor: event.target.checked } })}
+      />
+      It stands outdoors
+    </label>
   );
 }
 
