@@ -34,3 +34,10 @@ export function nodeOfRole(station: Station, port: PortRef, role: 'live' | 'retu
   const contact = portOf(station, port).connector.contacts.find((c) => c.role === role);
   return `${port.unit}.${port.port}.${contact?.id}`;
 }
+
+/** Connectors whose contacts can't be reached with the plug in. */
+const closed: ReadonlySet<string> = new Set(['barrel', 'phono', 'mono', 'stereo', 'multi']);
+
+/** How a port is read with its plug in. */
+export const reachWords = (station: Station, port: PortRef): string =>
+  closed.has(portOf(station, port).connector.face) ? ', by a Y lead or with the sleeve of the plug back' : '';

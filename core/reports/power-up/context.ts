@@ -112,22 +112,26 @@ function onlySupply(circuit: Parameters<typeof suppliesOf>[0]): Numbered<SupplyP
   return more.length === 0 ? only : undefined;
 }
 
-/** Those that feed others first; of those that could come next the one that draws least. */
+/** Those that feed others first; of those that could come next the one that draws least, transmitters last. */
 function inOrder({ trial }: TriedHookup, fed: readonly FedUnit[]): FedUnit[] {
   const waiting = new Set(fed);
   const order: FedUnit[] = [];
-  const amps = ({ load }: FedUnit) => trial.receive.dc.ampsIn(load.index);
+  const senders = new Set(trial.circuit.rf.sources.map((source) => source.unit));
+  const weight = ({ unit, load }: FedUnit) => trial.receive.dc.ampsIn(load.index) + (senders.has(unit) ? afterAll : 0);
   while (waiting.size > 0) {
     const names = new Set([...waiting].map((f) => f.unit));
     const isReady = ({ through }: FedUnit) => ![...through].some((unit) => names.has(unit));
     const all = [...waiting];
     const ready = all.filter(isReady);
-    const next = (ready.length > 0 ? ready : all).reduce((least, f) => (amps(f) < amps(least) - 1e-9 ? f : least));
+    const next = (ready.length > 0 ? ready : all).reduce((least, f) => (weight(f) < weight(least) - 1e-9 ? f : least));
     waiting.delete(next);
     order.push(next);
   }
   return order;
 }
+
+/** More amperes than anything draws. */
+const afterAll = 1e6;
 
 /** The base hook-up with everything plugged in whose two units are not waiting for their turn. */
 export function setupWithout(

@@ -44,7 +44,7 @@ interface Reading extends Given {
   /** Where an open circuit begins, in ohms; what electronics may show with all power off, if not given. */
   readonly openFrom?: number;
   /** The range where it is not that of the circuit's own figures. */
-  readonly range?: (value: number) => { readonly from: number; readonly to: number | null };
+  readonly range?: ((value: number) => { readonly from: number; readonly to: number | null }) | undefined;
   /** It may be open or closed: nobody knows, and any reading is right. */
   readonly anyOhms?: boolean;
   /** What to say where metal alone makes less than a unit's electronics may show. */

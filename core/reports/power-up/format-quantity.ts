@@ -19,6 +19,8 @@ const nothing: Partial<Record<PowerUpQuantity, number>> = { V: 0.05, ohm: 0.5 };
  */
 export function formatExpected({ value, from, to, quantity }: Expected): string {
   if (quantity === 'ohm' && from === 0 && to === null) return 'to be written down';
+  // With all off electronics show some ohms: only a short is wrong.
+  if (value === null && to === null && from < 1000) return `more than ${formatQuantity(from, quantity)}`;
   const middle = value === null ? 'open' : formatQuantity(value, quantity);
   if (to !== null && from <= 0 && value !== null && Math.abs(value) < (nothing[quantity] ?? 0))
     return `under ${formatQuantity(to, quantity)}`;

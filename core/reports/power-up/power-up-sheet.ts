@@ -43,14 +43,16 @@ export const draftOf = rememberEach((station: Station, hookup: string | null, te
   const told = new Set(
     lines.steps.flatMap((step) => step.at.flatMap((place) => ('cable' in place ? [place.cable] : []))),
   );
+  const dummy = stopAtFindings(findings, dummyPart(context, told));
+  const tested = new Set(dummy.steps.flatMap(({ id }) => /^dummy\/(.+)\/hold$/.exec(id)?.[1] ?? []));
   const makers: readonly ((context: Context) => DraftPart)[] = [
     unpoweredPart,
     supplyPart,
     distributionPart,
     unitsPart,
     () => lines,
-    () => dummyPart(context, told),
-    antennaPart,
+    () => dummy,
+    () => antennaPart(context, tested),
     byEyePart,
     stormPart,
     sparesPart,

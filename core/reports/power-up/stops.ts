@@ -39,6 +39,8 @@ function isAtWork({ rule, severity, moments, hookups, at }: Finding, setup: Setu
   // A line that does not work yet does no harm to a unit that is only to be powered.
   const concernsPower = severity === 'danger' || /^(power|drawing)\//.test(rule);
   if (setup.control === null && !(isAtRest && concernsPower)) return false;
+  // Sending has reasons of its own; while lines are pressed nothing sends.
+  if (setup.control !== null && rule.startsWith('rf/')) return false;
   return at.every((place) => isPluggedIn(place, setup));
 }
 

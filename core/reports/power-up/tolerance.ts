@@ -40,12 +40,16 @@ const meters: Record<PowerUpQuantity, readonly [share: number, plus: number]> = 
   swr: [0, 0],
 };
 
+/** A diode's drop: a Schottky one, a warm one, a cold one of silicon. Common practice. */
+const diodes: Span = [0.5, 1.35];
+
 type Direction = -1 | 1;
 
 /** A setup's circuit with every figure at an end of its tolerance: volts of supplies (resistances against them), loads. */
 function atCorner(station: Station, circuit: Circuit, supply: Direction, load: Direction): Circuit {
   const parts = circuit.parts.map((part): CircuitPart => {
     if (part.kind === 'resistor') return { ...part, ohms: part.ohms * pick(resistances[sortOf(part)], -supply) };
+    if (part.kind === 'diode') return { ...part, slopeVolts: part.slopeVolts * pick(diodes, -supply) };
     if (part.kind === 'supply') return cornerSupply(station, part, supply);
     if (part.kind === 'load') return cornerLoad(station, part, load);
     if (part.kind !== 'pullUp') return part;
@@ -108,6 +112,20 @@ const cornersOf = rememberFew((setup: Setup): readonly Seen[] => {
 
 /** A line that is held down shows no more than this. */
 const closedVolts = 0.1;
+
+/**
+ * A battery that is charged takes what its state of charge leaves: nothing when full. The range of a supply's amperes while
+ * one takes some; undefined while none does.
+ */
+export function chargeRange(setup: Setup, probe: Probe) {
+  const { circuit, dc } = seenIn(setup);
+  const charges = circuit.parts.some((part, i) => part.kind === 'supply' && part.sinks && (dc?.ampsIn(i) ?? 0) < -1e-3);
+  if (!charges) return undefined;
+  return () => {
+    const { from, to } = rangeOf(setup, probe, 'A');
+    return { from: Math.min(0, from), to: Math.max(0, to) };
+  };
+}
 
 /** The range in which a reading is right: what the figures behind it leave open, and what the meter adds. */
 export function rangeOf(setup: Setup, probe: Probe, quantity: 'V' | 'A' | 'ohm'): { from: number; to: number } {

@@ -64,7 +64,7 @@ describe('a transmitter that can be turned down', () => {
     expect(ids.indexOf(swr?.id ?? '')).toBeLessThan(ids.indexOf('dummy/rig/hold'));
   });
   it('is held for a carrier: a meter follows neither dits nor speech', () =>
-    expect(textOf(steps, 'dummy/rig/low')).toMatch(/steady carrier \(.*dits and speech show too little\)/));
+    expect(textOf(steps, 'dummy/rig/low')).toMatch(/steady carrier: key down, .*\(dits and speech read low\)/));
   it('by its key rather than by its own microphone', () =>
     expect(steps.filter(({ text }) => /Hold .*microphone/i.test(text))).toEqual([]));
   it('watts that would not move the needle are not asked for', () =>
@@ -86,7 +86,7 @@ describe('a transmitter that can be turned down', () => {
   it('that has one power is sent with at once', () => {
     const found = stepsOf(radio('cw-transmitter-5w', { load: 'dummy-load-5w' }), 'dummy');
     expect(found.map(({ id }) => id)).not.toContain('dummy/rig/low');
-    expect(textOf(found, 'dummy/rig/hold')).toMatch(/^rig, on a clear frequency\. Hold key for a steady carrier/);
+    expect(textOf(found, 'dummy/rig/hold')).toMatch(/^rig, on a clear frequency\. Hold key with a steady carrier/);
   });
   it('is held no longer than the load stands', () => {
     const found = stepsOf(radio('transceiver-100w', { own: { 'output.dbm': 51.8, 'output.maxDbm': 52 } }), 'dummy');
@@ -135,14 +135,18 @@ describe('an amplifier with valves', () => {
     const order = ['dummy/amp/warm', 'dummy/rig/standby', 'dummy/rig/keyed', 'dummy/rig/low', 'dummy/rig/hold'];
     expect(ids.filter((id) => order.includes(id))).toEqual(order);
     expect(textOf(steps, 'dummy/amp/warm')).toMatch(/heat for 3 minutes; its manual goes before/);
-    expect(textOf(steps, 'dummy/rig/standby')).toMatch(/^Take out K2 at amp: the amplifier stays in standby/);
+    expect(textOf(steps, 'dummy/rig/standby')).toMatch(
+      /^Everything off, K2 at amp out, on again: the amplifier stays in standby/,
+    );
   });
   it('has its plate current said at each, and its drive', () => {
     expect(textOf(steps, 'dummy/rig/low')).toMatch(/amp draws some 150 mA of plate current/);
     expect(textOf(steps, 'dummy/rig/hold')).toMatch(/no more than 120 W into amp.*650 mA of plate current/);
   });
   it('its 110 V are said where its line is read', () =>
-    expect(textOf(steps, 'dummy/k2/rest')).toMatch(/110 V stands on it: touch neither its plug/));
+    expect(textOf(steps, 'dummy/k2/rest')).toMatch(
+      /110 V stands on it\. amp off and its mains plug out: sleeve back, insulated clips on;/,
+    ));
   it('makes ten times the drive when it is keyed', () => {
     const watts = steps.find(({ id }) => id === 'dummy/rig/meter.transmitter/watts')?.expected?.value ?? 0;
     // 100 W and 10 dB, less some tenths of a decibel in the leads and the meter.

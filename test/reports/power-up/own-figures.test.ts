@@ -15,9 +15,9 @@ const stepIn = (station: typeof hut, id: string) => {
 describe('a reading becomes the unit’s own figure', () => {
   it.each([
     ['supply/supply.output/volts', 13.65, 'supply', 'output.volts', 13.65],
-    // 0.132 A with the transmitter's 35 mA and the changeover's nothing: the receiver draws 97 mA.
-    ['unit/receiver/amps', 0.132, 'receiver', 'draw.amount', 0.097],
-    ['unit/transmitter/amps', 0.041, 'transmitter', 'draw.amount', 0.041],
+    ['unit/receiver/amps', 0.097, 'receiver', 'draw.amount', 0.097],
+    // 0.126 A with the receiver's 85 mA and the changeover's nothing: the transmitter draws 41 mA.
+    ['unit/transmitter/amps', 0.126, 'transmitter', 'draw.amount', 0.041],
     // Half the power is 3 dB less.
     ['dummy/transmitter/meter.transmitter/watts', Number.NaN, 'transmitter', 'output.dbm', 34.8 - 10 * Math.log10(2)],
   ])('%s', (id, value, unit, key, own) => {
@@ -43,13 +43,13 @@ describe('a reading becomes the unit’s own figure', () => {
     expect(undo(history).station).toBe(hut);
   });
   it('keeps the other own figures of the unit', () => {
-    const first = edit(hut, takeAsFigure(hut, stepIn(hut, 'unit/transmitter/amps'), 0.04) as never);
+    const first = edit(hut, takeAsFigure(hut, stepIn(hut, 'unit/transmitter/amps'), 0.125) as never);
     const both = edit(first, takeAsFigure(first, stepIn(first, 'dummy/transmitter/supply.output/amps'), 0.8) as never);
     expect(Object.keys(both.units.find((u) => u.id === 'transmitter')?.overrides ?? {})).toHaveLength(2);
   });
   it('a draw of less than nothing is no figure', () => {
-    expect(figureOfReading(stepIn(hut, 'unit/receiver/amps'), 0.02)).toBeNull();
-    expect(takeAsFigure(hut, stepIn(hut, 'unit/receiver/amps'), 0.02)).toBeNull();
+    expect(figureOfReading(stepIn(hut, 'unit/transmitter/amps'), 0.02)).toBeNull();
+    expect(takeAsFigure(hut, stepIn(hut, 'unit/transmitter/amps'), 0.02)).toBeNull();
   });
   it('volts at a load are nobody’s figure', () =>
     expect(figureOfReading(stepIn(hut, 'unit/receiver/volts'), 13)).toBeNull());

@@ -31,8 +31,8 @@ describe('the hut by hand', () => {
     ['an outlet with nothing on it', 'outlet/strip.one', 13.8, 6],
     ['the receiver’s plug before it goes in', 'unit/receiver/plug', 13.8, 1],
     ['the changeover at rest draws nothing', 'unit/changeover/amps', 0, 4],
-    ['with the transmitter: 35 mA', 'unit/transmitter/amps', 0.035, 6],
-    ['with the receiver as well: 85 mA more', 'unit/receiver/amps', 0.12, 6],
+    ['with the receiver: 85 mA', 'unit/receiver/amps', 0.085, 6],
+    ['with the transmitter as well: 35 mA more', 'unit/transmitter/amps', 0.12, 6],
     ['the changeover’s line at rest', 'lines/k2/rest', 12, 3],
     ['and pulled down, 1.5 Ω under 1 kΩ', 'lines/k2/pressed', (12 * 1.5) / 1001.5, 2],
     ['the mute line at rest', 'lines/k4/rest', 5, 3],
@@ -69,12 +69,13 @@ describe('the order', () => {
       'storm',
       'spares',
     ]));
-  it('plugs in first what draws least, and each plug is read before it goes in', () =>
-    expect(sheet.parts.find((p) => p.id === 'units')?.steps.map((s) => s.id)).toEqual(
-      ['changeover', 'transmitter', 'receiver'].flatMap((u) =>
+  it('plugs in first what draws least, the transmitter last on a line that is whole, and each plug is read before it goes in', () =>
+    expect(sheet.parts.find((p) => p.id === 'units')?.steps.map((s) => s.id)).toEqual([
+      'unit/line',
+      ...['changeover', 'receiver', 'transmitter'].flatMap((u) =>
         ['plug', 'amps', 'volts'].map((what) => `unit/${u}/${what}`),
       ),
-    ));
+    ]));
   it('a unit that feeds others comes before them, however much it draws', () => {
     const station = drawStation({
       units: { supply: 'bench-supply', strip: 'fused-strip', buck: 'buck-converter-5v', rx: 'sdr-receiver-usb' },
@@ -107,8 +108,8 @@ describe('readings are the survey’s', () => {
   const supply = report.budget.supplies.find((s) => s.hookup === 'dummy');
 
   it('in receive with everything plugged in', () => {
-    expect(read.get('unit/receiver/amps')).toBe(supply?.receiveAmps);
-    expect(read.get('unit/receiver/volts')).toBe(load('Receiver')?.receiveVolts);
+    expect(read.get('unit/transmitter/amps')).toBe(supply?.receiveAmps);
+    expect(read.get('unit/transmitter/volts')).toBe(load('Transmitter')?.receiveVolts);
   });
   it('in sending', () => {
     expect(read.get('dummy/transmitter/supply.output/amps')).toBe(supply?.sendingAmps);
@@ -121,7 +122,7 @@ describe('readings are the survey’s', () => {
     expect(read.get('dummy/transmitter/meter.transmitter/swr')).toBe(rf?.swr);
   });
   it.each([
-    ['hut', 'transmitter', hut, ['d4', 'r3', 'k4', 'a1']],
+    ['hut', 'receiver', hut, ['d2', 'r1', 'k3']],
     ['hill table', 'tuner', hill, ['d2', 'r1', 'k1', 'a1', 'a2']],
   ] as const)('%s: the %s at its turn, what comes later unplugged', (_, unit, station, later) => {
     const part = only(station, (id) => !(later as readonly string[]).includes(id));

@@ -64,10 +64,10 @@ describe('a reading is off', () => {
     ['supply/supply.output/volts', 14.6, 'too high'],
     ['unit/receiver/plug', -13.8, 'too low'],
     ['unit/receiver/amps', 0.035, 'too low'],
-    ['unit/transmitter/amps', 0.06, 'too high'],
+    ['unit/transmitter/amps', 0.15, 'too high'],
     // 1 Ω in the transmitter's lead takes 0.65 V while it sends (620 mA), and 35 mV in receive: only sending shows it.
     ['dummy/transmitter/transmitter.draw/volts', 13.67 - 0.65, 'too low'],
-    ['unit/transmitter/volts', 13.79 - 0.035, 'right'],
+    ['unit/transmitter/volts', 13.78 - 0.035, 'right'],
     ['lead/d4/through', 5, 'too high'],
     ['lead/d4/across', 100, 'too low'],
     ['feeder/r4', 75, 'too high'],
@@ -78,7 +78,7 @@ describe('a reading is off', () => {
   it('figures that nobody has compared with the unit make a wider range', () => {
     const typical: Station = { ...hut, units: hut.units.map(({ confirmed: _, ...unit }) => unit) };
     const width = (station: Station) => {
-      const found = stepsToRead(station).find((s) => s.id === 'unit/receiver/amps')?.expected;
+      const found = stepsToRead(station).find((s) => s.id === 'unit/transmitter/amps')?.expected;
       return (found?.to ?? 0) - (found?.from ?? 0);
     };
     // A fifth of 120 mA instead of a twentieth, either side, and the meter's 1.5 % and 2 mA.

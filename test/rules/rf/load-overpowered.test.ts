@@ -89,6 +89,22 @@ testRule(loadOverpowered, {
       values: { watts: afterCable(38.5), average: afterCable(38.5), limit: 5 },
     },
     {
+      name: 'an oil load that takes it for ten minutes is sent into for a test',
+      station: drawStation({
+        units: {
+          supply: 'switch-mode-supply',
+          tx: { kind: 'transceiver-100w', overrides: { 'output.dbm': 60, 'output.maxDbm': 60 } },
+          key: 'straight-key',
+          load: 'dummy-load-1500w',
+        },
+        cables: ['supply.out > tx.power', 'key.out > tx.key', 'tx.antenna > load.input'],
+      }),
+      message: 'short',
+      severity: 'doubt',
+      at: { unit: 'load', port: 'input' },
+      values: { limit: 200, seconds: 600 },
+    },
+    {
       name: 'more than it takes at all',
       station: onSmallLoad(40.2),
       message: 'peak',

@@ -7,7 +7,7 @@ export const linearSupply35aProtected: UnitKind = {
   summary: '25 A continuous, 35 A peak; limits its current; over-voltage protection',
   words: ['psu', 'power supply', 'heavy'],
   ports: [
-    { id: 'out', label: 'posts', class: 'dc', connector: 'binding-posts', side: 'right', needed: 'optional' },
+    { id: 'out', label: 'posts', class: 'dc', connector: 'stud-pair', side: 'right', needed: 'optional' },
     { id: 'earth', label: 'earth', class: 'earth', connector: 'earth-stud', side: 'bottom', needed: 'optional' },
   ],
   elements: [

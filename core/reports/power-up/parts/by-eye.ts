@@ -1,14 +1,13 @@
 import { unitName } from '../../../rules/look.ts';
 import { cablesIn, classOf, kindOf } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
-import { isReadyMade } from '../../make/is-ready-made.ts';
 import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
 import { formatQuantity } from '../format-quantity.ts';
 import { cablesToDummy, loadedLeads, passingUnpowered } from './in-line.ts';
 
-/** What no drawing can know and only eyes, hands and ears find; each line where the station has such a thing. */
+/** What no drawing can know and only eyes, hands and ears find; each line where the station has such a thing. Common practice. */
 export function byEyePart(context: Context): DraftPart {
   const { station, base, facts } = context;
   const cables = cablesIn(station, base.hookup);
@@ -21,12 +20,6 @@ export function byEyePart(context: Context): DraftPart {
   const inLine = cablesToDummy(context);
   const passing = passingUnpowered(context);
   const { cables: loaded, seconds } = loadedLeads(context);
-  const homeMade = cables.filter(
-    (cable) =>
-      ['control', 'audio'].includes(classOf(station, cable)) &&
-      cable.status !== 'tested' &&
-      !isReadyMade(station, cable),
-  );
   const computers = station.units.filter((unit) => {
     const { group, ports } = kindOf(station, unit);
     return group === 'computer' && ports.some((port) => port.class === 'data');
@@ -48,11 +41,6 @@ export function byEyePart(context: Context): DraftPart {
       'housings',
       'Bought-in power leads: the colour and the housing say nothing. Read plus and minus at the plug before it meets a radio.',
       true,
-    ],
-    [
-      'shells',
-      `Home-made plugs of ${numbers(homeMade)}, unplugged: each contact to the plug’s shell, and to its neighbours, as the wiring says and no more.`,
-      homeMade.length > 0,
     ],
     [
       'shake',

@@ -1,6 +1,6 @@
 import type { RfLoad } from '../../../circuit/circuit.ts';
 import { isOutdoor, rfPortRef, unitName } from '../../../rules/look.ts';
-import { cablesAt, portName } from '../../../station/parts.ts';
+import { cablesAt, kindOf, portName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
@@ -24,7 +24,9 @@ export function feederSteps({ station, facts }: Context): DraftStep[] {
     trial.circuit.rf.loads.flatMap((load): DraftStep[] => {
       const at = rfPortRef(trial.circuit, load.port);
       const cable = cablesAt(station, hookup, at.unit, at.port)[0];
-      if (load.spec.role === 'receiver' || !cable || told.has(cable.id)) return [];
+      // An active antenna shows its amplifier.
+      const isActive = kindOf(station, unitOf(station, at.unit)).elements.some((e) => e.type === 'load');
+      if (load.spec.role === 'receiver' || isActive || !cable || told.has(cable.id)) return [];
       told.add(cable.id);
       const end = otherEnd(cable.a.unit === at.unit ? 'a' : 'b');
       const setup: Setup = {
@@ -39,7 +41,7 @@ export function feederSteps({ station, facts }: Context): DraftStep[] {
       if (!plug) return [];
       return reading({
         id: `feeder/${cable.id}`,
-        text: `${cable.number} out of ${portName(station, cable[end])}: centre to braid, through to ${unitName(station, at.unit)}. ${isOutdoor(station, at.unit) ? 'Move it at every plug within reach from the ground: nothing jumps.' : 'Shake it at every plug: nothing jumps.'}${isKnown(station, load) ? '' : ' Open or nearly a short, by how the antenna is matched: write it down, it stays so.'}`,
+        text: `${cable.number} out of ${portName(station, cable[end])}${isOutdoor(station, at.unit) ? ', first its centre touched to its shell, away from your fingers: a line that hung open charges itself up' : ''}: centre to braid, through to ${unitName(station, at.unit)}. ${isOutdoor(station, at.unit) ? 'Move it at every plug within reach from the ground: nothing jumps.' : 'Shake it at every plug: nothing jumps.'}${isKnown(station, load) ? '' : ' Open or nearly a short, by how the antenna is matched: write it down, it stays so.'}`,
         where: portName(station, cable[end]),
         at: [{ cable: cable.id, end }],
         taking: { setup, probe: ohmsBetween(...plug) },

@@ -1,18 +1,18 @@
 import { wattsFromDbm } from '../../../quantity/decibel.ts';
 import { formatAmps, formatWatts } from '../../../quantity/format.ts';
-import { unitName } from '../../../rules/look.ts';
+import { rfPortRef, unitName } from '../../../rules/look.ts';
 import { cablesAt, kindOf, unitOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import type { ElementOf } from '../../../station/schema/unit-kind.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing } from '../draft.ts';
-import type { Setup } from '../setup.ts';
-import { isMetered, meterSteps } from './meters.ts';
+import { type Setup, seenIn } from '../setup.ts';
+import { isMetered, meterSteps, metersIn } from './meters.ts';
 import { type Sending, sendingIn } from './senders.ts';
 
 /** A meter follows neither a keyer’s dits nor speech. Common practice. */
 export const carrier =
-  'for a steady carrier (key down, a keyer’s or program’s tune, FM: dits and speech show too little)';
+  'with a steady carrier: key down, FM, or the tune tone of keyer, program or radio (dits and speech read low)';
 
 /**
  * What goes before full power: the amplifiers in the line on standby, then the transmitter at the lowest power that it
@@ -41,18 +41,18 @@ export function firstPowerSteps(context: Context, part: string, sending: Sending
       ? [
           doing({
             id: `${part}/${unit}/standby`,
-            text: `Take out ${keys}: the amplifier stays in standby, and what is sent goes past it. ${hold}`,
+            text: `Everything off, ${keys} out, on again: the amplifier stays in standby, and what is sent goes past it. ${hold}`,
             at: standing.map((one) => ({ unit: one.unit })),
           }),
           ...read(onStandby, 'standby'),
-          doing({ id: `${part}/${unit}/keyed`, text: `Let go, and plug ${keys} back in.` }),
+          doing({ id: `${part}/${unit}/keyed`, text: `Let go; everything off, ${keys} in again, on.` }),
         ]
       : []),
     ...(atLow
       ? [
           doing({
             id: `${part}/${unit}/low`,
-            text: `${hold}${tuneWords(station, atLow)}${amplifiers.map((one) => plateWords(station, one, 'restingAmps')).join('')}`,
+            text: `${hold}${needleWords(station, atLow)}${tuneWords(station, atLow)}${amplifiers.map((one) => plateWords(station, one, 'restingAmps')).join('')}`,
             at: [{ unit }],
           }),
           ...read(atLow, 'low'),
@@ -110,16 +110,33 @@ function warmUpStep(station: Station, part: string, { unit, stage }: Amplifier):
   ];
 }
 
+/** Watts that do not move a meter's needle show no SWR. */
+function needleWords(station: Station, at: Sending): string {
+  const blind = metersIn(at.chain).filter(({ from, scale }) => {
+    const watts = at.chain.ports.find(({ port }) => port === from)?.forwardWatts ?? 0;
+    return watts < scale * leastShare;
+  });
+  const names = blind.map(({ from }) => unitName(station, rfPortRef(seenIn(at.setup).circuit, from).unit));
+  return names.length > 0 ? ` Then as much more as ${names.join(', ')} needs to show an SWR.` : '';
+}
+
+/** Below this share of its scale a meter's needle hardly leaves its rest. Common practice. */
+const leastShare = 0.1;
+
 /** A tuner is turned, or tunes itself, at low power: into an antenna there is nothing to expect before. */
 function tuneWords(station: Station, { chain }: Sending): string {
   const hasAntenna = chain.ends.some(({ load }) => load.spec.role === 'antenna');
-  const tuners = chain.steps.flatMap(({ edge: { spec, origin } }) =>
-    hasAntenna && spec?.type === 'matcher' && origin.type === 'element' ? [{ unit: origin.unit, spec }] : [],
-  );
-  return tuners
-    .map(({ unit, spec: { maxTuneWatts } }) => {
-      const most = maxTuneWatts === undefined ? '' : `, with no more than ${formatWatts(maxTuneWatts)}`;
-      return ` Tune ${unitName(station, unit)} for the least SWR now${most}.`;
+  return chain.steps
+    .map(({ edge: { spec, origin } }, i) => {
+      if (spec?.type !== 'matcher' || origin.type !== 'element') return '';
+      const name = unitName(station, origin.unit);
+      if (!hasAntenna) return ` ${name} in bypass, where it can be.`;
+      const most = spec.maxTuneWatts === undefined ? '' : `, with no more than ${formatWatts(spec.maxTuneWatts)}`;
+      // A meter on its far side shows nothing of it.
+      const before = chain.steps.slice(0, i);
+      const isSeen = before.some(({ edge }) => edge.spec?.type === 'rfPath' && edge.spec.scaleWatts !== undefined);
+      if (isSeen) return ` Tune ${name} for the least SWR now${most}.`;
+      return ` Tune ${name} now${most}, by its own lamp or until it has settled.`;
     })
     .join('');
 }

@@ -46,7 +46,7 @@ export function leadSteps(station: Station, setup: Setup, cable: Cable): DraftSt
       ? reading({
           ...shared,
           id: `lead/${cable.id}/across`,
-          text: `${cable.number}, ${isUp ? 'open at its far end' : 'unplugged'}: between ${names}.${isUp ? '' : ' Bend it at both plugs meanwhile.'}`,
+          text: `${cable.number}, ${isUp ? 'before it goes up (once up, leave this out)' : 'unplugged'}: between ${names}.${isUp ? '' : ' Bend it at both plugs meanwhile.'}`,
           taking: { setup, probe: across },
         })
       : []),

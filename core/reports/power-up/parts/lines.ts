@@ -1,6 +1,6 @@
 import type { Trial } from '../../../keydown/key-down.ts';
 import { formatVolts } from '../../../quantity/format.ts';
-import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
+import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, portName, portOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
@@ -8,6 +8,7 @@ import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Probe, type Setup, trialOf } from '../setup.ts';
+import { rangeOf } from '../tolerance.ts';
 
 /** A control that can be pressed: `unit.actor`, and what people call it. */
 interface Control {
@@ -85,10 +86,11 @@ export function lineSteps(
         id: `${part}/${cable.id}/pressed`,
         text: `Volts on line ${cable.number} while ${control.name} is pressed, ${tips}.`,
         taking: { setup: pressed, probe: volts },
+        range: (value) => downRange(pressed, volts, value),
       });
       if (!before || !after || !changes(before, after)) return [];
       told.add(cable.id);
-      return [withTouch(before), after];
+      return [withTouch(before, feederName(context, cable)), after];
     });
     // Sending has readings of its own.
     return lines.length === 0 || part !== 'lines' ? lines : [...lines, ...supplyAmps(context, pressed, control)];
@@ -98,11 +100,27 @@ export function lineSteps(
 /** From here on a DC voltage hurts whoever touches it: IEC 62368-1, the limit of its lowest class. */
 const touchVolts = 60;
 
-function withTouch(step: DraftStep): DraftStep {
+function withTouch(step: DraftStep, unit: string): DraftStep {
   const volts = Math.abs(step.expected?.value ?? 0);
   if (volts <= touchVolts) return step;
-  const text = `${step.text} ${formatVolts(volts)} stands on it: touch neither its plug nor the meter’s tips, and keep one hand away.`;
+  const text = `${step.text} ${formatVolts(volts)} stands on it. ${unit} off and its mains plug out: sleeve back, insulated clips on; then on, read this and the next line, off again before the clips come off. Touch nothing of it meanwhile.`;
   return { ...step, text };
+}
+
+/** What a transistor or an optocoupler leaves on a line that it holds: 0.4 V, as TTL outputs may. */
+const downVolts = 0.4;
+
+function downRange(pressed: Setup, probe: Probe, value: number) {
+  if (Math.abs(value) < downVolts) return { from: -downVolts, to: downVolts };
+  return rangeOf(pressed, probe, 'V');
+}
+
+/** The unit that puts the volts on a line. */
+function feederName({ station, base }: Context, { a, b }: Cable): string {
+  const isAt = (contact: string, of: string) =>
+    [a, b].some(({ unit, port }) => of === unit && portOfRef(contact) === port);
+  const pullUp = base.trial.circuit.parts.find((p) => p.kind === 'pullUp' && isAt(p.spec.contact, unitOfPart(p)));
+  return pullUp ? unitName(station, unitOfPart(pullUp)) : 'All';
 }
 
 const changes = (before: DraftStep, after: DraftStep): boolean =>

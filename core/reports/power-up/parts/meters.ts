@@ -19,7 +19,7 @@ const bridge = 1.22;
 const typicalAntenna = 1.5;
 
 /** The meters of a chain: the port that each looks away from, and the watts of its scale. */
-const metersIn = ({ steps }: Chain) =>
+export const metersIn = ({ steps }: Chain) =>
   steps.flatMap(({ edge, from }) => {
     const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
     return scale === undefined ? [] : [{ from, scale }];

@@ -1,14 +1,17 @@
+import { unitName } from '../../../rules/look.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { cablesAt, cablesIn, classOf, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, portName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
+import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';
 import { type Setup, trialOf } from '../setup.ts';
+import { firstPowerSteps } from './first-power.ts';
 import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
 import { type Sending, sendingsIn } from './senders.ts';
 import { reasonsNotTo, sendingSteps } from './sending.ts';
 import { switchWords } from './switches.ts';
-import { otherUnitSteps, pluggedIn } from './units.ts';
+import { otherUnitSteps } from './units.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */
 export function dummyPart(context: Context, told: Set<string>): DraftPart {
@@ -22,10 +25,11 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
     return { id: 'dummy', title, before: '', steps: sends ? [doing({ id: 'dummy/none', text })] : [] };
   }
   const whole: Setup = { station: context.station, hookup: dummy.hookup, pulled: [], control: null, powered: true };
+  const ran = new Set(told);
   const lines = lineSteps(context, whole, controlsOf(context, trialOf(whole)), told, 'dummy');
   const sendings = sendingsIn(context, dummy);
   const isAtRest = ({ taking }: DraftStep) => taking?.setup.control === null;
-  const before = `Hook-up: ${dummy.hookup.name}. Transmitting needs a licence, into a dummy load as well where your rules say so.`;
+  const before = `Hook-up: ${dummy.hookup.name}. Clip the meter on, hold, read, let go, and wait between readings. Transmitting needs a licence, into a dummy load as well where your rules say so.`;
   // Where one control is not to be pressed, none is.
   const stops = stopsOf(context, 'dummy', sendings);
   if (stops.length > 0) return { id: 'dummy', title, before, steps: stops };
@@ -42,7 +46,10 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
     id: 'dummy',
     title,
     before,
-    steps: steps.length > 0 ? [allIn(context, dummy), ...others, ...lines.filter(isAtRest), ...steps, ...later] : lines,
+    steps:
+      steps.length > 0
+        ? [...allIn(context, dummy, ran), ...others, ...lines.filter(isAtRest), ...steps, ...later]
+        : lines,
   };
 }
 
@@ -53,20 +60,12 @@ const stopsOf = (context: Context, part: string, sendings: readonly Sending[]): 
     .flatMap((sending) => sendingSteps(context, part, sending));
 
 /** From here on everything is plugged in, what was pulled for the lines as well. */
-function allIn(context: Context, dummy: TriedHookup): DraftStep {
-  const { station, base } = context;
-  const back = pulledForLines(context).map(({ cable }) => `${cable.number} in again; `);
-  const isIn = pluggedIn(context);
-  const others = cablesIn(station, dummy.hookup).filter(
-    (cable) => !isIn.has(cable) && !['dc', 'earth'].includes(classOf(station, cable)),
-  );
-  const words =
-    others.length > 0 ? `plug in what is still out: ${others.map(({ number }) => number).join(', ')}; ` : '';
-  const text =
-    base === dummy
-      ? `Power off; ${back.join('')}${words}power on.`
-      : `${changeWords(context, dummy, base)} ${back.join('')}`.trim();
-  return doing({ id: 'dummy/in', text, at: others.map(({ id }) => ({ cable: id })) });
+function allIn(context: Context, dummy: TriedHookup, told: ReadonlySet<string>): DraftStep[] {
+  const back = told.size > 0 ? pulledForLines(context).map(({ cable }) => cable.number) : [];
+  const again = back.length > 0 ? `Power off; ${back.join(', ')} in again; power on.` : '';
+  const change = context.base === dummy ? '' : changeWords(context, dummy, context.base);
+  const text = [change, again].filter(Boolean).join(' ');
+  return text === '' ? [] : [doing({ id: 'dummy/in', text })];
 }
 
 const hasDummyLoad = ({ station, facts }: Context): boolean =>
@@ -76,9 +75,11 @@ const hasDummyLoad = ({ station, facts }: Context): boolean =>
     ),
   );
 
-/** The same on each hook-up that leads to an antenna, last of all. */
-export function antennaPart(context: Context): DraftPart {
-  const tested = new Set(context.dummy ? sendingsIn(context, context.dummy).map(({ unit }) => unit) : []);
+/**
+ * The same on each hook-up that leads to an antenna, last of all; at the lowest power only with a transmitter that has not
+ * been `tested` into a dummy load.
+ */
+export function antennaPart(context: Context, tested: ReadonlySet<string>): DraftPart {
   const done = new Set(context.fed.map(({ unit }) => unit));
   if (context.dummy) otherUnitSteps(context, context.dummy, done);
   const steps = context.onAir.flatMap((tried): DraftStep[] => {
@@ -91,9 +92,19 @@ export function antennaPart(context: Context): DraftPart {
       ...otherUnitSteps(context, tried, done),
       doing({
         id: `${part}/hear`,
-        text: 'Before sending: the noise rises as the antenna is plugged in, and a station that you know is as strong as ever. Write down which.',
+        text: 'Power on. Before sending: the noise falls as the antenna’s plug is pulled and rises as it goes in (FM: with the squelch open), and a station that you know is as strong as ever. Write down which.',
       }),
-      ...sendings.flatMap((sending) => sendingSteps(context, part, sending, tested.has(sending.unit))),
+      ...sendings.flatMap((sending) =>
+        tested.has(sending.unit)
+          ? sendingSteps(context, part, sending, true)
+          : [
+              ...firstPowerSteps(context, part, sending, true),
+              doing({
+                id: `${part}/${sending.unit}/untested`,
+                text: `No more power than that: ${unitName(context.station, sending.unit)} has not been tested into a dummy load.`,
+              }),
+            ],
+      ),
     ];
   });
   return {
@@ -106,14 +117,21 @@ export function antennaPart(context: Context): DraftPart {
 }
 
 /** What is plugged over from one hook-up to another. */
-function changeWords({ station }: Context, { hookup }: TriedHookup, from: TriedHookup): string {
+function changeWords(context: Context, { hookup }: TriedHookup, from: TriedHookup): string {
+  const { station } = context;
   const [before, after] = [cablesIn(station, from.hookup), cablesIn(station, hookup)];
   const words = (cables: readonly Cable[]) =>
     cables.map((c) => `${c.number} (${portName(station, c.a)} to ${portName(station, c.b)})`).join(', ');
   const [out, into] = [before.filter((c) => !after.includes(c)), after.filter((c) => !before.includes(c))];
+  // A line that hung open charges itself up.
+  const dead = comingIn(context).filter((one) => one.class === 'rf' && !isLive(one));
+  const charged = into.filter((cable) => dead.some((one) => one.cable === cable));
   const parts = [
     `With everything off, over to hook-up “${hookup.name}”`,
     ...(out.length > 0 ? [`take out ${words(out)}`] : []),
+    ...(charged.length > 0
+      ? [`touch ${charged.map(({ number }) => number).join(', ')} centre to shell, away from your fingers`]
+      : []),
     ...(into.length > 0 ? [`plug in ${words(into)}`] : []),
     ...switchWords(station, hookup, from.hookup).map((words) => `set ${words}`),
   ];

@@ -1,13 +1,15 @@
 import { formatVolts, formatWatts } from '../../../quantity/format.ts';
+import type { Finding } from '../../../rules/finding.ts';
 import { isFeed, isOutdoor, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
 import { portName } from '../../../station/parts.ts';
-import { isForTips } from '../contacts.ts';
+import { isForTips, reachWords } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
 import { isInHookup, isPressing } from '../stops.ts';
+import { chargeRange } from '../tolerance.ts';
 import { dropSteps } from './drops.ts';
 import { carrier, driveWords, firstPowerSteps } from './first-power.ts';
 import { meterSteps } from './meters.ts';
@@ -25,7 +27,7 @@ export function sendingSteps(context: Context, part: string, sending: Sending, i
   if (wrong.length > 0) {
     const [told, more] = [wrong.slice(0, mostTold).join('; '), wrong.length - mostTold];
     const others = more > 0 ? ` (and ${more} more)` : '';
-    const text = `Do not press ${control}: as drawn ${told}${others}. Put that right first, and go on with a sheet made anew.`;
+    const text = `Do not press ${control}: as drawn: ${told}${others}. Put that right first, and go on with a sheet made anew.`;
     return [doing({ id: `${part}/${unit}/stop`, text, at: [{ unit }] })];
   }
   const first = firstPowerSteps(context, part, sending, isTested);
@@ -85,9 +87,15 @@ export function reasonsNotTo({ station, facts }: Context, sending: Sending): str
   });
   const here = [...new Set([...ends, ...ways, ...loads])];
   if (here.length > 0) return here;
-  const wrong = facts.findings.filter((finding) => isPressing(finding) && isInHookup(finding, setup.hookup));
+  const wrong = facts.findings.filter(
+    (finding) => isPressing(finding) && endangersSending(finding) && isInHookup(finding, setup.hookup),
+  );
   return wrong.map(({ message }) => message.replace(/\.$/, ''));
 }
+
+/** A receiver that is not muted, or a unit without power, is no reason not to try the transmitter. */
+export const endangersSending = ({ severity, rule }: Finding): boolean =>
+  severity === 'danger' || rule.startsWith('rf/');
 
 /** The units whose volts or amperes a press changes. */
 function changedLoads({ setup, reach }: Sending) {
@@ -128,6 +136,7 @@ function supplySteps(context: Context, part: string, { setup, unit, control, rea
     return [
       ...reading({
         ...shared,
+        range: chargeRange(setup, ampsOf(from, id)),
         id: `${part}/${unit}/${from}.${id}/amps`,
         text: `Amperes out of ${unitName(station, from)} while ${control} is held.`,
         taking: { setup, probe: ampsOf(from, id) },
@@ -161,7 +170,7 @@ function loadSteps({ station }: Context, part: string, sending: Sending): DraftS
     const place = placeOfContact(unit, plus);
     return reading({
       id: `${part}/${sender}/${unit}.${id}/volts`,
-      text: `Volts at the terminals of ${unitName(station, unit)} while ${control} is held.`,
+      text: `Volts at ${portName(station, place)} while ${control} is held${place.port === undefined ? '' : reachWords(station, { unit, port: place.port })}.`,
       where: portName(station, place),
       at: [place],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },

@@ -33,7 +33,7 @@ export function sparesPart({ station, facts }: Context): DraftPart {
       ...[...fuses].map(([key, { words, seats }]) =>
         doing({
           id: `spare/${key}`,
-          text: `${seats.size > 1 ? 'Two fuses' : 'A fuse'}, ${words}: fits ${[...seats].join(', ')}.`,
+          text: `${seats.size > 1 ? 'Two fuses' : 'A fuse'}, ${words}: ${seats.size > 1 ? 'fit' : 'fits'} ${[...seats].join(', ')}.`,
         }),
       ),
       ...[...leads].sort().map((lead) => doing({ id: `spare/lead ${lead}`, text: `A coax lead, ${lead}, tested.` })),

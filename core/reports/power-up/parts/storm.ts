@@ -1,5 +1,5 @@
 import { isOutdoor, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
-import { kindOf, portName } from '../../../station/parts.ts';
+import { classOf, kindOf, portName } from '../../../station/parts.ts';
 import { type ComingIn, comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
@@ -24,6 +24,7 @@ export function stormPart(context: Context): DraftPart {
     ),
   );
   const inside = [...batteries].filter((unit) => !isOutdoor(station, unit));
+  const hasEarth = station.cables.some((cable) => classOf(station, cable) === 'earth');
   const places = (list: readonly ComingIn[]) => list.map((one) => placeOf(context, one)).join(', ');
   const names = (units: readonly { readonly name: string }[]) => units.map((u) => u.name).join(', ');
   const cables = (list: readonly ComingIn[]) => list.map(({ cable }) => ({ cable: cable.id }));
@@ -59,10 +60,14 @@ export function stormPart(context: Context): DraftPart {
     ],
     [
       'batteries',
-      `Leads off the batteries, last: ${inside.map((u) => unitName(station, u)).join(', ')}.`,
+      `This station’s leads off the batteries, last: ${inside.map((u) => unitName(station, u)).join(', ')}.`,
       inside.length > 0,
     ],
-    ['earth', 'Leave the earth wires on, or follow your local code. Partly unplugged is worst.', comers.length > 0],
+    [
+      'earth',
+      `${hasEarth ? 'Leave the earth wires on, or follow your local code. ' : ''}Partly unplugged is worst.`,
+      comers.length > 0,
+    ],
   ];
   return {
     id: 'storm',

@@ -1,10 +1,15 @@
 import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { cablesIn, classOf, portName } from '../../../station/parts.ts';
+import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
+import { otherEnd } from '../joints.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
+import { meterWords } from './meter-words.ts';
+import { plugReading } from './plug-reading.ts';
+import { switchWords } from './switches.ts';
 
 /** Each supply by itself, with nothing on it. */
 export function supplyPart(context: Context): DraftPart {
@@ -19,7 +24,7 @@ export function supplyPart(context: Context): DraftPart {
       id: `supply/${unit}.${id}/volts`,
       text: isOutdoor(station, unit)
         ? `${name} in full light, nothing plugged into it: volts.`
-        : `${name}${part.battery ? '' : ' on'}, nothing on it: volts, red tip on its ${contactName(station, `${unit}.${plus}`)}.`,
+        : `${name}${part.battery ? '' : ' on'}${settingWords(context, unit)}, nothing on it: volts, red tip on its ${contactName(station, `${unit}.${plus}`)}.`,
       where: portName(station, { unit, port: portOfRef(plus) }),
       at: [{ unit, port: portOfRef(plus) }],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
@@ -31,9 +36,16 @@ export function supplyPart(context: Context): DraftPart {
   return {
     id: 'supply',
     title: 'Supply alone',
-    before: 'Everything unplugged from the supply. Turn its current limit down where it has one.',
+    before:
+      'All leads of this station out of the supplies again, and the units’ own switches off; a vehicle’s own leads stay on. Turn the current limit down where there is one.',
     steps,
   };
+}
+
+/** How it stands where it can stand otherwise: a vehicle's engine. */
+function settingWords({ station, base }: Context, id: string): string {
+  const words = switchWords({ ...station, units: station.units.filter((unit) => unit.id === id) }, base.hookup);
+  return words.length > 0 ? ` (${words.map((one) => one.replace(/^.*?, /, '')).join(', ')})` : '';
 }
 
 /** The strips and switches with no unit on them: volts at every free outlet. */
@@ -64,29 +76,63 @@ export function distributionPart(context: Context): DraftPart {
       });
     });
   });
-  const idle = steps.length === 0 ? [] : context.supplies.flatMap(({ part }) => idleAmps(context, setup, part));
+  const idle = context.supplies.flatMap(({ part }) => idleAmps(context, setup, part));
   return {
     id: 'distribution',
     title: 'Distribution with nothing plugged in',
-    before: `No unit on it yet. Hook-up: ${base.hookup.name}.`,
+    before: `No unit on it yet. ${meterWords} Hook-up: ${base.hookup.name}.`,
     steps: steps.length > 0 ? [...inSteps(context, setup), ...steps, ...idle] : [],
   };
 }
 
-/** What leads between supplies, strips and units that take no power, which is in from here on. */
-function inSteps({ station, base }: Context, setup: Setup): DraftStep[] {
+/** What leads between supplies, strips and units that take no power, each plug read before it goes in. */
+function inSteps(context: Context, setup: Setup): DraftStep[] {
+  const { station, base } = context;
   const cables = cablesIn(setup.station, base.hookup).filter((cable) => classOf(station, cable) === 'dc');
-  const words = cables.map((c) => `${c.number} (${portName(station, c.a)} to ${portName(station, c.b)})`).join(', ');
-  const at = cables.map(({ id }) => ({ cable: id }));
-  return cables.length > 0 ? [doing({ id: 'outlet/in', text: `Power off, plug in ${words}, power on.`, at })] : [];
+  return nearestFirst(context, cables).flatMap(({ cable, end }): DraftStep[] => {
+    const place = portName(station, cable[end]);
+    const read = plugReading(station, setup, { cable, end });
+    const text = `Power off, plug in ${cable.number} at ${portName(station, cable[otherEnd(end)])}, power on. Plug at its other end, before it goes into ${place}`;
+    if (read.length === 0)
+      return [
+        doing({
+          id: `outlet/${cable.id}/in`,
+          text: `Power off, plug in ${cable.number} (to ${place}), power on.`,
+          at: [{ cable: cable.id }],
+        }),
+      ];
+    return read.map((step) => ({ ...step, text: `${text}: ${step.text} Then it goes in, with power off.` }));
+  });
 }
 
+/** Leads in the order of the current, each with the end that it leaves by. */
+function nearestFirst({ supplies }: Context, cables: readonly Cable[]): { cable: Cable; end: CableEnd }[] {
+  const reached = new Set(supplies.map(({ part }) => unitOfPart(part)));
+  const waiting = new Set(cables);
+  const order: { cable: Cable; end: CableEnd }[] = [];
+  for (let found = true; found; ) {
+    found = false;
+    for (const cable of waiting) {
+      const from = (['a', 'b'] as const).find((end) => reached.has(cable[end].unit));
+      if (!from) continue;
+      waiting.delete(cable);
+      const end = otherEnd(from);
+      reached.add(cable[end].unit);
+      order.push({ cable, end });
+      found = true;
+    }
+  }
+  return order;
+}
+
+/** Not of a battery: what a beginner has for it is a meter across its poles. */
 function idleAmps({ station }: Context, setup: Setup, part: Context['supplies'][number]['part']): DraftStep[] {
+  if (part.sinks) return [];
   const unit = unitOfPart(part);
   const port = portOfRef(part.spec.plus);
   return reading({
     id: `outlet/${unit}.${part.spec.id}/amps`,
-    text: `Amperes out of ${unitName(station, unit)} with no unit on it.`,
+    text: `Amperes out of ${unitName(station, unit)} with no unit on it, by its own meter.`,
     where: portName(station, { unit, port }),
     at: [{ unit, port }],
     taking: { setup, probe: ampsOf(unit, part.spec.id) },

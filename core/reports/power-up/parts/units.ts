@@ -1,16 +1,19 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import { isOutdoor, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { cablesAt, cablesIn, kindOf, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, classOf, kindOf, portName } from '../../../station/parts.ts';
 import type { Cable, Unit } from '../../../station/schema/schema.ts';
-import { contactName, isForTips, nodeOfRole } from '../contacts.ts';
+import { contactName, isForTips, nodeOfRole, reachWords } from '../contacts.ts';
 import { type Context, type FedUnit, fedUnits, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
-import { circuitOf, type Setup } from '../setup.ts';
+import { circuitOf, type Setup, seenIn } from '../setup.ts';
+import { chargeRange } from '../tolerance.ts';
 import { dropSteps } from './drops.ts';
+import { meterWords } from './meter-words.ts';
+import { plugReading } from './plug-reading.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {
@@ -22,9 +25,20 @@ export function unitsPart(context: Context): DraftPart {
   return {
     id: 'units',
     title: 'Unit by unit, in receive',
-    before: `Power off before each plug goes in (a battery: its lead out), on again to read. Amperes on the supply’s own meter or a clamp meter; a hand meter in the lead only below its fuse’s rating. Nobody touches a key. Hook-up: ${base.hookup.name}.${unfedWords(context)}`,
-    steps: [...own.filter(feedsOthers), ...steps, ...own.filter((step) => !feedsOthers(step))],
+    before: `Power off before each plug goes in (a battery: its lead out), on again to read. ${meterWords} Nobody touches a key. Hook-up: ${base.hookup.name}.${unfedWords(context)}`,
+    steps: [...lineStep(context), ...own.filter(feedsOthers), ...steps, ...own.filter((step) => !feedsOthers(step))],
   };
+}
+
+/** All that takes no power is in before anything has some: no transmitter gets any with its line open. */
+function lineStep({ station, base, fed }: Context): DraftStep[] {
+  const takes = new Set(fed.map(({ unit }) => unit));
+  const cables = cablesIn(station, base.hookup).filter(
+    (cable) =>
+      !takes.has(cable.a.unit) && !takes.has(cable.b.unit) && !['dc', 'earth'].includes(classOf(station, cable)),
+  );
+  const text = `Plug in what takes no power of its own: ${cables.map(({ number }) => number).join(', ')}.`;
+  return cables.length > 0 ? [doing({ id: 'unit/line', text, at: cables.map(({ id }) => ({ cable: id })) })] : [];
 }
 
 const stepsOf = (context: Context, fed: FedUnit, waiting: ReadonlySet<string>): DraftStep[] =>
@@ -43,8 +57,10 @@ function ownPowerSteps(context: Context): DraftStep[] {
     const kind = kindOf(context.station, unit);
     const inside = kind.elements.some((e) => e.type === 'supply' || e.type === 'battery');
     if (!kind.mains && !inside) return [];
+    const hasValves = kind.elements.some((e) => e.type === 'rfPath' && e.plate);
+    const first = hasValves ? 'covers shut, the line to its load in, on standby; ' : '';
     const text = kind.mains
-      ? `${unit.name}: its mains plug in, switch it on. Off again at once at a hum, a crackle or a smell.`
+      ? `${unit.name}: ${first}its mains plug in, switch it on. Off again at once at a loud buzz, a crackle, smoke or a smell.`
       : `${unit.name}: its own battery in, switch it on.`;
     return [doing({ id: `unit/${unit.id}/own`, text, at: [{ unit: unit.id }] })];
   });
@@ -84,7 +100,8 @@ function unitSteps(
   const others = othersAt(context, unit, cable, waiting);
   // A charge controller takes its battery's voltage as its measure: the panel comes after it.
   const batteries = outdoors ? others.filter((c) => leadsToBattery(context, c)) : [];
-  const numbers = others.filter((c) => !batteries.includes(c)).map((c) => c.number);
+  const later = others.filter((c) => !batteries.includes(c));
+  const numbers = later.map((c) => c.number);
   const with_ = numbers.length > 0 ? `, and ${numbers.join(', ')}` : '';
   if (!isForTips(station, port)) {
     const text = `Plug in ${cable.number}${with_}; ${name} wakes: its lamp, or the program that lists it.`;
@@ -92,7 +109,10 @@ function unitSteps(
   }
   const [red, black] = [contactName(station, `${unit}.${plus}`), contactName(station, `${unit}.${minus}`)];
   return [
-    ...batteries.flatMap((battery) => batterySteps(context, pulled, unit, battery)),
+    ...otherPlugs(context, pulled, unit, batteries).map((step) => ({
+      ...step,
+      text: `${step.text} Then it goes in, before anything else.`,
+    })),
     ...(contacts
       ? reading({
           id: `unit/${unit}/plug`,
@@ -104,6 +124,8 @@ function unitSteps(
           limits,
         })
       : []),
+    ...otherPlugs(context, pulled, unit, later),
+    ...noDcSteps(context, pulled, unit, later),
     ...reading({
       id: `unit/${unit}/amps`,
       text: outdoors
@@ -113,29 +135,22 @@ function unitSteps(
       at: [outdoors ? port : { unit: from }],
       taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
       quantity: 'A',
+      range: chargeRange(setup, ampsOf(from, supply.part.spec.id)),
       figure: drawFigure(station, setup, { unit, supply: supply.part }, `${name}’s draw in receive`),
     }),
     ...reading({
       id: `unit/${unit}/volts`,
-      text: `Volts at the terminals of ${name}.`,
+      text: `Volts at ${portName(station, port)}${reachWords(station, port)}.`,
       where: portName(station, port),
       at: [port],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
       quantity: 'V',
       limits,
     }),
+    ...outputSteps(context, setup, unit),
     ...dropSteps(context, { part: `unit/${unit}`, setup }, [load]),
   ];
 }
-
-/** The cables that have been plugged in when all units have power. */
-export const pluggedIn = (context: Context): ReadonlySet<Cable> =>
-  new Set(
-    context.fed.flatMap(({ unit, cable }, k) => {
-      const waiting = new Set(context.fed.slice(k + 1).map((f) => f.unit));
-      return [cable, ...othersAt(context, unit, cable, waiting)];
-    }),
-  );
 
 /** The unit's other cables that go in with it: those to units that are in already. */
 const othersAt = ({ station, base }: Context, unit: string, feed: Cable, waiting: ReadonlySet<string>): Cable[] =>
@@ -150,15 +165,28 @@ function outdoorSteps(context: Context, fed: FedUnit, waiting: ReadonlySet<strin
   const indoors = otherEnd(fed.end);
   const { plus, minus, minV, maxV } = load.part.spec;
   const [name, setup, from] = [unitName(station, unit), setupWithout(context, waiting), unitOfPart(supply.part)];
-  const isIn = !isOutdoor(station, cable[indoors].unit);
-  const place = isIn ? ` at ${portName(station, cable[indoors])}` : '';
-  // A core's contact at the unit, and the one that it has indoors.
+  const socket = cable[indoors];
+  const isIn = !isOutdoor(station, socket.unit);
+  const place = isIn ? ` at ${portName(station, socket)}` : '';
+  // A core's contact at the unit, and the one that it meets indoors.
   const contact = (ref: string) => {
     const row = wiringOf(station, cable).find((one) => `${cable[fed.end].port}.${one[fed.end]}` === ref);
-    return row && `cable ${cable.id}.${indoors}.${row[indoors]}`;
+    return row && `${socket.unit}.${socket.port}.${row[indoors]}`;
   };
   const [live, back] = [contact(plus), contact(minus)];
+  const open = setupWithout(context, waiting, { pulled: [{ cable: cable.id, end: indoors }] });
   return [
+    ...(isIn && live && back
+      ? reading({
+          id: `unit/${unit}/volts`,
+          text: `Volts that are to go out to ${name}, at ${portName(station, socket)} before ${cable.number} goes in: ${contactName(station, live)} against ${contactName(station, back)}.`,
+          where: portName(station, socket),
+          at: [{ cable: cable.id, end: indoors }],
+          taking: { setup: open, probe: voltsAt(live, back) },
+          quantity: 'V',
+          limits: { minV, maxV },
+        })
+      : []),
     ...reading({
       id: `unit/${unit}/amps`,
       text: `Plug in ${cable.number}${place}; ${name} on: amperes out of ${unitName(station, from)}.`,
@@ -166,19 +194,9 @@ function outdoorSteps(context: Context, fed: FedUnit, waiting: ReadonlySet<strin
       at: [{ unit: from }],
       taking: { setup, probe: ampsOf(from, supply.part.spec.id) },
       quantity: 'A',
+      range: chargeRange(setup, ampsOf(from, supply.part.spec.id)),
       figure: drawFigure(station, setup, { unit, supply: supply.part }, `${name}’s draw in receive`),
     }),
-    ...(isIn && live && back
-      ? reading({
-          id: `unit/${unit}/volts`,
-          text: `Volts that go out to ${name} on ${cable.number}, read indoors.`,
-          where: portName(station, cable[indoors]),
-          at: [{ cable: cable.id, end: indoors }],
-          taking: { setup, probe: voltsAt(live, back) },
-          quantity: 'V',
-          limits: { minV, maxV },
-        })
-      : []),
   ];
 }
 
@@ -187,15 +205,60 @@ function leadsToBattery({ base }: Context, { a, b }: Cable): boolean {
   return batteries.some(({ part }) => [a.unit, b.unit].includes(unitOfPart(part)));
 }
 
-/** The battery at a unit that something else feeds too: plugged in before that, and read. */
-function batterySteps({ station }: Context, setup: Setup, unit: string, battery: Cable): DraftStep[] {
-  const port = battery.a.unit === unit ? battery.a : battery.b;
-  return reading({
-    id: `unit/${unit}/${battery.id}/volts`,
-    text: `Plug in ${battery.number}, the battery’s, before anything else: volts where it goes in.`,
-    where: portName(station, port),
-    at: [{ unit, port: port.port }],
-    taking: { setup, probe: voltsAt(nodeOfRole(station, port, 'live'), nodeOfRole(station, port, 'return')) },
-    quantity: 'V',
+/** What else brings power into a unit, a battery first: each plug read before it goes in. */
+function otherPlugs({ station }: Context, setup: Setup, unit: string, others: readonly Cable[]): DraftStep[] {
+  return others.flatMap((cable): DraftStep[] => {
+    if (classOf(station, cable) !== 'dc') return [];
+    const end = cable.a.unit === unit ? 'a' : 'b';
+    const text = `Plug of ${cable.number}, before it goes into ${portName(station, cable[end])}`;
+    return plugReading(station, setup, { cable, end }).map((step) => ({ ...step, text: `${text}: ${step.text}` }));
+  });
+}
+
+/** Of a converter: what comes out, before anything is plugged in there. */
+function outputSteps({ station, base }: Context, setup: Setup, unit: string): DraftStep[] {
+  const { circuit } = seenIn(setup);
+  const outputs = suppliesOf(circuit).filter(({ part }) => part.converter && unitOfPart(part) === unit);
+  return outputs.flatMap(({ part: { spec } }): DraftStep[] => {
+    const port = { unit, port: portOfRef(spec.plus) };
+    if (!isForTips(station, port)) return [];
+    const pulled = cablesAt(station, base.hookup, unit, port.port).map((cable) => ({
+      cable: cable.id,
+      end: cable.a.unit === unit && cable.a.port === port.port ? ('a' as const) : ('b' as const),
+    }));
+    const [red, black] = [contactName(station, `${unit}.${spec.plus}`), contactName(station, `${unit}.${spec.minus}`)];
+    return reading({
+      id: `unit/${unit}/${spec.id}/out`,
+      text: `Volts at ${portName(station, port)} with nothing in it: red tip on its ${red}, black on its ${black}.`,
+      where: portName(station, port),
+      at: [port],
+      taking: {
+        setup: { ...setup, pulled: [...setup.pulled, ...pulled] },
+        probe: voltsAt(`${unit}.${spec.plus}`, `${unit}.${spec.minus}`),
+      },
+      quantity: 'V',
+    });
+  });
+}
+
+/** On the radio's side of an injector there is no DC: read where something outdoors gets its power through the coax. */
+function noDcSteps(context: Context, setup: Setup, unit: string, others: readonly Cable[]): DraftStep[] {
+  const { station, fed } = context;
+  if (!fed.some((one) => isOutdoor(station, one.unit))) return [];
+  return others.flatMap((cable): DraftStep[] => {
+    if (classOf(station, cable) !== 'rf') return [];
+    const end = cable.a.unit === unit ? 'a' : 'b';
+    const out: Setup = { ...setup, pulled: [...setup.pulled, { cable: cable.id, end }] };
+    const [live, back] = [nodeOfRole(station, cable[end], 'live'), nodeOfRole(station, cable[end], 'return')];
+    const contacts = plugContacts(circuitOf(out), { cable: cable.id, end }, live, back);
+    if (!contacts || isOutdoor(station, cable[otherEnd(end)].unit)) return [];
+    return reading({
+      id: `unit/${unit}/${cable.id}/dc`,
+      text: `Plug of ${cable.number}, before it goes into ${portName(station, cable[end])}: ${contactName(station, live)} against ${contactName(station, back)}; the power for outdoors stays on its own side.`,
+      where: portName(station, cable[end]),
+      at: [{ cable: cable.id, end }],
+      taking: { setup: out, probe: voltsAt(...contacts) },
+      quantity: 'V',
+    });
   });
 }

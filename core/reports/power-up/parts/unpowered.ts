@@ -1,8 +1,9 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
 import { fusesOf, isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
 import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
-import { cablesAt, cablesIn, classOf, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, classOf, kindOf, portName } from '../../../station/parts.ts';
 import { rememberFew } from '../../../station/remember.ts';
+import { isReadyMade } from '../../make/is-ready-made.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { plugContacts } from '../joints.ts';
@@ -25,6 +26,7 @@ export function unpoweredPart(context: Context): DraftPart {
       ...earthStep(context),
       ...switchStep(context),
       ...context.station.cables.flatMap((cable) => leadSteps(context.station, onBench(setup), cable)),
+      ...shellStep(context),
       ...holderSteps(context, setup),
       ...feederSteps(context),
       ...restSteps(context),
@@ -42,8 +44,24 @@ function earthStep({ station, base }: Context): DraftStep[] {
 }
 
 function switchStep({ station, base }: Context): DraftStep[] {
-  const words = switchWords(station, base.hookup);
+  // A vehicle’s engine is no switch to set before its leads are on.
+  const units = station.units.filter(
+    (unit) => !kindOf(station, unit).elements.some((e) => e.type === 'supply' || e.type === 'battery'),
+  );
+  const words = switchWords({ ...station, units }, base.hookup);
   return words.length > 0 ? [doing({ id: 'switches', text: `Set every switch: ${words.join('; ')}.` })] : [];
+}
+
+/** Home-made plugs with small contacts. */
+function shellStep({ station, base }: Context): DraftStep[] {
+  const cables = cablesIn(station, base.hookup).filter(
+    (cable) =>
+      ['control', 'audio'].includes(classOf(station, cable)) &&
+      cable.status !== 'tested' &&
+      !isReadyMade(station, cable),
+  );
+  const text = `Home-made plugs of ${cables.map(({ number }) => number).join(', ')}, unplugged: each contact to the plug’s shell, and to its neighbours, as the wiring says and no more.`;
+  return cables.length > 0 ? [doing({ id: 'shells', text, at: cables.map(({ id }) => ({ cable: id })) })] : [];
 }
 
 /** What stands outdoors gives power whenever there is light or wind: it has no switch. */
@@ -70,7 +88,7 @@ function holderSteps({ station, base }: Context, setup: Setup): DraftStep[] {
     const probe: Probe = (seen) => ohmsBetween(a, b)({ ...seen, open: new Set([...seen.open, index]) });
     return reading({
       id: `holder/${seatId(part)}`,
-      text: `Pull the ${part.fuse.ratedAmps} A fuse: across its empty holder. Then put it back.`,
+      text: `Pull the ${part.fuse.ratedAmps} A fuse, and see that it says so: across its empty holder. Then put it back.`,
       where: fuseSeat(station, part),
       at: [place],
       taking: { setup, probe },
@@ -91,7 +109,7 @@ function railSteps(context: Context): DraftStep[] {
     // An ohmmeter across a battery or a panel in light reads nonsense, or is lost.
     const others = [...new Set(supplies.map((s) => unitOfPart(s.part)))].filter((other) => other !== unit);
     const othersOut =
-      others.length > 0 ? ` and the leads of ${others.map((other) => unitName(station, other)).join(', ')}` : '';
+      others.length > 0 ? ` and every lead of ${others.map((other) => unitName(station, other)).join(', ')}` : '';
     const cable = cablesAt(station, base.hookup, unit, portOfRef(part.spec.plus))[0];
     if (!cable) return [];
     const end = cable.a.unit === unit ? 'a' : 'b';
@@ -105,7 +123,7 @@ function railSteps(context: Context): DraftStep[] {
     if (!plug) return [];
     return reading({
       id: `rail/${unit}.${part.spec.id}`,
-      text: `All plugged in but ${cable.number} at ${unitName(station, unit)}${othersOut}: plus to minus at that plug. It may rise while capacitors charge; it must not be a short.`,
+      text: `All plugged in except ${cable.number} at ${unitName(station, unit)}${othersOut}: plus to minus at the plug of ${cable.number}. It may rise while capacitors charge; it must not be a short.`,
       where: portName(station, cable[end]),
       at: [{ cable: cable.id, end }],
       taking: { setup, probe: ohmsBetween(...plug) },
