@@ -15,11 +15,31 @@ const addPagePolicy: Plugin = {
   ],
 };
 
+/** Fonts of the first picture, by the start of their files' names. */
+const firstFonts = /^assets\/atkinson-hyperlegible-(next-latin-(400|600|700|ext-400)|mono-latin-400)-.*\.woff2$/;
+
+/** Text is laid out once, in its own fonts: these come with the page, not after its first layout has asked for them. */
+const preloadFonts: Plugin = {
+  name: 'preload-fonts',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_html, { bundle = {} }) =>
+      Object.keys(bundle)
+        .filter((file) => firstFonts.test(file))
+        .map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', as: 'font', type: 'font/woff2', crossorigin: true, href: `./${file}` },
+          injectTo: 'head',
+        })),
+  },
+};
+
 export default defineConfig({
   root: import.meta.dirname,
   // Relative addresses: the same build is served from the desktop shell and from any folder of a web server.
   base: './',
-  plugins: [react(), addPagePolicy],
+  plugins: [react(), addPagePolicy, preloadFonts],
   build: {
     outDir: '../dist/renderer',
     emptyOutDir: true,
