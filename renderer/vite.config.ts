@@ -35,6 +35,9 @@ const preloadFonts: Plugin = {
   },
 };
 
+/** Without what makes text of it, which waits until something is printed. */
+const reactFiles = /node_modules\/(react|react-dom|scheduler)\/(?!.*server)|app\/create-root\.ts$/;
+
 export default defineConfig({
   root: import.meta.dirname,
   // Relative addresses: the same build is served from the desktop shell and from any folder of a web server.
@@ -48,6 +51,8 @@ export default defineConfig({
     // An inlined file is a data: address, which the page policy refuses.
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 2000,
+    // React apart, and started where it is: two files are read at a time, and one stays when the other is a new version.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'react', test: reactFiles }] } } },
   },
   worker: { format: 'es' },
 });
