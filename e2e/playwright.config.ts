@@ -13,7 +13,7 @@ export default defineConfig({
   reporter: 'list',
   use: {
     viewport: { width: 1280, height: 800 },
-    // Nothing glides or pulses, which takes a tenth of all time to paint; journeys that are about it say so.
+    // Nothing glides or pulses, which takes long to paint; journeys that are about it ask for it.
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { executablePath: findChromium(), args: chromiumArgs },
   },
