@@ -70,6 +70,8 @@ class Context {
     this.pages = new Map();
     /** Ends when all pages that are asked for are there. */
     this.making = Promise.resolve();
+    /** Pages that were opened by others, which have not been told yet. */
+    this.popups = [];
   }
 
   newPage() {
@@ -85,6 +87,7 @@ class Context {
     const page = new Page(connection, targetId, sessionId);
     this.pages.set(targetId, page);
     page.once('close', () => this.pages.delete(targetId));
+    page.on('opening', () => this.tellOpeners());
     await page.prepare();
     return page;
   }
@@ -108,9 +111,17 @@ class Context {
     if (type !== 'page' || browserContextId !== this.id) return;
     await this.making;
     if (this.pages.has(targetId)) return;
+    this.popups.push(targetId);
+    this.tellOpeners();
+  }
+
+  /** That a page opens something and that it is there are told apart, in any order. */
+  tellOpeners() {
     const opener = [...this.pages.values()].find(({ openings }) => openings.length > 0);
-    if (!opener) throw new Error('electron stand-in: a page is there that nobody has opened');
-    opener.emit('popup', opener.openings.shift(), () => this.connection.send('Target.closeTarget', { targetId }));
+    if (!opener || this.popups.length === 0) return;
+    const [address, targetId] = [opener.openings.shift(), this.popups.shift()];
+    opener.emit('popup', address, () => this.connection.send('Target.closeTarget', { targetId }));
+    this.tellOpeners();
   }
 }
 

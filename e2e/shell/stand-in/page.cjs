@@ -2,7 +2,7 @@ const { EventEmitter } = require('node:events');
 
 /**
  * A page of the browser. Emits `popup` with the address that it opens and a function that closes what was opened,
- * `crash`, `close`, `load`, and the protocol's own events that `runtimeEvents` names.
+ * `crash`, `close`, `load`, `opening`, and the protocol's own events that `runtimeEvents` names.
  */
 class Page extends EventEmitter {
   constructor(connection, targetId, sessionId) {
@@ -35,7 +35,10 @@ class Page extends EventEmitter {
         if (frameId === this.targetId) this.address = url;
       },
       'Page.loadEventFired': () => this.emit('load'),
-      'Page.windowOpen': ({ url }) => this.openings.push(url),
+      'Page.windowOpen': ({ url }) => {
+        this.openings.push(url);
+        this.emit('opening');
+      },
       ended: () => {
         this.closed = true;
         this.emit('close');
