@@ -8,8 +8,6 @@ import type { ShellBrowser } from './shell-browser.ts';
 // Long enough for a machine that does much else.
 const launchLimitMs = 30_000;
 const standIn = path.join(import.meta.dirname, 'electron.cjs');
-// It speaks to the browser by WebSocket, which Node 20 has only where it is asked for.
-const forWebSocket = typeof WebSocket === 'undefined' ? ['--experimental-websocket'] : [];
 
 /** The built main process in Node, its windows in the browser. */
 export async function launchStandIn({ app, home, args = [] }: Launch, browser: ShellBrowser): Promise<Shell> {
@@ -17,7 +15,7 @@ export async function launchStandIn({ app, home, args = [] }: Launch, browser: S
   if (pages().length > 0)
     throw new Error('another stand-in has windows in this browser: theirs could not be told apart');
   const main = fork(mainFile(app), args, {
-    execArgv: [...forWebSocket, '--require', standIn],
+    execArgv: ['--require', standIn],
     stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
     env: { ...process.env, SHELL_CDP: address, SHELL_HOME: home },
   });

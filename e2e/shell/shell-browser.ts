@@ -24,9 +24,9 @@ export async function startShellBrowser(): Promise<ShellBrowser> {
     viewport: null,
   });
   const own = context.pages();
-  const [port, address] = readFileSync(path.join(profile, 'DevToolsActivePort'), 'utf8').split('\n');
+  const [port] = readFileSync(path.join(profile, 'DevToolsActivePort'), 'utf8').split('\n');
   return {
-    address: `ws://127.0.0.1:${port}${address}`,
+    address: `http://127.0.0.1:${port}`,
     context,
     pages: () => context.pages().filter((page) => !own.includes(page)),
     async close() {

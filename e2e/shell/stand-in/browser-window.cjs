@@ -59,7 +59,7 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
       await this.opened;
       if (this.world === undefined || this.page.isClosed()) return;
       const expression = `receiveFromShell(${JSON.stringify(message)})`;
-      const result = await this.page.send('Runtime.evaluate', { contextId: this.world, expression }).catch((error) => {
+      const result = await this.cdp.send('Runtime.evaluate', { contextId: this.world, expression }).catch((error) => {
         if (!this.page.isClosed()) throw error;
       });
       if (result?.exceptionDetails) throw new Error(result.exceptionDetails.exception.description);
@@ -100,13 +100,15 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
   async function openPage(window) {
     const context = await app.context;
     const page = await context.newPage();
-    Object.assign(window, { page, world: undefined });
+    const cdp = await context.newCDPSession(page);
+    Object.assign(window, { page, cdp, world: undefined });
     const { width = 800, height = 600 } = window.given;
-    await page.setSize(width, height);
+    await page.setViewportSize({ width, height });
     await session.applyPermissions(context);
-    if (window.given.webPreferences.preload) await runPreload(window, page);
-    page.answerRequest = (request) => answer(window, request);
-    page.on('popup', (address, close) => judgePopup(window, address, close));
+    await cdp.send('Page.enable');
+    if (window.given.webPreferences.preload) await runPreload(window, cdp);
+    await page.route('**/*', (route) => answer(window, route));
+    page.on('popup', (popup) => judgePopup(window, popup));
     page.on('crash', () => {
       if (window.page !== page) return;
       window.crashed = true;
@@ -119,32 +121,33 @@ function createBrowserWindow({ app, ipcMain, protocol, session }) {
     });
   }
 
-  async function runPreload(window, page) {
-    page.on('Runtime.executionContextCreated', ({ context }) => {
+  async function runPreload(window, cdp) {
+    cdp.on('Runtime.executionContextCreated', ({ context }) => {
       if (context.name === world) window.world = context.id;
     });
-    page.on('Runtime.bindingCalled', ({ name, payload }) => {
+    cdp.on('Runtime.bindingCalled', ({ name, payload }) => {
       if (name === 'sendToShell') void ipcMain.receive(window, JSON.parse(payload));
     });
-    await page.send('Runtime.enable');
+    await cdp.send('Runtime.enable');
     // The binding is only in the preload's world: the page itself has no way to the shell but the bridge.
-    await page.send('Runtime.addBinding', { name: 'sendToShell', executionContextName: world });
-    await page.send('Page.addScriptToEvaluateOnNewDocument', { source: `(${pageWorld})()` });
+    await cdp.send('Runtime.addBinding', { name: 'sendToShell', executionContextName: world });
+    await cdp.send('Page.addScriptToEvaluateOnNewDocument', { source: `(${pageWorld})()` });
     const code = JSON.stringify(fs.readFileSync(window.given.webPreferences.preload, 'utf8'));
     const source = `(${preloadWorld})(${code}, ${JSON.stringify({ platform: process.platform })})`;
-    await page.send('Page.addScriptToEvaluateOnNewDocument', { worldName: world, source });
+    await cdp.send('Page.addScriptToEvaluateOnNewDocument', { worldName: world, source });
   }
 
-  async function answer(window, request) {
-    const goesElsewhere = request.isNavigation && window.page.url() !== 'about:blank';
-    if (goesElsewhere && !window.webContents.mayNavigate(toShell(request.url))) return request.abort('Aborted');
-    if (!(await session.mayRequest(toShell(request.url)))) return request.abort('BlockedByClient');
-    return protocol.answer(request);
+  async function answer(window, route) {
+    const request = route.request();
+    const goesElsewhere = request.isNavigationRequest() && window.page.url() !== 'about:blank';
+    if (goesElsewhere && !window.webContents.mayNavigate(toShell(request.url()))) return route.abort('aborted');
+    if (!(await session.mayRequest(toShell(request.url())))) return route.abort('blockedbyclient');
+    return protocol.answer(route);
   }
 
-  async function judgePopup(window, address, close) {
-    const { action } = window.webContents.openHandler({ url: toShell(address) });
-    if (action === 'deny') await close();
+  async function judgePopup(window, popup) {
+    const { action } = window.webContents.openHandler({ url: toShell(popup.url()) });
+    if (action === 'deny') await popup.close();
   }
 
   return BrowserWindow;

@@ -19,16 +19,16 @@ function createProtocol(app) {
       handlers.set(scheme, handler);
     },
     /** Answers the requests of a page: the app's own by its handler, every other one not at all. */
-    async answer(request) {
-      const address = toShell(request.url);
+    async answer(route) {
+      const address = toShell(route.request().url());
       const { protocol, hostname } = new URL(address);
       // A page that is printed comes from a server of this machine; nothing further away is ever asked.
-      if (protocol === 'http:' && hostname === '127.0.0.1') return request.continue();
+      if (protocol === 'http:' && hostname === '127.0.0.1') return route.continue();
       const handler = handlers.get(protocol.slice(0, -1));
-      if (!handler) return request.abort('BlockedByClient');
+      if (!handler) return route.abort('blockedbyclient');
       const response = await handler(new Request(address));
       const body = Buffer.from(await response.arrayBuffer());
-      await request.fulfill({ status: response.status, headers: Object.fromEntries(response.headers), body });
+      await route.fulfill({ status: response.status, headers: Object.fromEntries(response.headers), body });
     },
   };
 }

@@ -30,7 +30,7 @@ class WebContents extends CoveredEmitter {
   }
   forcefullyCrashRenderer() {
     // The page that is to answer is the one that dies.
-    void this.window.page.send('Page.crash').catch(() => {});
+    void this.window.cdp.send('Page.crash').catch(() => {});
   }
   print(_options, done) {
     done(false, 'no printer on this machine');
@@ -40,8 +40,8 @@ class WebContents extends CoveredEmitter {
     return this.window.page.pdf({
       printBackground,
       preferCSSPageSize,
-      generateTaggedPDF,
-      generateDocumentOutline,
+      tagged: generateTaggedPDF,
+      outline: generateDocumentOutline,
     });
   }
 
