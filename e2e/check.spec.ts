@@ -1,5 +1,5 @@
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, stage, unit } from './drawing.ts';
+import { openFirstDraft, openScreen, stage, unit, withGliding } from './drawing.ts';
 import { mistakes } from './mistakes.ts';
 
 test.beforeEach(async ({ page, address }) => {
@@ -27,6 +27,7 @@ test('the mistakes of the first draft are listed, worst first, with what follows
 });
 
 test('a click shows the place: in view, selected, and with its reason', async ({ page }) => {
+  await withGliding(page);
   await page.getByRole('button', { name: 'Zoom in' }).click();
   await page.getByRole('button', { name: 'Zoom in' }).click();
   const finding = page.getByRole('article').filter({ hasText: 'A mono plug in a stereo jack' });

@@ -1,12 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from './browser.ts';
-import { layCable, openFile, openScreen, port, stage, takeFromShelf, unit, withoutGliding } from './drawing.ts';
+import { layCable, openFile, openScreen, port, stage, takeFromShelf, unit } from './drawing.ts';
 
 test('a station is drawn by hand, its missing mute line reported and laid, saved and opened again', async ({
   page,
   address,
 }, info) => {
-  await withoutGliding(page);
   await openScreen(page, address);
   await expect(page.getByRole('heading', { name: 'Draw your station' })).toBeVisible();
 

@@ -10,8 +10,8 @@ export async function openScreen(page: Page, address: string, theme: 'light' | '
   await page.goto(address);
 }
 
-/** What is fitted or tidied is where it belongs at once: a mouse that goes to a place finds it there. */
-export const withoutGliding = (page: Page) => page.emulateMedia({ reducedMotion: 'reduce' });
+/** What is fitted, tidied or shown glides to where it belongs, and what is pointed out pulses. */
+export const withGliding = (page: Page) => page.emulateMedia({ reducedMotion: 'no-preference' });
 
 export async function openFirstDraft(page: Page) {
   await page.getByRole('button', { name: 'The hut, first draft: find the mistakes' }).click();

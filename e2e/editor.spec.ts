@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { layCable, middleOf, openFirstDraft, openScreen, port, takeFromShelf, unit } from './drawing.ts';
+import { layCable, middleOf, openFirstDraft, openScreen, port, takeFromShelf, unit, withGliding } from './drawing.ts';
 import { saved } from './saved.ts';
 
 const details = (page: Page) => page.getByRole('complementary', { name: 'Details' });
@@ -145,6 +145,7 @@ test('notes and zones are drawn, sized, named and removed', async ({ page, addre
 });
 
 test('units are put in line, locked, turned round and tidied; a locked one stays', async ({ page, address }, info) => {
+  await withGliding(page);
   await openScreen(page, address);
   await openFirstDraft(page);
   const first = await saved(page, info.outputPath('a.station.json'));

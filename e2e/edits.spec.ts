@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Page, TestInfo } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFile, openScreen, unit, withoutGliding } from './drawing.ts';
+import { openFile, openScreen, unit } from './drawing.ts';
 import { RandomEdits } from './random-edits.ts';
 
 const editCount = 100;
@@ -16,7 +16,6 @@ test('a hundred random edits are undone to the very file that was there, and don
 }, info) => {
   // A hundred edits and two hundred steps: on a machine that is five times slower longer than any other journey.
   test.slow();
-  await withoutGliding(page);
   await openScreen(page, address);
   await openFile(page, sample);
   await expect(unit(page, 'Transmitter')).toBeVisible();

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openScreen, port, stage, unit, withoutGliding } from './drawing.ts';
+import { openScreen, port, stage, unit } from './drawing.ts';
 import { Gestures } from './gestures.ts';
 import { Keys } from './keys.ts';
 import { saved } from './saved.ts';
@@ -101,7 +101,6 @@ test('the whole hut is drawn from an empty sheet in few gestures, and nothing is
   page,
   address,
 }, info) => {
-  await withoutGliding(page);
   await openScreen(page, address);
   await expect(page.getByRole('heading', { name: 'Draw your station' })).toBeVisible();
   const hand = new Gestures(page);

@@ -13,6 +13,8 @@ export default defineConfig({
   reporter: 'list',
   use: {
     viewport: { width: 1280, height: 800 },
+    // Nothing glides or pulses, which takes long to paint; journeys that are about it ask for it.
+    contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { executablePath: findChromium(), args: chromiumArgs },
   },
 });

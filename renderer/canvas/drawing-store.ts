@@ -6,7 +6,7 @@ import { cardsOf, layoutOf, type Positions } from './layout.ts';
 import { type Guide, guidesOf, type Pull, pullOf } from './paper/guides.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
-import { keptRoutes, type Layout } from './routing/kept-routes.ts';
+import { keptLines, keptRoutes, type Layout } from './routing/kept-routes.ts';
 import { routeCables } from './routing/route.ts';
 import { simpleWay } from './routing/simple-way.ts';
 
@@ -87,6 +87,8 @@ export const endDrag = () => setState({ moved: nowhere, resized: new Map(), guid
 /** Up to so many cables all are routed anew after an edit: each then has the best lane there is. */
 const fewCables = 50;
 let last: Layout = { cards: [], requests: [] };
+/** How documents were drawn: what undo and redo bring back is there at once, and as it was. */
+const drawn = new WeakMap<Station, Pick<DrawingState, 'routes' | 'hops'>>();
 /** Cables that go in a hurry while a drag lasts: its end routes them with care, and where they are few all others, too. */
 const hurried = new Set<string>();
 
@@ -99,13 +101,25 @@ export function routeStation(station: Station, moved: Positions) {
   const kept = keptRoutes(last, layout, before.routes);
   const unchanged = kept.size === layout.requests.length && before.routes.size === kept.size;
   last = layout;
-  if (unchanged && (dragging || hurried.size === 0)) return;
+  if (unchanged && dragging) return;
+  const known = dragging ? undefined : drawn.get(station);
+  if (known) {
+    hurried.clear();
+    return setState(known);
+  }
+  if (unchanged && hurried.size === 0) {
+    drawn.set(station, { routes: before.routes, hops: before.hops });
+    return;
+  }
   const staying = new Map([...kept].filter(([id]) => dragging || !hurried.has(id)));
   if (dragging) for (const { id } of layout.requests) if (!kept.has(id)) hurried.add(id);
   if (!dragging) hurried.clear();
   const all = !dragging && layout.requests.length <= fewCables;
-  const routes = routeCables(layout.cards, layout.requests, all ? undefined : staying, dragging);
-  setState({ routes, hops: keptHops(before.hops, findHops(routes)) });
+  const found = routeCables(layout.cards, layout.requests, all ? undefined : staying, dragging);
+  const routes = keptLines(before.routes, found);
+  const hops = keptHops(before.hops, findHops(routes));
+  if (!dragging) drawn.set(station, { routes, hops });
+  setState({ routes, hops });
 }
 
 /** In a large drawing even a quick search would hold up the mouse: a dragged unit's cables follow over all that is there. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { keptRoutes, type Layout } from '../../renderer/canvas/routing/kept-routes.ts';
+import { keptLines, keptRoutes, type Layout } from '../../renderer/canvas/routing/kept-routes.ts';
 import type { RouteRequest } from '../../renderer/canvas/routing/route.ts';
 
 const card = (x: number, y: number) => ({ x, y, width: 100, height: 100 });
@@ -32,4 +32,13 @@ test('a cable with an end elsewhere, and a new one, are routed', () => {
 test('a card put on a cable makes it give way', () => {
   const cards = [...before.cards, { x: 160, y: 50, width: 60, height: 60 }];
   expect([...keptRoutes(before, { ...before, cards }, routes).keys()]).toEqual(['D1']);
+});
+
+test('a cable that goes where it went keeps its line, the same object, and another one gets its new line', () => {
+  const found = new Map(
+    [...routes].map(([id, [p, q]]) => [id, id === 'D1' ? [{ ...p! }, { ...q! }] : [p!, { ...q!, x: 310 }]]),
+  );
+  const lines = keptLines(routes, found);
+  expect(lines.get('D1')).toBe(routes.get('D1'));
+  expect(lines.get('D2')).toBe(found.get('D2'));
 });

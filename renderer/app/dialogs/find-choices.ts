@@ -10,14 +10,9 @@ import { namedActions } from '../editing/commands.ts';
 
 const most = 60;
 
-/**
- * Units, ports, cables, findings and actions that have every word of the text, and units of the shelf to set down.
- * Everything there is for an empty text.
- */
-export const findChoices = (station: Station, results: Results, text: string): readonly Choice[] =>
-  allChoices(station, results)
-    .filter(({ what, label }) => hasWords(`${what} ${label}`, text))
-    .slice(0, most);
+/** Those of the choices that have every word of the text; the first of all for an empty text. */
+export const findChoices = (all: readonly Choice[], text: string): readonly Choice[] =>
+  all.filter(({ what, label }) => hasWords(`${what} ${label}`, text)).slice(0, most);
 
 const placeChoice = (key: string, what: string, label: string, places: readonly Place[]): Choice => ({
   key: `${what} ${key}`,
@@ -29,7 +24,8 @@ const placeChoice = (key: string, what: string, label: string, places: readonly 
   },
 });
 
-function allChoices(station: Station, results: Results): Choice[] {
+/** Units, cables, findings, actions and ports, and units of the shelf to set down. */
+export function allChoices(station: Station, results: Results): Choice[] {
   const units = station.units.map(({ id, name }) => placeChoice(id, 'unit', name, [{ unit: id }]));
   const cables = station.cables.map(({ id, number, a, b }) => {
     const label = `${number}, ${portName(station, a)} to ${portName(station, b)}`;

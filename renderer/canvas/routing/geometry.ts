@@ -44,6 +44,9 @@ const isBetween = (a: Point, b: Point, c: Point): boolean =>
   (a.x === b.x && b.x === c.x && (b.y - a.y) * (c.y - b.y) > 0) ||
   (a.y === b.y && b.y === c.y && (b.x - a.x) * (c.x - b.x) > 0);
 
+export const isSameLine = (one: readonly Point[], other: readonly Point[]): boolean =>
+  one.length === other.length && one.every(({ x, y }, i) => x === other[i]?.x && y === other[i]?.y);
+
 /** Length of an orthogonal line. */
 export const lengthOf = (points: readonly Point[]): number =>
   points.reduce((sum, p, i) => {

@@ -1,46 +1,53 @@
 /** A queue of numbers that gives the one of least cost first. */
 export class CostQueue {
-  private readonly items: number[] = [];
-  private readonly costs: number[] = [];
-
-  get size(): number {
-    return this.items.length;
-  }
+  size = 0;
+  // Of one kind of number each, and never shorter than before: the queue is what a search spends its time in.
+  private items = new Int32Array(1024);
+  private costs = new Float64Array(1024);
 
   clear() {
-    this.items.length = 0;
-    this.costs.length = 0;
+    this.size = 0;
   }
 
   push(item: number, cost: number) {
+    if (this.size === this.items.length) this.grow();
     const { items, costs } = this;
-    let at = items.length;
-    items.push(item);
-    costs.push(cost);
+    let at = this.size++;
     while (at > 0) {
       const parent = (at - 1) >> 1;
-      if ((costs[parent] ?? 0) <= cost) break;
-      this.copy(parent, at);
+      const parentCost = costs[parent] as number;
+      if (parentCost <= cost) break;
+      items[at] = items[parent] as number;
+      costs[at] = parentCost;
       at = parent;
     }
     items[at] = item;
     costs[at] = cost;
   }
 
+  /** -1 where there is none. */
   pop(): number {
+    if (this.size === 0) return -1;
     const { items, costs } = this;
-    const least = items[0] ?? -1;
-    const item = items.pop() ?? -1;
-    const cost = costs.pop() ?? 0;
-    const size = items.length;
-    if (size === 0) return least;
+    const least = items[0] as number;
+    const size = --this.size;
+    const item = items[size] as number;
+    const cost = costs[size] as number;
     let at = 0;
     for (;;) {
       let child = at * 2 + 1;
       if (child >= size) break;
-      if (child + 1 < size && (costs[child + 1] ?? 0) < (costs[child] ?? 0)) child++;
-      if ((costs[child] ?? 0) >= cost) break;
-      this.copy(child, at);
+      let childCost = costs[child] as number;
+      if (child + 1 < size) {
+        const otherCost = costs[child + 1] as number;
+        if (otherCost < childCost) {
+          child++;
+          childCost = otherCost;
+        }
+      }
+      if (childCost >= cost) break;
+      items[at] = items[child] as number;
+      costs[at] = childCost;
       at = child;
     }
     items[at] = item;
@@ -48,8 +55,11 @@ export class CostQueue {
     return least;
   }
 
-  private copy(from: number, to: number) {
-    this.items[to] = this.items[from] ?? -1;
-    this.costs[to] = this.costs[from] ?? 0;
+  private grow() {
+    const { items, costs } = this;
+    this.items = new Int32Array(items.length * 2);
+    this.costs = new Float64Array(costs.length * 2);
+    this.items.set(items);
+    this.costs.set(costs);
   }
 }

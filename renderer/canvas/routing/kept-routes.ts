@@ -1,4 +1,4 @@
-import type { Point, Rect } from './geometry.ts';
+import { isSameLine, type Point, type Rect } from './geometry.ts';
 import type { RouteRequest } from './route.ts';
 
 /** All cards and cables of a drawing, as the router gets them. */
@@ -29,6 +29,16 @@ export function keptRoutes(
     if (!newCards.some((card) => crosses(route, card))) kept.set(request.id, route);
   }
   return kept;
+}
+
+/** The new routes, and of cables that go where they went the old ones: then nothing of them is drawn anew. */
+export function keptLines(before: ReadonlyMap<string, Point[]>, after: ReadonlyMap<string, Point[]>) {
+  return new Map(
+    [...after].map(([id, route]) => {
+      const old = before.get(id);
+      return [id, old && isSameLine(old, route) ? old : route];
+    }),
+  );
 }
 
 const textOf = ({ x, y, width, height }: Rect): string => `${x} ${y} ${width} ${height}`;

@@ -1,5 +1,5 @@
 import { flagHeight, flagSpots, flagWidth } from '../cables/flags.ts';
-import { cornersOf, lengthOf, type Point, type Rect } from './geometry.ts';
+import { cornersOf, isSameLine, lengthOf, type Point, type Rect } from './geometry.ts';
 import { buildGrid, fillRect, type Grid, indexOfLine } from './grid.ts';
 import { Search } from './search.ts';
 import { simpleWay } from './simple-way.ts';
@@ -36,12 +36,17 @@ export function routeCables(
   const routes = new Map<string, Point[]>();
   for (const cable of cables) routes.set(cable.id, kept.get(cable.id) ?? stubsOnly(grid, cable));
   for (const cable of cables) mark(grid, routes.get(cable.id) ?? [], cable.number, 1);
+  // The cable that found another way last: once it is its turn again, and none has since, all would find what they have.
+  let lastChanged: RouteRequest | null = null;
   for (let round = 0; round < (hurried ? 1 : roundsFor(order.length)); round++) {
     for (const cable of order) {
-      mark(grid, routes.get(cable.id) ?? [], cable.number, -1);
+      if (lastChanged === cable) return routes;
+      const old = routes.get(cable.id) ?? [];
+      mark(grid, old, cable.number, -1);
       const route = routeOne(grid, search, cable);
       routes.set(cable.id, route);
       mark(grid, route, cable.number, 1);
+      if (!isSameLine(old, route)) lastChanged = cable;
     }
   }
   return routes;

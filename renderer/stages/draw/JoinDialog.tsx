@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import {
   findNewPartners,
   findPartners,
@@ -20,24 +21,20 @@ import { type Choice, ChoiceDialog, hasWords } from '../../widgets/ChoiceDialog.
 export function JoinDialog() {
   const from = useLaying((s) => s.from);
   const asked = useLaying((s) => s.asked);
+  return from && asked && <Open key={`${from.unit}.${from.port}`} from={from} at={asked.at} />;
+}
+
+function Open({ from, at }: { from: PortRef; at: Point | null }) {
   const moving = useLaying((s) => s.moved !== null);
   const station = useStation();
-  if (!from || !asked) return null;
-  const choices = (text: string) => {
-    const ports = portChoices(station, from, moving);
-    const units = moving ? [] : unitChoices(station, from, asked.at);
-    const good = ports.filter((c) => !c.dim);
-    const rest = ports.filter((c) => c.dim);
-    const all = asked.at ? [...units, ...good, ...rest] : [...good, ...units, ...rest];
-    return all.filter(({ what, label }) => hasWords(`${what} ${label}`, text)).slice(0, most);
-  };
+  // Once, not for every letter that is typed.
+  const all = useMemo(() => allChoices(station, from, moving, at), [station, from, moving, at]);
   return (
     <ChoiceDialog
-      key={`${from.unit}.${from.port}`}
       title={`Join ${portName(station, from)} to`}
       fieldLabel={`Join ${portName(station, from)} to`}
       placeholder={`Join ${portName(station, from)} to…`}
-      choicesFor={choices}
+      choicesFor={(text) => all.filter(({ what, label }) => hasWords(`${what} ${label}`, text)).slice(0, most)}
       noneText="Nothing to join it to has these words."
       onClose={giveUp}
     />
@@ -49,6 +46,14 @@ const most = 60;
 const proposed = 12;
 
 const words = { mates: 'fits', adapter: 'by an adapter', misfit: 'should not', none: 'does not fit' };
+
+function allChoices(station: Station, from: PortRef, moving: boolean, at: Point | null): Choice[] {
+  const ports = portChoices(station, from, moving);
+  const units = moving ? [] : unitChoices(station, from, at);
+  const good = ports.filter((c) => !c.dim);
+  const rest = ports.filter((c) => c.dim);
+  return at ? [...units, ...good, ...rest] : [...good, ...units, ...rest];
+}
 
 function portChoices(station: Station, from: PortRef, moving: boolean): Choice[] {
   return findPartners(station, from).map(({ ref, verdict, taken }, i) => {
