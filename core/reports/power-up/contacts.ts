@@ -26,11 +26,14 @@ export const reachable = remember(
 /** What a contact is called, by its node: `centre`. */
 export const contactName = (station: Station, node: string): string => reachable(station).get(node)?.name ?? 'contact';
 
-/** Whether a meter's tips belong into a port: not where one slip joins a computer's 5 V to its data. */
-export const isForTips = (station: Station, port: PortRef): boolean => portOf(station, port).port.class !== 'data';
+/** Whether a meter's tips belong into a port: not into a USB socket, where one slip joins 5 V to what is beside it. */
+export function isForTips(station: Station, ref: PortRef): boolean {
+  const { port, connector } = portOf(station, ref);
+  return port.class !== 'data' && !connector.family.startsWith('usb');
+}
 
-/** The node of a port's live contact or of its return; of one that it has not the name is of no node. */
-export function nodeOfRole(station: Station, port: PortRef, role: 'live' | 'return'): string {
+/** The node of a port's contact by what it is for; of one that it has not the name is of no node. */
+export function nodeOfRole(station: Station, port: PortRef, role: 'live' | 'second' | 'return'): string {
   const contact = portOf(station, port).connector.contacts.find((c) => c.role === role);
   return `${port.unit}.${port.port}.${contact?.id}`;
 }

@@ -40,7 +40,7 @@ export interface Context {
 
 /**
  * Looks up what the sheet starts from, for one hook-up (its id) where it is asked for; null where the station has no
- * hook-up with a supply.
+ * hook-up with a supply or a transmitter.
  */
 export function contextOf(facts: Survey, asked: string | null): Context | null {
   const chosen = facts.hookups.find(({ hookup }) => hookup.id === asked);
@@ -50,7 +50,8 @@ export function contextOf(facts: Survey, asked: string | null): Context | null {
   const base = chosen ?? dummy ?? facts.hookups[0];
   if (!base) return null;
   const supplies = suppliesInUse(facts.station, base);
-  if (supplies.length === 0) return null;
+  // A radio with its battery inside sends all the same.
+  if (supplies.length === 0 && base.trial.circuit.rf.sources.length === 0) return null;
   const readable = supplies.filter(({ part }) =>
     isForTips(facts.station, { unit: unitOfPart(part), port: portOfRef(part.spec.plus) }),
   );

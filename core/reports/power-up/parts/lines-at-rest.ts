@@ -22,18 +22,22 @@ export function restSteps(context: Context): DraftStep[] {
       );
     });
     if (!fedEnd || portOf(station, cable[fedEnd]).port.class !== 'control') return [];
-    const name = (role: 'live' | 'return') => nodeOfRole(station, cable[fedEnd], role);
     const setup = setupWithout(context, new Set(), { powered: false, pulled: [{ cable: cable.id, end: fedEnd }] });
-    const plug = plugContacts(circuitOf(setup), { cable: cable.id, end: fedEnd }, name('live'), name('return'));
-    if (!plug) return [];
-    return reading({
-      id: `line/${cable.id}/ohms`,
-      text: `${cable.number} out of ${portName(station, cable[fedEnd])}, nobody at a control: ${contactName(station, name('live'))} to ${contactName(station, name('return'))} of its plug, towards ${portName(station, cable[otherEnd(fedEnd)])}.`,
-      where: portName(station, cable[fedEnd]),
-      at: [{ cable: cable.id, end: fedEnd }],
-      taking: { setup, probe: ohmsBetween(...plug) },
-      quantity: 'ohm',
-      openFrom: lineOhms,
+    const back = nodeOfRole(station, cable[fedEnd], 'return');
+    // A paddle has two levers.
+    return (['live', 'second'] as const).flatMap((role): DraftStep[] => {
+      const live = nodeOfRole(station, cable[fedEnd], role);
+      const plug = plugContacts(circuitOf(setup), { cable: cable.id, end: fedEnd }, live, back);
+      if (!plug) return [];
+      return reading({
+        id: `line/${cable.id}/${role === 'live' ? 'ohms' : 'second'}`,
+        text: `${cable.number} out of ${portName(station, cable[fedEnd])}, nobody at a control: ${contactName(station, live)} to ${contactName(station, back)} of its plug, towards ${portName(station, cable[otherEnd(fedEnd)])}.`,
+        where: portName(station, cable[fedEnd]),
+        at: [{ cable: cable.id, end: fedEnd }],
+        taking: { setup, probe: ohmsBetween(...plug) },
+        quantity: 'ohm',
+        openFrom: lineOhms,
+      });
     });
   });
 }

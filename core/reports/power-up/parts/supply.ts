@@ -1,5 +1,5 @@
 import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, classOf, portName } from '../../../station/parts.ts';
+import { cablesIn, classOf, kindOf, portName, unitOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
@@ -24,7 +24,7 @@ export function supplyPart(context: Context): DraftPart {
       id: `supply/${unit}.${id}/volts`,
       text: isOutdoor(station, unit)
         ? `${name} in full light, nothing plugged into it: volts.`
-        : `${name}${part.battery ? '' : ' on'}${settingWords(context, unit)}, nothing on it: volts, red tip on its ${contactName(station, `${unit}.${plus}`)}.`,
+        : `${name}${kindOf(station, unitOf(station, unit)).mains ? ' on' : ''}${settingWords(context, unit)}, nothing on it: volts, red tip on its ${contactName(station, `${unit}.${plus}`)}.`,
       where: portName(station, { unit, port: portOfRef(plus) }),
       at: [{ unit, port: portOfRef(plus) }],
       taking: { setup, probe: voltsAt(`${unit}.${plus}`, `${unit}.${minus}`) },
@@ -125,10 +125,10 @@ function nearestFirst({ supplies }: Context, cables: readonly Cable[]): { cable:
   return order;
 }
 
-/** Not of a battery: what a beginner has for it is a meter across its poles. */
+/** Of what has a meter of its own: a beginner has only one across the poles of a battery, and a panel is outdoors. */
 function idleAmps({ station }: Context, setup: Setup, part: Context['supplies'][number]['part']): DraftStep[] {
-  if (part.sinks) return [];
   const unit = unitOfPart(part);
+  if (!kindOf(station, unitOf(station, unit)).mains) return [];
   const port = portOfRef(part.spec.plus);
   return reading({
     id: `outlet/${unit}.${part.spec.id}/amps`,

@@ -38,7 +38,9 @@ function lineStep({ station, base, fed }: Context): DraftStep[] {
       !takes.has(cable.a.unit) && !takes.has(cable.b.unit) && !['dc', 'earth'].includes(classOf(station, cable)),
   );
   const text = `Plug in what takes no power of its own: ${cables.map(({ number }) => number).join(', ')}.`;
-  return cables.length > 0 ? [doing({ id: 'unit/line', text, at: cables.map(({ id }) => ({ cable: id })) })] : [];
+  return fed.length > 0 && cables.length > 0
+    ? [doing({ id: 'unit/line', text, at: cables.map(({ id }) => ({ cable: id })) })]
+    : [];
 }
 
 const stepsOf = (context: Context, fed: FedUnit, waiting: ReadonlySet<string>): DraftStep[] =>
@@ -201,7 +203,7 @@ function outdoorSteps(context: Context, fed: FedUnit, waiting: ReadonlySet<strin
 }
 
 function leadsToBattery({ base }: Context, { a, b }: Cable): boolean {
-  const batteries = suppliesOf(base.trial.circuit).filter(({ part }) => part.battery);
+  const batteries = suppliesOf(base.trial.circuit).filter(({ part }) => part.sinks);
   return batteries.some(({ part }) => [a.unit, b.unit].includes(unitOfPart(part)));
 }
 
@@ -216,12 +218,15 @@ function otherPlugs({ station }: Context, setup: Setup, unit: string, others: re
 }
 
 /** Of a converter: what comes out, before anything is plugged in there. */
-function outputSteps({ station, base }: Context, setup: Setup, unit: string): DraftStep[] {
+function outputSteps(context: Context, setup: Setup, unit: string): DraftStep[] {
+  const { station, base } = context;
   const { circuit } = seenIn(setup);
   const outputs = suppliesOf(circuit).filter(({ part }) => part.converter && unitOfPart(part) === unit);
   return outputs.flatMap(({ part: { spec } }): DraftStep[] => {
     const port = { unit, port: portOfRef(spec.plus) };
-    if (!isForTips(station, port)) return [];
+    const hasBattery = cablesAt(station, base.hookup, unit, port.port).some((cable) => leadsToBattery(context, cable));
+    // A charge controller without its battery, and the panel on it, may burn.
+    if (!isForTips(station, port) || hasBattery) return [];
     const pulled = cablesAt(station, base.hookup, unit, port.port).map((cable) => ({
       cable: cable.id,
       end: cable.a.unit === unit && cable.a.port === port.port ? ('a' as const) : ('b' as const),
