@@ -41,8 +41,9 @@ export async function launchStandIn({ app, home, args = [] }: Launch, browser: S
   }
 }
 
+/** A page that dies meanwhile is closed all the same, and later. */
 async function isGone(page: Page): Promise<void> {
-  if (!page.isClosed()) await page.waitForEvent('close');
+  if (!page.isClosed()) await new Promise((resolve) => page.once('close', resolve));
 }
 
 function mainFile(app: string): string {
