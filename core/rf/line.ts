@@ -1,10 +1,10 @@
-import { add, type Complex, complex, divide, exp, magnitude, multiply, tanh } from '../quantity/complex.ts';
-import { isOpenEnd, openEnd, reflectionCoefficient, swrOfReflection } from './reflection.ts';
+import { add, type Complex, complex, divide, magnitude, multiply, tanh } from '../quantity/complex.ts';
+import { isOpenEnd, openEnd } from './reflection.ts';
 
 /** A length of line at one frequency with what hangs on its far end. */
 export interface Line {
-  /** Ohms. A complex one has to belong to the loss, as `lossyZ0` has it: any other makes the line a source of power. */
-  readonly z0: number | Complex;
+  /** Ohms. */
+  readonly z0: number;
   readonly velocityFactor: number;
   /** Matched attenuation at this frequency. */
   readonly lossDbPer100m: number;
@@ -33,17 +33,8 @@ export const propagation = (line: Line, fromLoadM: number = line.lengthM): Compl
 });
 
 /**
- * The complex Z0 in ohms of a line whose conductors make all of its loss, as in cables on HF: Z0 (1 - jα/β), from the
- * nominal Z0 and Z0 = γ / jωC. Not for 0 Hz.
- */
-export function lossyZ0(line: Omit<Line, 'z0' | 'load'> & { readonly z0: number }): Complex {
-  const { re, im } = propagation({ ...line, load: openEnd }, 1);
-  return { re: line.z0, im: (-line.z0 * re) / im };
-}
-
-/**
- * Impedance in ohms that the near end shows: Z0 (ZL + Z0 tanh γl) / (Z0 + ZL tanh γl), for a lossy line and a complex
- * Z0 too, in travelling waves (ARRL Antenna Book, 20th edition, page 24-12). A line of no length shows its load;
+ * Impedance in ohms that the near end shows: Z0 (ZL + Z0 tanh γl) / (Z0 + ZL tanh γl), for a lossy line
+ * too, in travelling waves (ARRL Antenna Book, 20th edition, page 24-12). A line of no length shows its load;
  * `openEnd` comes back where nothing could flow.
  *
  *     // a quarter wave of 50 Ω line turns 25 Ω into 100 Ω
@@ -58,15 +49,3 @@ export function inputImpedance(line: Line): Complex {
   const below = add(z0, multiply(line.load, t));
   return magnitude(below) === 0 ? openEnd : multiply(z0, divide(add(line.load, multiply(z0, t)), below));
 }
-
-/** Reflection coefficient, in the line's own Z0, at a place that many metres before the load: ΓL e^(-2γd). */
-export function reflectionAlong(line: Line, fromLoadM: number): Complex {
-  const { re, im } = propagation(line, fromLoadM);
-  return multiply(reflectionCoefficient(line.load, line.z0), exp({ re: -2 * re, im: -2 * im }));
-}
-
-/** SWR at a place that many metres before the load: the line's loss makes it fall towards the source. */
-export const swrAlong = (line: Line, fromLoadM: number): number =>
-  swrOfReflection(
-    magnitude(reflectionCoefficient(line.load, line.z0)) * Math.exp(-2 * propagation(line, fromLoadM).re),
-  );

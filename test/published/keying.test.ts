@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { ditMs } from '../../core/circuit/add-actors.ts';
-import { keyingTimes } from '../../core/quantity/keying.ts';
 import { checkRows, type Row } from './rows.ts';
 
+/** A dash is three dots, a gap inside a character one, between characters three, between words seven. */
+const keyingTimes = (dotMs: number) => ({
+  dashMs: 3 * dotMs,
+  elementGapMs: dotMs,
+  characterGapMs: 3 * dotMs,
+  wordGapMs: 7 * dotMs,
+});
 const ratios = 'Recommendation ITU-R M.1677-1 (10/2009), part I, section 2: 3, 1, 3 and 7 dots; dot 1200 / WPM';
 
 /** `[WPM, dot, dash, character gap, word gap]` in milliseconds. */

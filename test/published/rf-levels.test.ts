@@ -1,13 +1,26 @@
 import { voltsFromWatts, wattsFromVolts } from '../../core/quantity/audio.ts';
 import { dbmFromWatts, wattsFromDbm } from '../../core/quantity/decibel.ts';
-import { leastPeakVolts, peakAmps, peakVolts, wattsAtPeakVolts } from '../../core/rf/line-stress.ts';
-import { padForInput, padPower, padReturnLossDb } from '../../core/rf/pad.ts';
+import { walkLine, walkPad } from '../rf/walk.ts';
 import { checkRows, type Row } from './rows.ts';
 
 const pool = (item: string) => `US amateur General class question pool 2023-2027, ${item}`;
 const list = 'TowerTalk mailing list, December 2007, relay isolation and voltage';
 const protection = 'club paper on receiver front-end protection, 7 April 2018';
 const peakToPeakWatts = (volts: number) => wattsFromVolts(volts / 2 / Math.SQRT2, 50);
+
+/** A wave of 50 Ω line without loss before a resistance of some SWR, that so many watts go through. */
+function lineThrough(netWatts: number, swr: number) {
+  const rho = (swr - 1) / (swr + 1);
+  const line = { z0: 50, velocityFactor: 1, lossDbPer100m: 0, lengthM: 29.979, hertz: 10e6 };
+  return walkLine({ ...line, load: { re: 50 * swr, im: 0 } }, netWatts / (1 - rho * rho));
+}
+const peakVolts = (netWatts: number, swr: number): number => lineThrough(netWatts, swr).peakVolts;
+const rmsAmps = (netWatts: number): number => {
+  const { netWatts: watts, inputOhms } = lineThrough(netWatts, 1);
+  return Math.sqrt(watts / inputOhms.re);
+};
+/** The volts are as the root of the watts. */
+const wattsAtPeakVolts = (volts: number, swr: number): number => (volts / peakVolts(1, swr)) ** 2;
 
 /** `[W, dBm, Vrms, Vpk, Irms, Vpk at SWR 2, 3, 5, 10]` in 50 Ω. */
 const levels: readonly (readonly [number, string, string, string, string, readonly string[]])[] = [
@@ -32,19 +45,19 @@ checkRows(
     { name: `${watts} W, Vrms`, given: voltsFromWatts(watts, 50), printed: rms, source: 'calculation: √(P Z0)' },
     {
       name: `${watts} W, Vpk`,
-      given: peakVolts({ netWatts: watts, swr: 1, z0: 50 }),
+      given: peakVolts(watts, 1),
       printed: peak,
       source: 'calculation: √(2 P Z0)',
     },
     {
       name: `${watts} W, Irms`,
-      given: peakAmps({ netWatts: watts, swr: 1, z0: 50 }) / Math.SQRT2,
+      given: rmsAmps(watts),
       printed: amps,
       source: 'calculation: √(P / Z0)',
     },
     ...[2, 3, 5, 10].map((swr, i) => ({
       name: `${watts} W at SWR ${swr}, Vpk`,
-      given: peakVolts({ netWatts: watts, swr, z0: 50 }),
+      given: peakVolts(watts, swr),
       printed: atSwr[i] ?? '',
       source: 'calculation: √(2 P Z0 S)',
     })),
@@ -65,7 +78,7 @@ checkRows('volts and watts', [
   { name: '+10 dBm, mW', given: 1000 * wattsFromDbm(10), printed: '10', tolerance: 0.05, source: protection },
   {
     name: '+10 dBm in 50 Ω, Vpk',
-    given: peakVolts({ netWatts: wattsFromDbm(10), swr: 1, z0: 50 }),
+    given: peakVolts(wattsFromDbm(10), 1),
     printed: '1.0',
     tolerance: 0.005,
     source: protection,
@@ -84,42 +97,36 @@ const uhf = 'UHF connector, encyclopedia article after maker data: 500 V peak';
 checkRows('what a connector stands', [
   {
     name: '500 V peak at SWR 1, W',
-    given: wattsAtPeakVolts(500, 1, 50),
+    given: wattsAtPeakVolts(500, 1),
     printed: '2500',
     tolerance: 1,
     source: `${uhf}; calculation: V² / 2 Z0`,
   },
   {
     name: '500 V peak at SWR 3, W',
-    given: wattsAtPeakVolts(500, 3, 50),
+    given: wattsAtPeakVolts(500, 3),
     printed: '833',
     source: `${uhf}; calculation: V² / 2 Z0 S`,
   },
   {
     name: '1500 W at SWR 3, V peak, over it',
-    given: peakVolts({ netWatts: 1500, swr: 3, z0: 50 }),
+    given: peakVolts(1500, 3),
     printed: '670.8',
     tolerance: 0.1,
     source: 'calculation: √(2 P Z0 S)',
-  },
-  {
-    name: '100 W at SWR 4, V peak at a minimum',
-    given: leastPeakVolts({ netWatts: 100, swr: 4, z0: 50 }),
-    printed: '50.0',
-    source: 'calculation: √(2 × 100 × 50 / 4)',
   },
 ]);
 
 const sparkOver = 'selection guide of a lightning protector: spark-over at least 1.5 × peak line voltage';
 const tube = (volts: number, printed: string): Row => ({
   name: `gas tube of ${volts} V, W at SWR 1`,
-  given: wattsAtPeakVolts(volts / 1.5, 1, 50),
+  given: wattsAtPeakVolts(volts / 1.5, 1),
   printed,
   source: `${sparkOver}; calculation`,
 });
 const needs = (netWatts: number, swr: number, printed: string): Row => ({
   name: `${netWatts} W at SWR ${swr}, spark-over V`,
-  given: 1.5 * peakVolts({ netWatts, swr, z0: 50 }),
+  given: 1.5 * peakVolts(netWatts, swr),
   printed,
   tolerance: 0.1,
   source: swr === 1 ? sparkOver : `${sparkOver}; SWR part: calculation √S`,
@@ -137,15 +144,21 @@ checkRows('gas tubes', [
   needs(5, 3, '58.1'),
 ]);
 
+/** Return loss in dB before a pad with a load of some return loss behind it. */
+function returnLossThrough(loadDb: number, padDb: number): number {
+  const rho = 10 ** (-loadDb / 20);
+  const { swr } = walkPad(1, padDb, { re: (50 * (1 + rho)) / (1 - rho), im: 0 });
+  return -20 * Math.log10((swr - 1) / (swr + 1));
+}
 const heat = (db: number, printed: string): Row => ({
   name: `pad of ${db} dB, heat in %`,
-  given: padPower(100, db).heatWatts,
+  given: walkPad(100, db).heatWatts,
   printed,
   source: 'calculation: 100 (1 - 10^(-N/10))',
 });
 const leak = (name: string, watts: number, db: number, printed: string, source: string): Row => ({
   name: `${name}, dBm behind ${db} dB`,
-  given: dbmFromWatts(padPower(watts, db).outWatts),
+  given: dbmFromWatts(walkPad(watts, db).outWatts),
   printed,
   tolerance: 0.01,
   source,
@@ -158,61 +171,55 @@ checkRows('pads and losses', [
   heat(20, '99.0'),
   {
     name: '5 W, pad of 10 dB, W out',
-    given: padPower(5, 10).outWatts,
+    given: walkPad(5, 10).outWatts,
     printed: '0.5',
     tolerance: 1e-3,
     source: 'calculation: P 10^(-N/10)',
   },
   {
     name: '5 W, pad of 10 dB, W heat',
-    given: padPower(5, 10).heatWatts,
+    given: walkPad(5, 10).heatWatts,
     printed: '4.5',
     tolerance: 1e-3,
     source: 'calculation: P (1 - 10^(-N/10))',
   },
   {
     name: '3 dB before a return loss of 10 dB',
-    given: padReturnLossDb(10, 3),
+    given: returnLossThrough(10, 3),
     printed: '16',
     tolerance: 0.01,
     source: 'text on RF tools: a pad adds twice its decibels',
   },
   {
-    name: '100 W before an input of 10 W, pad dB',
-    given: padForInput(100, 10).padDb,
+    name: '100 W before an input of 10 W, behind a pad of 10 dB, W',
+    given: walkPad(100, 10).outWatts,
     printed: '10',
     tolerance: 1e-3,
     source: 'calculation: 10 log(100 / 10)',
   },
   {
     name: 'its heat, W',
-    given: padForInput(100, 10).heatWatts,
+    given: walkPad(100, 10).heatWatts,
     printed: '90',
     tolerance: 0.1,
     source: 'calculation: 100 - 10',
   },
   {
-    name: '10 W before an input of 10 W, pad dB',
-    given: padForInput(10, 10).padDb,
-    printed: '0',
-    source: 'common practice',
-  },
-  {
     name: '5 W through 0.10 + 0.25 + 0.60 dB, W',
-    given: padPower(5, 0.95).outWatts,
+    given: walkPad(5, 0.95).outWatts,
     printed: '4.018',
     tolerance: 2e-3,
     source: 'calculation: 5 × 10^(-0.095)',
   },
   {
     name: 'four pairs of connectors at 0.05 dB, W of 1 W',
-    given: padPower(1, 4 * 0.05).outWatts,
+    given: walkPad(1, 4 * 0.05).outWatts,
     printed: '0.955',
     source: 'loss from memory; calculation: 10^(-0.02)',
   },
   {
     name: 'two connectors as planned, W of 1 W',
-    given: padPower(1, 2 * 0.25).outWatts,
+    given: walkPad(1, 2 * 0.25).outWatts,
     printed: '0.891',
     source: `${planning}; calculation: 10^(-0.05)`,
   },

@@ -5,7 +5,7 @@ import sys
 
 import numpy as np
 import skrf
-from skrf.media import DefinedGammaZ0, DistributedCircuit
+from skrf.media import DefinedGammaZ0
 
 LIGHT = 299792458.0
 DB_PER_NEPER = 20 / np.log(10)
@@ -30,31 +30,9 @@ def from_networks(line):
     return z0 * (1 + gamma_in) / (1 - gamma_in), -10 * np.log10(gain)
 
 
-def from_constants(line):
-    """A line by R, L, G, C: Z0 and gamma are scikit-rf's, then cosh and sinh. Its own chain of ABCD networks mixes
-    power waves and travelling waves where a port's impedance is complex."""
-    medium = DistributedCircuit(
-        frequency(line), C=line["farads"], L=line["henries"], R=line["ohms"], G=line["siemens"]
-    )
-    z0, gamma = medium.Z0[0], medium.gamma[0]
-    load = complex(line["load"]["re"], line["load"]["im"])
-    cosh, sinh = np.cosh(gamma * line["lengthM"]), np.sinh(gamma * line["lengthM"])
-    volts, amps = load * cosh + z0 * sinh, load / z0 * sinh + cosh
-    loss = 10 * np.log10((volts * np.conj(amps)).real / load.real)
-    return volts / amps, loss, z0, gamma
-
-
 def answer(line):
-    if "ohms" not in line:
-        zin, loss = from_networks(line)
-        return {"zin": [zin.real, zin.imag], "loss": loss}
-    zin, loss, z0, gamma = from_constants(line)
-    return {
-        "zin": [zin.real, zin.imag],
-        "loss": loss,
-        "z0": [z0.real, z0.imag],
-        "gamma": [gamma.real, gamma.imag],
-    }
+    zin, loss = from_networks(line)
+    return {"zin": [zin.real, zin.imag], "loss": loss}
 
 
 print(json.dumps([answer(line) for line in json.load(sys.stdin)]))

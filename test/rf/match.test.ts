@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inputImpedance } from '../../core/rf/line.ts';
-import { matchLossDb, matchOf, matchOfSwr, rangeOfSwr } from '../../core/rf/match.ts';
-import { openEnd, shortEnd, swrOfLoad } from '../../core/rf/reflection.ts';
-import { passiveLoad, randomLine } from './random-line.ts';
+import { matchOf } from '../../core/rf/match.ts';
+import { openEnd, swrOfLoad } from '../../core/rf/reflection.ts';
+import { passiveLoad } from './random-line.ts';
 
 describe('what a tuner of 10 to 500 Ω matches', () => {
   it.each([
@@ -19,7 +18,7 @@ describe('what a tuner of 10 to 500 Ω matches', () => {
     // 5 Ω in series, 5 (1 + 4²) = 85 Ω in parallel.
     { name: 'a low resistance that a parallel element lifts', load: { re: 5, im: 20 }, expect: 'doubtful' },
     { name: 'an open end', load: openEnd, expect: 'outside' },
-    { name: 'a short', load: shortEnd, expect: 'outside' },
+    { name: 'a short', load: { re: 0, im: 0 }, expect: 'outside' },
     { name: 'a pure reactance', load: { re: 0, im: 100 }, expect: 'outside' },
   ])('$name: $expect (calculation: R and |Z|²/R)', ({ load, expect: verdict }) => {
     expect(matchOf(load, { minOhms: 10, maxOhms: 500 })).toBe(verdict);
@@ -31,34 +30,10 @@ describe('laws', () => {
     fc.assert(
       fc.property(passiveLoad, fc.double({ min: 1, max: 1000, noNaN: true }), (load, more) => {
         const maxSwr = swrOfLoad(load, 50) * more;
-        const { minOhms, maxOhms } = rangeOfSwr(maxSwr, 50);
-        expect(matchOf(load, { minOhms: minOhms * (1 - 1e-6), maxOhms: maxOhms * (1 + 1e-6) })).toBe('matches');
-        expect(matchOfSwr(load, maxSwr, 50)).toBe('matches');
+        // Z0/S to Z0 S, and a little more for the rounding.
+        const [minOhms, maxOhms] = [(50 / maxSwr) * (1 - 1e-6), 50 * maxSwr * (1 + 1e-6)];
+        expect(matchOf(load, { minOhms, maxOhms })).toBe('matches');
       }),
     );
-  });
-  it('more than its SWR is outside, wherever on the line it stands', () => {
-    fc.assert(
-      fc.property(randomLine, (line) => {
-        const lossless = { ...line, z0: 50, lossDbPer100m: 0 };
-        const swr = swrOfLoad(lossless.load, 50);
-        fc.pre(swr > 1.01);
-        expect(matchOfSwr(inputImpedance(lossless), swr / 1.005, 50)).toBe('outside');
-      }),
-    );
-  });
-});
-
-describe('loss of a two-part network', () => {
-  it.each([
-    { from: 50, to: 200, q: 100, expect: 0.0759, source: 'calculation: Q = √3, -10 log(1 - 0.01732)' },
-    { from: 2000, to: 50, q: 100, expect: 0.2801, source: 'calculation: Q = √39, -10 log(1 - 0.06245)' },
-    { from: 50, to: 50, q: 100, expect: 0, source: 'calculation: Q = 0' },
-  ])('$from Ω to $to Ω: $expect dB ($source)', ({ from, to, q, expect: db }) => {
-    expect(matchLossDb(from, to, q)).toBeCloseTo(db, 4);
-    expect(matchLossDb(to, from, q)).toBeCloseTo(db, 4);
-  });
-  it('no power comes through where the network asks for more Q than the coil has', () => {
-    expect(matchLossDb(1, 10_001, 100)).toBe(Number.POSITIVE_INFINITY);
   });
 });

@@ -18,18 +18,3 @@ export const randomLine: fc.Arbitrary<Line> = fc.record({
   hertz: between(1.8e6, 150e6),
   load: passiveLoad,
 });
-
-/** A line by its constants per metre, as a sheet without figures for loss has them. */
-export interface Distributed {
-  readonly ohms: number;
-  readonly henries: number;
-  readonly siemens: number;
-  readonly farads: number;
-}
-
-export const randomDistributed: fc.Arbitrary<Distributed> = fc.record({
-  ohms: between(0.01, 1),
-  henries: between(150e-9, 2e-6),
-  siemens: between(0, 50e-6),
-  farads: between(10e-12, 110e-12),
-});
