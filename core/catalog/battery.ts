@@ -55,10 +55,6 @@ export function peukertHours(ampHours: number, amps: number, exponent: number, r
   return amps <= 0 ? Number.POSITIVE_INFINITY : ratedHours * (ampHours / (amps * ratedHours)) ** exponent;
 }
 
-/** Peukert's exponent from two discharges: ln(t1/t2) / ln(I2/I1). */
-export const peukertExponent = (amps1: number, hours1: number, amps2: number, hours2: number): number =>
-  Math.log(hours1 / hours2) / Math.log(amps2 / amps1);
-
 /**
  * Peukert's exponent where a battery states none: 1.3 for flooded lead-acid (texts give 1.2 to 1.6), 1.1 for glass mat
  * (1.05 to 1.15), 1.03 for LiFePO4 (from memory: 1.02 to 1.05).

@@ -39,19 +39,13 @@ const mostStages = 8;
 const origin = { type: 'element', unit: '', element: '' } as const;
 
 /**
- * The audio level that each output makes at each input with these actors on: every impedance a resistance, bias
- * resistors and contacts that plugs join among them, each output alone with the others silent. An output that follows
- * an input gives what comes there times its gain, up to its most.
+ * The audio level that each output makes at each input with some actors on, for several states one after the other; of
+ * each state only the nets that no earlier one had so. Every impedance a resistance, bias resistors and contacts that plugs
+ * join among them, each output alone with the others silent. An output that follows an input gives what comes there times
+ * its gain, up to its most.
  *
  * 1 V behind 600 Ω into 600 Ω is 0.5 V: the divider R / (R + Rs).
  */
-export const solveAudio = (circuit: Circuit, on: ActorStates): AudioLevels =>
-  levelsOf(
-    circuit,
-    audioNetsOf(circuit).flatMap((net) => netIn(circuit, on, net)),
-  );
-
-/** The same for several states one after the other; of each state only the nets that no earlier one had so. */
 export function solveAudioInTurn(circuit: Circuit, states: readonly ActorStates[]): AudioLevels[] {
   const met = new Set<readonly Solved[]>();
   // What passes a level on has to see all that comes to it.

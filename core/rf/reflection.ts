@@ -1,4 +1,4 @@
-import { add, type Complex, complex, divide, magnitude, subtract } from '../quantity/complex.ts';
+import { add, type Complex, complex, divide, subtract } from '../quantity/complex.ts';
 
 /** A line's end with nothing on it: endless ohms. */
 export const openEnd: Complex = { re: Number.POSITIVE_INFINITY, im: 0 };
@@ -20,7 +20,3 @@ export function reflectionCoefficient(load: Complex, z0: number): Complex {
 
 /** SWR of a reflection coefficient's size rho: (1 + rho) / (1 - rho); endless from 1 on. */
 export const swrOfReflection = (rho: number): number => (rho < 1 ? (1 + rho) / (1 - rho) : Number.POSITIVE_INFINITY);
-
-/** SWR of a load in ohms on a line of `z0` ohms; endless for an open end, a short and a pure reactance. */
-export const swrOfLoad = (load: Complex, z0: number): number =>
-  swrOfReflection(magnitude(reflectionCoefficient(load, z0)));

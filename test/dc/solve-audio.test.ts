@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
-import { solveAudio } from '../../core/dc/solve-audio.ts';
+import { solveAudioInTurn } from '../../core/dc/solve-audio.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import type { UnitElement } from '../../core/station/schema/unit-kind.ts';
@@ -28,9 +28,9 @@ const sink = (set: object = {}, id = 'input'): UnitElement => ({
 /** `source element > load element` in volts, with every actor off. */
 function volts(station: Station): Record<string, number> {
   const circuit = buildCircuit(station);
-  const { levels } = solveAudio(circuit, new Uint8Array(circuit.actors.length));
+  const [atRest] = solveAudioInTurn(circuit, [new Uint8Array(circuit.actors.length)]);
   return Object.fromEntries(
-    levels.map(({ source: s, load, volts: v }) => {
+    (atRest?.levels ?? []).map(({ source: s, load, volts: v }) => {
       const [from, to] = [circuit.signals.sources[s], circuit.signals.loads[load]];
       return [`${from?.unit}.${from?.spec.id} > ${to?.unit}.${to?.spec.id}`, v];
     }),

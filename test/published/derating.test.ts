@@ -1,6 +1,5 @@
 import { fuseOhms, hotFuseOhms } from '../../core/catalog/wire/fuses.ts';
 import {
-  conductorCelsius,
   fuseUpperAmps,
   resistanceAt,
   wireLimitAmps,
@@ -34,12 +33,6 @@ checkRows('copper in the warm', [
     given: 15.5 / resistanceAt(1, 182),
     printed: '9.47',
     source: `${faa}d(4), example 2`,
-  },
-  {
-    name: 'a 200 °C wire with 20 of its 26 A in air of 50 °C',
-    given: conductorCelsius(50, 200, 20, 26),
-    printed: '182',
-    source: `${faa}d(6), example 2 (the root from memory)`,
   },
 ]);
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Complex, magnitude, subtract } from '../../core/quantity/complex.ts';
 import { type Line, lengthDegrees, matchedLossDb } from '../../core/rf/line.ts';
-import { reflectionCoefficient, swrOfLoad, swrOfReflection } from '../../core/rf/reflection.ts';
-import { walkLine } from '../rf/walk.ts';
+import { reflectionCoefficient, swrOfReflection } from '../../core/rf/reflection.ts';
+import { swrOfLoad, walkLine } from '../rf/walk.ts';
 import { checkRows, type Row } from './rows.ts';
 
 const pool = (item: string) => `US amateur General class question pool 2023-2027, ${item}`;

@@ -11,9 +11,9 @@ import {
   tanh,
 } from '../../core/quantity/complex.ts';
 import { inputImpedance, type Line, lengthDegrees, matchedLossDb, propagation } from '../../core/rf/line.ts';
-import { openEnd, reflectionCoefficient, swrOfLoad, swrOfReflection } from '../../core/rf/reflection.ts';
+import { openEnd, reflectionCoefficient, swrOfReflection } from '../../core/rf/reflection.ts';
 import { passiveLoad, randomLine } from './random-line.ts';
-import { walkLine } from './walk.ts';
+import { swrOfLoad, walkLine } from './walk.ts';
 
 /** A line's end with its conductors joined. */
 const shortEnd: Complex = { re: 0, im: 0 };

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { matchOf } from '../../core/rf/match.ts';
-import { openEnd, swrOfLoad } from '../../core/rf/reflection.ts';
+import { openEnd } from '../../core/rf/reflection.ts';
 import { passiveLoad } from './random-line.ts';
+import { swrOfLoad } from './walk.ts';
 
 describe('what a tuner of 10 to 500 Ω matches', () => {
   it.each([

@@ -1,10 +1,15 @@
 import { emptyCircuit, type RfEdge } from '../../core/circuit/circuit.ts';
-import type { Complex } from '../../core/quantity/complex.ts';
+import { type Complex, magnitude } from '../../core/quantity/complex.ts';
 import { dbmFromWatts } from '../../core/quantity/decibel.ts';
 import type { Chain } from '../../core/rf/chain.ts';
 import { type Line, matchedLossDb } from '../../core/rf/line.ts';
+import { reflectionCoefficient, swrOfReflection } from '../../core/rf/reflection.ts';
 import { chainOf } from '../../core/rf/solve-chain.ts';
 import { RfSolver } from '../../core/rf/solve-rf.ts';
+
+/** SWR of a load in ohms on a line of `z0` ohms. */
+export const swrOfLoad = (load: Complex, z0: number): number =>
+  swrOfReflection(magnitude(reflectionCoefficient(load, z0)));
 
 const nothing: Omit<RfEdge, 'a' | 'b' | 'lossDb' | 'origin'> = {
   isolationDb: null,

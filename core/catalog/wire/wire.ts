@@ -55,14 +55,6 @@ function ohmsPerMAt20(wire: Wire): number {
 export const resistanceAt = (ohms20: number, celsius: number): number =>
   ohms20 * ((zeroCelsius + celsius) / (zeroCelsius + roomCelsius));
 
-/**
- * Temperature of a conductor in °C that carries a current, by T1 + (TR − T1) √(I / Imax): T1 the air, TR what the wire
- * is rated for, Imax its limit in that air (AC 43.13-1B, 11-66d(6)). The root instead of the square that heat follows
- * makes the figure a cautious one below the limit.
- */
-export const conductorCelsius = (air: number, rated: number, amps: number, limitAmps: number): number =>
-  air + (rated - air) * Math.sqrt(amps / limitAmps);
-
 /** `AWG 24`, `AWG 2/0`, `1.5 mm²`; by its resistance where it has neither. */
 export function wireName(wire: Wire): string {
   if (wire.awg !== undefined) return wire.awg > 0 ? `AWG ${wire.awg}` : `AWG ${1 - wire.awg}/0`;

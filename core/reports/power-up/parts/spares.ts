@@ -1,3 +1,4 @@
+import { fuseColour } from '../../../catalog/wire/fuses.ts';
 import { fusesOf } from '../../../rules/look.ts';
 import { fuseSeat } from '../../../rules/power/fuse-place.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
@@ -14,7 +15,9 @@ export function sparesPart({ station, facts }: Context): DraftPart {
     for (const { part } of fusesOf(trial.circuit)) {
       const { ratedAmps, family } = part.fuse;
       const key = `${family}-${ratedAmps}`;
-      const known = fuses.get(key) ?? { words: `${ratedAmps} A ${families[family]}`, seats: new Set() };
+      const colour = fuseColour(ratedAmps, family);
+      const words = `${ratedAmps} A ${families[family]}${colour === null ? '' : ` (${colour})`}`;
+      const known = fuses.get(key) ?? { words, seats: new Set() };
       known.seats.add(fuseSeat(station, part));
       fuses.set(key, known);
     }
