@@ -1,7 +1,7 @@
 import type { Finding, Place } from '../../rules/finding.ts';
-import { cablesAt, cablesIn } from '../../station/parts.ts';
-import type { Hookup } from '../../station/schema/schema.ts';
-import { type DraftPart, doing } from './draft.ts';
+import { cablesAt, cablesIn, findCable } from '../../station/parts.ts';
+import type { Hookup, Station } from '../../station/schema/schema.ts';
+import { type DraftPart, type DraftStep, doing } from './draft.ts';
 import type { Setup } from './setup.ts';
 
 /** What has to be put right before anything is switched on: dangers and faults, not accepted, that follow from no other. */
@@ -18,7 +18,7 @@ export const isInHookup = ({ hookups }: Finding, { id }: Hookup): boolean =>
 export function stopAtFindings(findings: readonly Finding[], part: DraftPart): DraftPart {
   const pressing = findings.filter(isPressing);
   for (const [i, step] of part.steps.entries()) {
-    const wrong = step.taking && pressing.find((finding) => isAtWork(finding, step.taking?.setup));
+    const wrong = pressing.find((finding) => isBehind(finding, step));
     if (!wrong && step.warning === null) continue;
     const stop = wrong
       ? doing({
@@ -32,16 +32,26 @@ export function stopAtFindings(findings: readonly Finding[], part: DraftPart): D
   return part;
 }
 
-/** Whether all that a finding is about is plugged in, and it tells at rest where nothing is pressed. */
-function isAtWork({ rule, severity, moments, hookups, at }: Finding, setup: Setup | undefined): boolean {
+/**
+ * Whether a step's reading follows from a finding, all of which is plugged in by then. At rest what endangers a unit that
+ * is only to be powered counts; while a line is pressed, what is wrong with that line. Sending has reasons of its own.
+ */
+function isBehind({ rule, severity, moments, hookups, at }: Finding, { id, taking, at: here }: DraftStep): boolean {
+  const setup = taking?.setup;
   if (!setup?.powered || (hookups.length > 0 && !hookups.includes(setup.hookup.id))) return false;
+  if (!at.every((place) => isPluggedIn(place, setup))) return false;
   const isAtRest = moments.length === 0 || moments.includes('receive');
-  // A line that does not work yet does no harm to a unit that is only to be powered.
-  const concernsPower = severity === 'danger' || /^(power|drawing)\//.test(rule);
-  if (setup.control === null && !(isAtRest && concernsPower)) return false;
-  // Sending has reasons of its own; while lines are pressed nothing sends.
-  if (setup.control !== null && rule.startsWith('rf/')) return false;
-  return at.every((place) => isPluggedIn(place, setup));
+  if (setup.control === null) return isAtRest && (severity === 'danger' || /^(power|drawing)\//.test(rule));
+  return id.endsWith('/pressed') && at.some((place) => here.some((one) => isOnLine(setup.station, place, one)));
+}
+
+/** Whether a finding is about a line, or about what it is plugged into. */
+function isOnLine(station: Station, place: Place, line: Place): boolean {
+  if (!('cable' in line)) return false;
+  if ('cable' in place) return place.cable === line.cable;
+  const cable = findCable(station, line.cable);
+  const ends = cable ? [cable.a, cable.b] : [];
+  return ends.some(({ unit, port }) => unit === place.unit && (place.port === undefined || place.port === port));
 }
 
 function isPluggedIn(place: Place, { station, hookup, pulled }: Setup): boolean {

@@ -132,6 +132,11 @@ describe.each(stations)('the sheet of %s', (_, station) => {
       const everywhere = pressing.filter((f) => f.hookups.length === hookupsOf(station).length);
       expect(hookup ? pressing.filter((f) => f.hookups.includes(hookup)) : everywhere).toEqual([]);
     }
+    // Nobody is told to press, and then to stop.
+    for (const part of parts.filter(({ id }) => id === 'dummy')) {
+      const own = part.steps.map(({ id }) => id);
+      if (own.some((id) => id.endsWith('/stop'))) expect(own.filter((id) => id.endsWith('/hold'))).toEqual([]);
+    }
     for (const part of parts.filter(({ id }) => powered.includes(id)))
       expect(part.steps.slice(0, -1).filter(({ warning }) => warning !== null)).toEqual([]);
   });
