@@ -95,6 +95,30 @@ describe('with power', () => {
     );
     expect(touched).toEqual([]);
   });
+  it('a battery that stands behind a supply is tried: its lead out, and the radio goes on', () => {
+    const behind = (source: string) =>
+      drawStation({
+        units: {
+          mains: 'switch-mode-supply',
+          other: source,
+          change: 'backup-changeover',
+          rig: 'transceiver-qrp-10w',
+          load: 'dummy-load-100w',
+        },
+        cables: [
+          ['mains.out > change.mains', { kind: 'lead-awg-8', fuse: { amps: 30, family: 'blade', atM: 0.05 } }],
+          ['other.out > change.battery', { kind: 'lead-awg-8', fuse: { amps: 5, family: 'blade', atM: 0.05 } }],
+          ['change.output > rig.power', { fuse: { amps: 5, family: 'blade', atM: 0.05 } }],
+          'rig.antenna > load.input',
+        ],
+      });
+    const step = stepOf(behind('lead-acid-battery'), 'unit/mains/backup');
+    expect(step?.text).toMatch(/^Pull D1 out of mains, all else on: rig goes on from the battery/);
+    // A rested lead-acid battery is full at 12.7 to 12.9 V (common practice), less a diode or a relay on the way.
+    expect(step?.expected?.value).toBeGreaterThan(11.5);
+    expect(step?.expected?.value).toBeLessThan(12.9);
+    expect(stepOf(behind('bench-supply'), 'unit/mains/backup')).toBeUndefined();
+  });
   it('a unit that has power in another hook-up only is plugged in and read there', () => {
     const parts = powerUpSheet(tuned).parts;
     const inUnits = parts.find(({ id }) => id === 'units')?.steps.map(({ id }) => id) ?? [];
@@ -140,6 +164,10 @@ describe('what a drawing can’t tell', () => {
     });
     expect(textOf(passing, 'eyes/unpowered')).toMatch(/one after the other: tuner with D2 out\./);
     expect(textOf(tuned, 'eyes/unpowered')).toBe('');
+  });
+  it('the sound of a data station comes up from nothing, into the load', () => {
+    expect(textOf(hill, 'eyes/sound')).toMatch(/^Sound interface: sound level from zero up, into the dummy load/);
+    expect(textOf(club, 'eyes/sound')).toBe('');
   });
   it('plugs that carry more than 5 A are felt after a minute, with power off', () => {
     expect(textOf(tuned, 'eyes/warmth')).toMatch(

@@ -24,6 +24,12 @@ export function byEyePart(context: Context): DraftPart {
     const { group, ports } = kindOf(station, unit);
     return group === 'computer' && ports.some((port) => port.class === 'data');
   });
+  const sounding = station.units.filter((unit) => {
+    const { group, elements, ports } = kindOf(station, unit);
+    return (
+      group === 'audio' && elements.some((e) => e.type === 'audioSource') && ports.some((port) => port.class === 'data')
+    );
+  });
   const [rf, lines, data] = [has('rf'), has('control'), has('data')];
   const sends = facts.hookups.some(({ trial }) => trial.circuit.rf.sources.length > 0);
   const steps: [id: string, text: string, wanted: boolean][] = [
@@ -86,6 +92,11 @@ export function byEyePart(context: Context): DraftPart {
       'ferrites',
       `While you send as you always do, on the air: watch ${[...computers.map((u) => u.name), numbers(data)].filter(Boolean).join(', ')}. Nothing may drop out; if it does: a choke on the feeder first, then ferrites on the leads.`,
       (data.length > 0 || computers.length > 0) && sends,
+    ],
+    [
+      'sound',
+      `${sounding.map((u) => u.name).join(', ')}: sound level from zero up, into the dummy load, until the power rises no more, then a little back; the ALC stays still. More makes a wide signal.`,
+      sounding.length > 0 && sends,
     ],
     [
       'boot',

@@ -3,6 +3,7 @@ import type { TriedHookup } from '../../../rules/rule.ts';
 import { cablesIn, classOf } from '../../../station/parts.ts';
 import { type Context, type FedUnit, fedUnits } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';
+import { backupSteps } from './backup.ts';
 import { indoorSteps } from './indoor-unit.ts';
 import { meterWords } from './meter-words.ts';
 import { outdoorSteps } from './outdoor-unit.ts';
@@ -19,7 +20,13 @@ export function unitsPart(context: Context): DraftPart {
     id: 'units',
     title: 'Unit by unit, in receive',
     before: `Power off before each plug goes in (a battery: its lead out), on again to read. ${meterWords} Nobody touches a key. Hook-up: ${base.hookup.name}.${unfedWords(context)}`,
-    steps: [...lineStep(context), ...own.filter(feedsOthers), ...steps, ...own.filter((step) => !feedsOthers(step))],
+    steps: [
+      ...lineStep(context),
+      ...own.filter(feedsOthers),
+      ...steps,
+      ...own.filter((step) => !feedsOthers(step)),
+      ...backupSteps(context),
+    ],
   };
 }
 
