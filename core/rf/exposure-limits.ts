@@ -47,39 +47,8 @@ export function exposureLimit(hertz: number, tier: ExposureTier): ExposureLimit 
   return law && { mwPerCm2: law(hertz / 1e6), averagingMin };
 }
 
-/** ERP in watts per square metre of distance. The step from 1.34 MHz is from memory, and meets its neighbours. */
-const exemptions: readonly Step[] = [
-  [1.34, () => 1920],
-  [30, (mhz) => 3450 / mhz ** 2],
-  [300, () => 3.83],
-  [1500, (mhz) => 0.0128 * mhz],
-  [100_000, () => 19.2],
-];
-
 /** Metres within which 47 CFR 1.1307(b)(3)(i)(C) exempts nobody: a wavelength over 2π. */
 export const nearFieldM = (hertz: number): number => 299_792_458 / (2 * Math.PI * hertz);
-
-/**
- * Watts ERP up to which 47 CFR 1.1307(b)(3)(i)(C) exempts a source from an evaluation at a distance in metres. Null
- * where it exempts nobody: closer than a wavelength over 2π, below 0.3 MHz, above 100 GHz.
- *
- *     exemptErpWatts(1, 444e6) // 5.683
- */
-export function exemptErpWatts(distanceM: number, hertz: number): number | null {
-  if (distanceM < nearFieldM(hertz)) return null;
-  const law = lawAt(hertz / 1e6, exemptions);
-  return law && law(hertz / 1e6) * distanceM ** 2;
-}
-
-/**
- * Whether a source is exempt at a distance in metres: the greater of its averaged power into the antenna and its ERP (gain
- * over a dipole, dBi less 2.15) is no more than `exemptErpWatts`. A caution that defers to the local rules.
- */
-export function isExempt(source: { averageWatts: number; gainDbi: number }, distanceM: number, hertz: number): boolean {
-  const threshold = exemptErpWatts(distanceM, hertz);
-  const erpWatts = (source.averageWatts * 10 ** (source.gainDbi / 10)) / 1.64;
-  return threshold !== null && Math.max(source.averageWatts, erpWatts) <= threshold;
-}
 
 /** A step that begins where another ends holds from there on, so each ends just before its upper frequency; the last includes it. */
 function lawAt(mhz: number, steps: readonly Step[]): Step[1] | null {

@@ -20,14 +20,6 @@ const groundFactors: Readonly<Record<Ground, number>> = { none: 1, common: 2.56,
 const strength = ({ averageWatts, gainDbi, ground }: Radiated): number =>
   (averageWatts * 10 ** (gainDbi / 10) * groundFactors[ground]) / (4 * Math.PI);
 
-/**
- * Far-field power density in mW/cm² at a distance in metres: P G k / (4π R²) (OET Bulletin 65, section 2). Endless at 0.
- *
- *     powerDensity({ averageWatts: 1500, gainDbi: 2.2, ground: 'common' }, 30.48) // 0.0546
- */
-export const powerDensity = (radiated: Radiated, distanceM: number): number =>
-  strength(radiated) / (10 * distanceM ** 2);
-
 /** Metres within which a power density in mW/cm² is exceeded: √(P G k / (4π S)); none where nothing is radiated. */
 export const distanceToKeep = (radiated: Radiated, limitMwPerCm2: number): number =>
   Math.sqrt(Math.max(0, strength(radiated)) / (10 * limitMwPerCm2));
@@ -38,24 +30,3 @@ export const distanceToKeep = (radiated: Radiated, limitMwPerCm2: number): numbe
  */
 export const averagedWatts = (how: { pepWatts: number; lineLossDb: number; duty: number; onShare: number }): number =>
   how.pepWatts * 10 ** (-how.lineLossDb / 10) * how.duty * how.onShare;
-
-/**
- * Largest share of an averaging time that falls on sending when it goes on and off in turn, all in minutes: the window
- * that opens with a transmission has the most of it. 1 where it never stops, 0 where it never starts.
- *
- *     onShare({ onMin: 10, offMin: 10, averagingMin: 30 }) // 0.667: 20 of 30 minutes
- */
-export function onShare({
-  onMin,
-  offMin,
-  averagingMin,
-}: {
-  onMin: number;
-  offMin: number;
-  averagingMin: number;
-}): number {
-  if (onMin <= 0) return 0;
-  const rounds = Math.floor(averagingMin / (onMin + offMin));
-  const rest = averagingMin - rounds * (onMin + offMin);
-  return (rounds * onMin + Math.min(rest, onMin)) / averagingMin;
-}

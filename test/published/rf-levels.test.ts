@@ -1,4 +1,3 @@
-import { voltsFromWatts, wattsFromVolts } from '../../core/quantity/audio.ts';
 import { dbmFromWatts, wattsFromDbm } from '../../core/quantity/decibel.ts';
 import { walkLine, walkPad } from '../rf/walk.ts';
 import { checkRows, type Row } from './rows.ts';
@@ -6,7 +5,6 @@ import { checkRows, type Row } from './rows.ts';
 const pool = (item: string) => `US amateur General class question pool 2023-2027, ${item}`;
 const list = 'TowerTalk mailing list, December 2007, relay isolation and voltage';
 const protection = 'club paper on receiver front-end protection, 7 April 2018';
-const peakToPeakWatts = (volts: number) => wattsFromVolts(volts / 2 / Math.SQRT2, 50);
 
 /** A wave of 50 Ω line without loss before a resistance of some SWR, that so many watts go through. */
 function lineThrough(netWatts: number, swr: number) {
@@ -21,6 +19,7 @@ const rmsAmps = (netWatts: number): number => {
 };
 /** The volts are as the root of the watts. */
 const wattsAtPeakVolts = (volts: number, swr: number): number => (volts / peakVolts(1, swr)) ** 2;
+const peakToPeakWatts = (volts: number): number => wattsAtPeakVolts(volts / 2, 1);
 
 /** `[W, dBm, Vrms, Vpk, Irms, Vpk at SWR 2, 3, 5, 10]` in 50 Ω. */
 const levels: readonly (readonly [number, string, string, string, string, readonly string[]])[] = [
@@ -42,7 +41,7 @@ checkRows(
   'levels in 50 Ω',
   levels.flatMap(([watts, dbm, rms, peak, amps, atSwr]): Row[] => [
     { name: `${watts} W, dBm`, given: dbmFromWatts(watts), printed: dbm, source: 'calculation: 10 log P + 30' },
-    { name: `${watts} W, Vrms`, given: voltsFromWatts(watts, 50), printed: rms, source: 'calculation: √(P Z0)' },
+    { name: `${watts} W, Vrms`, given: peakVolts(watts, 1) / Math.SQRT2, printed: rms, source: 'calculation: √(P Z0)' },
     {
       name: `${watts} W, Vpk`,
       given: peakVolts(watts, 1),
@@ -74,7 +73,7 @@ checkRows('volts and watts', [
     tolerance: 0.5,
     source: `${pool('G5B14')}, answer line of an older edition; question from memory`,
   },
-  { name: '1500 W in 50 Ω, Vrms', given: voltsFromWatts(1500, 50), printed: '274', source: list },
+  { name: '1500 W in 50 Ω, Vrms', given: peakVolts(1500, 1) / Math.SQRT2, printed: '274', source: list },
   { name: '+10 dBm, mW', given: 1000 * wattsFromDbm(10), printed: '10', tolerance: 0.05, source: protection },
   {
     name: '+10 dBm in 50 Ω, Vpk',
@@ -86,7 +85,7 @@ checkRows('volts and watts', [
   { name: '50 mW, dBm', given: dbmFromWatts(0.05), printed: '17', source: protection },
   {
     name: '230 V in 50 Ω, W',
-    given: wattsFromVolts(230, 50),
+    given: wattsAtPeakVolts(230 * Math.SQRT2, 1),
     printed: '1058',
     tolerance: 1,
     source: 'construction page of a kilowatt dummy load',
