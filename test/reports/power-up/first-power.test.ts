@@ -67,6 +67,15 @@ describe('a transmitter that can be turned down', () => {
     expect(textOf(steps, 'dummy/rig/low')).toMatch(/steady carrier: key down, .*\(dits and speech read low\)/));
   it('by its key rather than by its own microphone', () =>
     expect(steps.filter(({ text }) => /Hold .*microphone/i.test(text))).toEqual([]));
+  it('by its microphone where nothing else keys it', () => {
+    const voice = drawStation({
+      units: { supply: 'switch-mode-supply', rig: 'transceiver-100w', load: 'dummy-load-100w' },
+      cables: ['supply.out > rig.power', 'rig.antenna > load.input'],
+    });
+    const found = stepsOf(voice, 'dummy');
+    expect(textOf(found, 'dummy/rig/low')).toMatch(/Hold the hand microphone of rig with a steady carrier/);
+    expect(textOf(found, 'dummy/rig/back')).toMatch(/^Let go of the hand microphone of rig: rig stops/);
+  });
   it('watts that would not move the needle are not asked for', () =>
     expect(ids).not.toContain('dummy/low/rig/meter.transmitter/watts'));
   it('of which nobody knows how far, says so, and is read by its SWR alone', () => {

@@ -27,7 +27,10 @@ export function controlsOf({ station }: Context, { circuit, keyDowns }: Trial): 
     const isOneOfMany = actor.power !== null;
     const name = unitName(station, actor.unit);
     const isInside = circuit.rf.sources.some(({ unit }) => unit === actor.unit);
-    return [{ key: actor.key, name: isOneOfMany ? `${name} (${actor.label})` : name, isInside }];
+    // PTT stays as it is.
+    const label = actor.label.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+    const inside = `the ${label} of ${name}`;
+    return [{ key: actor.key, name: isInside ? inside : isOneOfMany ? `${name} (${actor.label})` : name, isInside }];
   });
   return controls.sort((a, b) => Number(a.isInside) - Number(b.isInside));
 }
