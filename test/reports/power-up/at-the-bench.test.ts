@@ -81,6 +81,17 @@ describe('an antenna of which only typical figures are known', () => {
 });
 
 describe('with power', () => {
+  it('the plug of an injector straight on the supply is read before it goes in, though nothing else is there to read', () => {
+    const injected = drawStation({
+      units: { supply: 'bench-supply', tee: 'bias-tee' },
+      cables: [['supply.out > tee.power', { fuse: { amps: 1, family: 'blade', atM: 0.1 } }]],
+    });
+    const step = stepOf(injected, 'plug/d1.b');
+    expect(step?.text).toMatch(
+      /^Power off, plug in D1 at supply · output, .* before it goes into tee · power: red tip on its centre/,
+    );
+    expect(step?.expected?.value).toBeCloseTo(13.8, 2);
+  });
   it('what is on the mains by itself comes before what it feeds, and last where it feeds nothing', () => {
     const ids = stepsOf(hill).map(({ id }) => id);
     expect(ids.indexOf('unit/computer/own')).toBeGreaterThan(-1);

@@ -118,6 +118,30 @@ describe('on the antenna', () => {
   });
 });
 
+describe('without a dummy load', () => {
+  const untested = (rig: string, antenna: string, frequencyHz: number) =>
+    stepsOf(
+      drawStation({
+        units: { supply: 'switch-mode-supply', rig, key: 'straight-key', antenna },
+        cables: ['supply.out > rig.power', 'key.out > rig.key', 'rig.antenna > antenna.feed'],
+        plan: { frequencyHz },
+      }),
+      'antenna',
+    ).map(({ id, text }) => `${id.split('/').at(-1)}: ${text}`);
+
+  it('nothing sends on the antenna at more than the lowest power', () => {
+    const steps = untested('transceiver-100w', 'dipole', 14_100_000);
+    expect(steps.filter((step) => step.startsWith('low: rig at its lowest power, 5.01 W'))).toHaveLength(1);
+    expect(steps.at(-1)).toMatch(/^untested: No more power than that: rig has not been tested/);
+    expect(steps.filter((step) => step.startsWith('hold:'))).toEqual([]);
+  });
+  it('what has one power only does not send', () => {
+    const steps = untested('cw-transmitter-3w', 'wire-antenna', 10_120_000);
+    expect(steps.at(-1)).toMatch(/^untested: Do not press key yet: rig has one power, and has not been tested/);
+    expect(steps.filter((step) => /Hold key/.test(step))).toEqual([]);
+  });
+});
+
 describe('an amplifier with valves', () => {
   const station = drawStation({
     units: {
@@ -144,6 +168,7 @@ describe('an amplifier with valves', () => {
     const order = ['dummy/amp/warm', 'dummy/rig/standby', 'dummy/rig/keyed', 'dummy/rig/low', 'dummy/rig/hold'];
     expect(ids.filter((id) => order.includes(id))).toEqual(order);
     expect(textOf(steps, 'dummy/amp/warm')).toMatch(/heat for 3 minutes; its manual goes before/);
+    expect(textOf(steps, 'dummy/rig/keyed')).toMatch(/K2 at amp in again, on, and valves warm again\.$/);
     expect(textOf(steps, 'dummy/rig/standby')).toMatch(
       /^Everything off, K2 at amp out, on again: the amplifier stays in standby/,
     );

@@ -45,7 +45,10 @@ export function firstPowerSteps(context: Context, part: string, sending: Sending
             at: standing.map((one) => ({ unit: one.unit })),
           }),
           ...read(onStandby, 'standby'),
-          doing({ id: `${part}/${unit}/keyed`, text: `Let go; everything off, ${keys} in again, on.` }),
+          doing({
+            id: `${part}/${unit}/keyed`,
+            text: `Let go; everything off, ${keys} in again, on${standing.some(({ stage }) => stage.plate) ? ', and valves warm again' : ''}.`,
+          }),
         ]
       : []),
     ...(atLow

@@ -95,15 +95,7 @@ export function antennaPart(context: Context, tested: ReadonlySet<string>): Draf
         text: 'Power on. Before sending: the noise falls as the antenna’s plug is pulled and rises as it goes in (FM: with the squelch open), and a station that you know is as strong as ever. Write down which.',
       }),
       ...sendings.flatMap((sending) =>
-        tested.has(sending.unit)
-          ? sendingSteps(context, part, sending, true)
-          : [
-              ...firstPowerSteps(context, part, sending, true),
-              doing({
-                id: `${part}/${sending.unit}/untested`,
-                text: `No more power than that: ${unitName(context.station, sending.unit)} has not been tested into a dummy load.`,
-              }),
-            ],
+        tested.has(sending.unit) ? sendingSteps(context, part, sending, true) : untestedSteps(context, part, sending),
       ),
     ];
   });
@@ -114,6 +106,17 @@ export function antennaPart(context: Context, tested: ReadonlySet<string>): Draf
       'Only when all above is right. Nobody near the antenna or the line; listen first; keep to the licence and the local rules on RF exposure.',
     steps,
   };
+}
+
+/** What has not been tested into a dummy load goes no further than its lowest power; what has one power does not send. */
+function untestedSteps(context: Context, part: string, sending: Sending): DraftStep[] {
+  const first = firstPowerSteps(context, part, sending, false);
+  const name = unitName(context.station, sending.unit);
+  const text =
+    first.length > 0
+      ? `No more power than that: ${name} has not been tested into a dummy load.`
+      : `Do not press ${sending.control} yet: ${name} has one power, and has not been tested into a dummy load.`;
+  return [...first, doing({ id: `${part}/${sending.unit}/untested`, text })];
 }
 
 /** What is plugged over from one hook-up to another. */

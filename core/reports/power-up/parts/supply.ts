@@ -81,7 +81,7 @@ export function distributionPart(context: Context): DraftPart {
     id: 'distribution',
     title: 'Distribution with nothing plugged in',
     before: `No unit on it yet. ${meterWords} Hook-up: ${base.hookup.name}.`,
-    steps: steps.length > 0 ? [...inSteps(context, setup), ...steps, ...idle] : [],
+    steps: [...inSteps(context, setup), ...steps, ...(steps.length > 0 ? idle : [])],
   };
 }
 
@@ -122,7 +122,8 @@ function nearestFirst({ supplies }: Context, cables: readonly Cable[]): { cable:
       found = true;
     }
   }
-  return order;
+  // What no supply reaches goes in all the same.
+  return [...order, ...[...waiting].map((cable) => ({ cable, end: 'b' as const }))];
 }
 
 /** Of what has a meter of its own: a beginner has only one across the poles of a battery, and a panel is outdoors. */
