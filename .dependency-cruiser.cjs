@@ -6,6 +6,7 @@ const layers = [
   'circuit/',
   '(dc|rf)/',
   'keydown/',
+  'trial/',
   'rules/',
   'survey\\.ts$',
   '(whatif|reports)/',

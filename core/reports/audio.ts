@@ -1,9 +1,9 @@
 import type { SignalEnd } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import { dbuFromVolts } from '../quantity/audio.ts';
-import { audioOf, signalName } from '../rules/audio/levels.ts';
 import type { Facts } from '../rules/rule.ts';
 import type { Station } from '../station/schema/schema.ts';
+import { audioOf, signalName } from '../trial/audio-levels.ts';
 import type { AudioRow } from './report.ts';
 
 /** `Receiver · phones, tip` */

@@ -2,10 +2,11 @@ import { ditMs } from '../circuit/add-actors.ts';
 import type { CircuitActor } from '../circuit/circuit.ts';
 import type { KeyDown } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
-import { listeningIn } from '../rules/keying/listening.ts';
-import { controlKey, controlName, unitName } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
+import { unitName } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
+import { listeningIn } from '../trial/listening.ts';
+import { controlKey, controlName } from '../trial/names.ts';
 import type { KeydownReport, Lane, LaneKind } from './report.ts';
 
 /** Every key-down as lanes and events: who is on from when to when, and when RF comes out. */

@@ -2,11 +2,12 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
-import { sendingsOf } from '../rules/instants.ts';
-import { controlKey, isSending } from '../rules/look.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
+import { sendingsOf } from '../trial/instants.ts';
+import { controlKey } from '../trial/names.ts';
+import { isSending } from '../trial/parts.ts';
 import type { CableReading, Overlay, PortReading, UnitReading } from './report.ts';
 import {
   type CableWhereabouts,

@@ -1,8 +1,9 @@
+import type { Place } from '../station/place.ts';
 import type { Station } from '../station/schema/schema.ts';
+import { momentNames } from '../trial/instants.ts';
 import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
-import { type Finding, type Place, severities } from './finding.ts';
-import { momentNames } from './instants.ts';
+import { type Finding, severities } from './finding.ts';
 import type { Facts, Report, Rule } from './rule.ts';
 
 interface Draft {

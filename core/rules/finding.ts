@@ -1,13 +1,9 @@
 import type { Change } from '../station/edit.ts';
+import type { Place } from '../station/place.ts';
 
 /** From worst to mildest: can hurt or destroy; will not work; marginal or not known; advice. */
 export const severities = ['danger', 'fault', 'doubt', 'note'] as const;
 export type Severity = (typeof severities)[number];
-
-/** What a finding is about: a unit, one of its ports, a contact of it; or a cable, or one end of it. */
-export type Place =
-  | { readonly unit: string; readonly port?: string; readonly contact?: string }
-  | { readonly cable: string; readonly end?: 'a' | 'b' };
 
 /** What a rule found, once for all the hook-ups and moments in which it is so. */
 export interface Finding {

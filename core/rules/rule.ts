@@ -1,7 +1,8 @@
 import type { Moment, Trial } from '../keydown/key-down.ts';
 import type { Change } from '../station/edit.ts';
+import type { Place } from '../station/place.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
-import type { Place, Severity } from './finding.ts';
+import type { Severity } from './finding.ts';
 
 /** One hook-up, tried. */
 export interface TriedHookup {

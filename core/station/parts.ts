@@ -127,3 +127,16 @@ export function portName(station: Station, ref: { readonly unit: string; readonl
 
 /** The class of a cable: what its ports carry; where they differ, what end a carries. */
 export const classOf = (station: Station, cable: Cable): PortClass => portOf(station, cable.a).port.class;
+
+export const unitName = (station: Station, unit: string): string => unitOf(station, unit).name;
+
+/** The port of a load or supply by its contact, `power` of `power.centre`. */
+export const portOfRef = (ref: string): string => ref.split('.')[0] ?? ref;
+
+/** The port that a contact is in; its unit alone for a joint inside the box. */
+export const placeOfContact = (unit: string, ref: string): { readonly unit: string; readonly port?: string } =>
+  ref.includes('.') ? { unit, port: portOfRef(ref) } : { unit };
+
+/** A unit that is in use in another hook-up only is put aside in this one. */
+export const isPutAside = (station: Station, hookup: Hookup, unit: string): boolean =>
+  cablesAt(station, hookup, unit).length === 0 && hookupsOf(station).some((h) => cablesAt(station, h, unit).length > 0);

@@ -1,4 +1,4 @@
-import type { Place } from '../rules/finding.ts';
+import type { Place } from '../station/place.ts';
 
 /** One thing that may fail, in one hook-up. */
 export interface Failure {

@@ -1,8 +1,8 @@
 import type { Circuit, CircuitActor, CircuitPart, Resistor } from '../circuit/circuit.ts';
-import { fuseName } from '../rules/power/fuse-place.ts';
 import { classOf, findCable, unitOf } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
 import type { PortClass } from '../station/schema/unit-kind.ts';
+import { fuseName } from '../trial/fuse-place.ts';
 import type { Failure } from './failure.ts';
 
 const nothing = { parts: [], alike: [], held: new Map(), volts: new Map() } as const;

@@ -1,4 +1,5 @@
-import type { Place, Severity } from '../../core/rules/finding.ts';
+import type { Severity } from '../../core/rules/finding.ts';
+import type { Place } from '../../core/station/place.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 
 /** A finding that a case must give. */

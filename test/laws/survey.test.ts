@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { loadsOf, loadVolts } from '../../core/rules/look.ts';
 import type { TriedHookup } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
 import { classOf } from '../../core/station/parts.ts';
 import { type Survey, survey } from '../../core/survey.ts';
+import { loadsOf, loadVolts } from '../../core/trial/parts.ts';
 import { generateStation } from '../stations/generate.ts';
 import { anyStation } from '../stations/random-station.ts';
 import { trialsOf } from './trials-of.ts';

@@ -6,8 +6,8 @@ import {
   wireOhmsPerM,
   wireUpperAmps,
 } from '../../core/catalog/wire/wire.ts';
-import { averageOf } from '../../core/rules/power/battery-life.ts';
 import type { Plan } from '../../core/station/schema/schema.ts';
+import { averageOf } from '../../core/trial/battery-life.ts';
 import { checkRows } from './rows.ts';
 
 const faa = 'FAA AC 43.13-1B, paragraph 11-66';

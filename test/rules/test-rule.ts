@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type Finding, type Place, type Severity, severities } from '../../core/rules/finding.ts';
+import { type Finding, type Severity, severities } from '../../core/rules/finding.ts';
 import { rules } from '../../core/rules/index.ts';
 import type { Rule } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
 import { readStation } from '../../core/station/file/read.ts';
 import { writeStation } from '../../core/station/file/write.ts';
+import type { Place } from '../../core/station/place.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 

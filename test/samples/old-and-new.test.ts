@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding, Place } from '../../core/rules/finding.ts';
+import type { Finding } from '../../core/rules/finding.ts';
 import { edit } from '../../core/station/edit.ts';
+import type { Place } from '../../core/station/place.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { sample, sampleReport } from '../stations/samples.ts';

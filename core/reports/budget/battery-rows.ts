@@ -3,10 +3,11 @@ import type { SupplyPart } from '../../circuit/circuit.ts';
 import type { DcSolution } from '../../dc/dc-solution.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type Numbered, suppliesOf, unitName, unitOfPart } from '../../rules/look.ts';
-import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
+import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../trial/battery-life.ts';
+import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { BatteryPoint, BatteryRow } from './rows.ts';
 

@@ -1,6 +1,6 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import type { FusePart } from '../../rules/look.ts';
+import type { FusePart } from '../../trial/parts.ts';
 import { type SuppliedWay, suppliedWays } from './ways/supplied-ways.ts';
 
 /** A place where the current of some loads leaves a unit by a lead, or goes through a fuse inside one. */

@@ -1,12 +1,12 @@
 import type { PullUpPart } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type FusePart, unitName, unitOfPart } from '../../rules/look.ts';
-import { busiest } from '../../rules/power/battery-life.ts';
-import { fuseSeat } from '../../rules/power/fuse-place.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
-import { findCable, portName } from '../../station/parts.ts';
+import { findCable, portName, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { busiest } from '../../trial/battery-life.ts';
+import { fuseSeat } from '../../trial/fuse-place.ts';
+import { type FusePart, unitOfPart } from '../../trial/parts.ts';
 import { type Gate, gatesOf } from './branch-gates.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { BranchRow } from './rows.ts';

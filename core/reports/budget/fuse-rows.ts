@@ -1,11 +1,11 @@
 import { fuseOhms, hotFuseOhms, openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type FusePart, fusesOf } from '../../rules/look.ts';
-import { fusePlace, fuseSeat } from '../../rules/power/fuse-place.ts';
-import { thinnestBehind } from '../../rules/power/guarded-wire.ts';
-import { shortsThroughFuses } from '../../rules/power/short-amps.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { fusePlace, fuseSeat } from '../../trial/fuse-place.ts';
+import { thinnestBehind } from '../../trial/guarded-wire.ts';
+import { type FusePart, fusesOf } from '../../trial/parts.ts';
+import { shortsThroughFuses } from '../../trial/short-amps.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { FuseRow } from './rows.ts';
 

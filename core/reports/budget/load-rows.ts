@@ -1,10 +1,10 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../rules/look.ts';
-import { busiest } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
-import { mainFeederOf } from '../../rules/trace.ts';
-import { portName } from '../../station/parts.ts';
+import { placeOfContact, portName, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { busiest } from '../../trial/battery-life.ts';
+import { mainFeederOf } from '../../trial/feeders.ts';
+import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { LoadRow } from './rows.ts';
 

@@ -1,9 +1,10 @@
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach } from '../../keydown/key-down.ts';
-import { suppliesOf, unitName, unitOfPart } from '../../rules/look.ts';
-import { busiest } from '../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
+import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { busiest } from '../../trial/battery-life.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { SupplyRow } from './rows.ts';
 

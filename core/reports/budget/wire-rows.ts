@@ -1,8 +1,8 @@
-import { busiest } from '../../rules/power/battery-life.ts';
-import { limitOfWire } from '../../rules/power/guarded-wire.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { classOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { busiest } from '../../trial/battery-life.ts';
+import { limitOfWire } from '../../trial/guarded-wire.ts';
 import { wiresOf } from '../whereabouts.ts';
 import { drawOf, inHookup } from './draw.ts';
 import type { WireRow } from './rows.ts';

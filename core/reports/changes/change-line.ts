@@ -1,4 +1,4 @@
-import type { Place } from '../../rules/finding.ts';
+import type { Place } from '../../station/place.ts';
 
 /** One thing that a change does, in words, and where that is on the drawing as it is before. */
 export interface ChangeLine {

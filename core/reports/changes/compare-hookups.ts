@@ -1,5 +1,5 @@
-import type { Place } from '../../rules/finding.ts';
 import { cablesIn, kindOf, portName, settingsIn } from '../../station/parts.ts';
+import type { Place } from '../../station/place.ts';
 import type { Cable, Hookup, Station, Unit } from '../../station/schema/schema.ts';
 
 /** One thing that is otherwise in one hook-up than in the other. */

@@ -1,5 +1,5 @@
-import type { Place } from '../../rules/finding.ts';
 import { kindOf } from '../../station/parts.ts';
+import type { Place } from '../../station/place.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 import type { UnitKind } from '../../station/schema/unit-kind.ts';
 import { type ChangeLine, fieldWords, fromTo, isSame, pairById, type Wording } from './change-line.ts';

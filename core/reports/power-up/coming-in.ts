@@ -1,5 +1,5 @@
-import { isOutdoor } from '../../rules/look.ts';
 import { plugOf } from '../../station/file/check/references.ts';
+import { isOutdoor } from '../../station/outdoors.ts';
 import { classOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Cable, CableEnd, Hookup, Station } from '../../station/schema/schema.ts';

@@ -1,12 +1,14 @@
 import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { sendingsOf } from '../../rules/instants.ts';
-import { isFeed, loadsOf, type Numbered, placeOfContact, portOfRef, suppliesOf, unitOfPart } from '../../rules/look.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
-import { leastWay, mainFeederOf, passersOf } from '../../rules/trace.ts';
-import { cablesAt, cablesIn } from '../../station/parts.ts';
+import { cablesAt, cablesIn, placeOfContact, portOfRef } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Survey } from '../../survey.ts';
+import { passersOf } from '../../trial/conductors.ts';
+import { mainFeederOf } from '../../trial/feeders.ts';
+import { sendingsOf } from '../../trial/instants.ts';
+import { leastWay } from '../../trial/least-way.ts';
+import { isFeed, loadsOf, type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { isForTips } from './contacts.ts';
 import type { Setup } from './setup.ts';
 

@@ -1,4 +1,4 @@
-import type { Place } from '../../rules/finding.ts';
+import type { Place } from '../../station/place.ts';
 import { formatQuantity } from './format-quantity.ts';
 import { type Probe, type Setup, seenIn } from './setup.ts';
 import type { Expected, OwnFigure, PowerUpPart, PowerUpQuantity, PowerUpStep } from './sheet.ts';

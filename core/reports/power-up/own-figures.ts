@@ -1,10 +1,10 @@
 import { isOpenGate, type SupplyPart } from '../../circuit/circuit.ts';
-import { loadsOf, loadVolts, unitOfPart } from '../../rules/look.ts';
 import type { Change } from '../../station/edit.ts';
 import { ownFigureProblem } from '../../station/own-figure.ts';
 import { findUnit } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { hasTypicalFigures } from '../../station/schema/unit-kind.ts';
+import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
 import { type Setup, seenIn } from './setup.ts';
 import type { OwnFigure, PowerUpStep } from './sheet.ts';
 

@@ -1,4 +1,4 @@
-import type { Place } from '../../rules/finding.ts';
+import type { Place } from '../../station/place.ts';
 
 /** The parts of a power-up sheet, in the order in which they are done. */
 export const powerUpParts = [

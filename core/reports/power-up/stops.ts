@@ -1,5 +1,6 @@
-import type { Finding, Place } from '../../rules/finding.ts';
+import type { Finding } from '../../rules/finding.ts';
 import { cablesAt, cablesIn, findCable } from '../../station/parts.ts';
+import type { Place } from '../../station/place.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { type DraftPart, type DraftStep, doing } from './draft.ts';
 import type { Setup } from './setup.ts';

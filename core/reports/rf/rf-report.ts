@@ -1,5 +1,5 @@
 import type { KeepAway } from '../../rf/keep-away.ts';
-import type { Place } from '../../rules/finding.ts';
+import type { Place } from '../../station/place.ts';
 import type { InHookup } from '../in-hookup.ts';
 
 /** What stands at a port on a transmitter's way; watts and SWR in 50 Ω, ohms looking away from the transmitter. */

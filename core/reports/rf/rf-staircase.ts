@@ -1,8 +1,7 @@
 import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import { dbmFromWatts } from '../../quantity/decibel.ts';
 import type { Chain, ChainEnd, ChainStep } from '../../rf/chain.ts';
-import { unitName } from '../../rules/look.ts';
-import { findCable } from '../../station/parts.ts';
+import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import type { RfStair } from './rf-report.ts';
 

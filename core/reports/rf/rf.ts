@@ -6,12 +6,12 @@ import { type ChainHarmonic, harmonicsAlong } from '../../rf/chain-harmonics.ts'
 import { categoryALimit, judgeHarmonic, part97Limit } from '../../rf/harmonics.ts';
 import { keepAway } from '../../rf/keep-away.ts';
 import { chainOf } from '../../rf/solve-chain.ts';
-import { instantsOfRegion } from '../../rules/instants.ts';
-import { controlKey, controlName, rfPortName, unitName } from '../../rules/look.ts';
-import { regionsOf } from '../../rules/regions.ts';
 import type { Facts, TriedHookup } from '../../rules/rule.ts';
-import { findCable } from '../../station/parts.ts';
+import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { controlKey, controlName, rfPortName } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
 import type { RfEnd, RfHarmonic, RfReport, RfStage } from './rf-report.ts';
 import { rfStaircase } from './rf-staircase.ts';
 

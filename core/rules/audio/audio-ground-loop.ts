@@ -1,7 +1,7 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { instantsBetween, momentWords } from '../instants.ts';
+import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { instantsBetween, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
-import { audioOf, signalName, signalPort } from './levels.ts';
 
 /** Hum 40 dB below full level is heard. */
 const heardShare = 0.01;

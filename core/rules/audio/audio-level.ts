@@ -1,6 +1,6 @@
 import type { SignalEnd } from '../../circuit/circuit.ts';
+import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
-import { audioOf, signalName, signalPort } from './levels.ts';
 
 /** Less than a thirtieth of what an input is made for: 30 dB down it drowns in hiss. */
 const faintShare = 1 / 30;

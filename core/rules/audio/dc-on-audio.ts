@@ -1,7 +1,7 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { instantsBetween } from '../instants.ts';
+import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { instantsBetween } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
-import { audioOf, signalName, signalPort } from './levels.ts';
 
 /** So many times what it stands is more than a nuisance. */
 const harmful = 5;

@@ -1,5 +1,5 @@
+import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
-import { audioOf, signalName, signalPort } from './levels.ts';
 
 export const loadImpedance = defineRule({
   id: 'audio/load-impedance',

@@ -4,7 +4,7 @@ import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
 import type { Connector } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
-import { endsAtPorts } from '../drawing/each-end.ts';
+import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { stereoLead } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 

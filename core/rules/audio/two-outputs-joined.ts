@@ -1,7 +1,7 @@
 import type { SignalEnd } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
+import { signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
-import { signalName, signalPort } from './levels.ts';
 
 /** Below this an output drives its neighbour hard. */
 const strongOhms = 1000;

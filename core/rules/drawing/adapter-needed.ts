@@ -2,9 +2,9 @@ import { adapters, matesWith } from '../../catalog/adapters.ts';
 import { connectors } from '../../catalog/connectors.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { fitAdapters } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { endsAtPorts } from './each-end.ts';
 
 export const adapterNeeded = defineRule({
   id: 'drawing/adapter-needed',

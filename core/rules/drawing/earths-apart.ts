@@ -1,6 +1,5 @@
 import { metalGroups } from '../../circuit/metal-groups.ts';
-import { kindOf, unitOf } from '../../station/parts.ts';
-import { isPutAside, unitName } from '../look.ts';
+import { isPutAside, kindOf, unitName, unitOf } from '../../station/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const earthsApart = defineRule({

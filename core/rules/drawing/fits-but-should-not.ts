@@ -1,6 +1,6 @@
+import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { rightPlug } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { endsAtPorts } from './each-end.ts';
 
 export const fitsButShouldNot = defineRule({
   id: 'drawing/fits-but-should-not',

@@ -1,8 +1,8 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { regionsOf } from '../../trial/regions.ts';
 import { dummyLoadHookup } from '../fixes/hookups.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
 import { defineRule, fixed, type TriedHookup } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({

@@ -1,7 +1,6 @@
-import { kindOf } from '../../station/parts.ts';
+import { kindOf, portOfRef } from '../../station/parts.ts';
 import type { Unit } from '../../station/schema/schema.ts';
 import type { ElementOf, Port, UnitKind } from '../../station/schema/unit-kind.ts';
-import { portOfRef } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const oneConnectorManyJobs = defineRule({

@@ -1,5 +1,5 @@
+import { isOutdoor } from '../../station/outdoors.ts';
 import { kindOf } from '../../station/parts.ts';
-import { isOutdoor } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 export const storm = defineRule({

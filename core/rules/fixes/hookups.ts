@@ -2,10 +2,9 @@ import { layCable } from '../../catalog/laying/lay.ts';
 import { placeUnit } from '../../catalog/laying/place.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { firstFree } from '../../station/first-free.ts';
-import { cablesAt, findUnit, hookupsOf, kindOf } from '../../station/parts.ts';
+import { cablesAt, findUnit, hookupsOf, kindOf, portOfRef } from '../../station/parts.ts';
 import type { Cable, Hookup, PortRef, Station } from '../../station/schema/schema.ts';
 import type { UnitElement } from '../../station/schema/unit-kind.ts';
-import { portOfRef } from '../look.ts';
 import type { Report, TriedHookup } from '../rule.ts';
 
 type Fix = NonNullable<Report['fix']>;

@@ -1,11 +1,10 @@
 import type { RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { cablesAt, kindOf, portName, unitOf } from '../../station/parts.ts';
+import { cablesAt, kindOf, portName, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { type RfRegion, regionsOf } from '../regions.ts';
-import { fieldOf } from '../rf/ways.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { type RfRegion, regionsOf } from '../../trial/regions.ts';
+import { fieldOf } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const amplifierNeverSwitched = defineRule({

@@ -1,10 +1,10 @@
 import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
-import { kindOf, portName, unitOf } from '../../station/parts.ts';
+import { kindOf, placeOfContact, portName, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { isFeed, loadsOf, placeOfContact, unitOfPart } from '../look.ts';
+import { fixedConductors, joinedTo } from '../../trial/conductors.ts';
+import { isFeed, loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { fixedConductors, joinedTo } from '../trace.ts';
 
 export const backEmf = defineRule({
   id: 'keying/back-emf',

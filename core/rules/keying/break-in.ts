@@ -1,7 +1,7 @@
 import { ditMs } from '../../circuit/add-actors.ts';
-import { unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { listeningIn } from '../../trial/listening.ts';
 import { defineRule } from '../rule.ts';
-import { listeningIn } from './listening.ts';
 
 export const breakIn = defineRule({
   id: 'keying/break-in',

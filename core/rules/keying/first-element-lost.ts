@@ -2,7 +2,8 @@ import { ditMs } from '../../circuit/add-actors.ts';
 import type { RfSource } from '../../circuit/circuit.ts';
 import type { KeyDown, Trial } from '../../keydown/key-down.ts';
 import { rfOfDit } from '../../keydown/rf-of-dit.ts';
-import { controlName, unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { controlName } from '../../trial/names.ts';
 import { defineRule } from '../rule.ts';
 
 /** A dit that loses more than this share of itself is heard as a shorter one. */

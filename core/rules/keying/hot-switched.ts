@@ -1,8 +1,8 @@
 import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
+import { unitName } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import { unitName } from '../look.ts';
 import { defineRule } from '../rule.ts';
 
 /** Above a watt a small relay's contacts burn when they move; a tenth of one only wears them. */

@@ -1,6 +1,5 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import { cablesAt } from '../../station/parts.ts';
-import { unitName } from '../look.ts';
+import { cablesAt, unitName } from '../../station/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const keyLineStuck = defineRule({

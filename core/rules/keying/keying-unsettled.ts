@@ -1,8 +1,10 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { ActorEvent, Trial } from '../../keydown/key-down.ts';
-import { controlName, loadsOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { controlName } from '../../trial/names.ts';
+import { loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 export const keyingUnsettled = defineRule({
   id: 'keying/keying-unsettled',

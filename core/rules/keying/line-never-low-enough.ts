@@ -2,7 +2,7 @@ import type { CircuitActor, CompiledFeel } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
-import { instantsBetween } from '../instants.ts';
+import { instantsBetween } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 /** A coil or input that gets more than this share of what it needs is fed, if not enough. */

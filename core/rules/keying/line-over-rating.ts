@@ -1,8 +1,7 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
-import { kindOf, portName, unitOf } from '../../station/parts.ts';
-import { instantsOfPart } from '../instants.ts';
-import { placeOfContact } from '../look.ts';
+import { kindOf, placeOfContact, portName, unitOf } from '../../station/parts.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 export const lineOverRating = defineRule({

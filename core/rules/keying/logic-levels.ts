@@ -1,8 +1,8 @@
 import { dataLevels } from '../../catalog/data-standards.ts';
 import type { Circuit, CircuitActor, SignalEnd } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
-import { signalName, signalPort } from '../audio/levels.ts';
-import { unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
 
 type DataEnd = SignalEnd<'dataEnd'>;

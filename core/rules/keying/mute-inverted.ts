@@ -1,7 +1,7 @@
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
-import { isMuted } from '../rf/ways.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { isMuted } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const muteInverted = defineRule({

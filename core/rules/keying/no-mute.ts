@@ -1,11 +1,10 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { cablesAt, portName } from '../../station/parts.ts';
+import { cablesAt, portName, unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../../trial/rf-ways.ts';
 import { muteCable } from '../fixes/hookups.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
-import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../rf/ways.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 /** Below its overload by more than this a receiver only hears the transmitter loudly. */

@@ -1,7 +1,8 @@
-import { cablesAt } from '../../station/parts.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { controlName, isPutAside, isSending, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { cablesAt, isPutAside, unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { controlName } from '../../trial/names.ts';
+import { isSending } from '../../trial/parts.ts';
+import { regionsOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({

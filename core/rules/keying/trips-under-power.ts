@@ -1,6 +1,7 @@
 import type { Circuit, CircuitActor, Resistor } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
-import { unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const tripsUnderPower = defineRule({

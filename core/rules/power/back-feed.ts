@@ -2,9 +2,9 @@ import type { DiodePart, LoadPart } from '../../circuit/circuit.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { cablesAt, kindOf, portName, unitOf } from '../../station/parts.ts';
+import { cablesAt, kindOf, portName, portOfRef, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
-import { loadsOf, portOfRef, unitName, unitOfPart } from '../look.ts';
+import { loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** Below this a rail is as good as off. */

@@ -1,7 +1,8 @@
 import { formatDecimals } from '../../quantity/format.ts';
-import { suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { batteryLife } from '../../trial/battery-life.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { batteryLife } from './battery-life.ts';
 
 export const batteryTooSmall = defineRule({
   id: 'power/battery-too-small',

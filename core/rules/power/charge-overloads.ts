@@ -1,7 +1,8 @@
-import { suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { busiest } from '../../trial/battery-life.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
-import { busiest } from './battery-life.ts';
 
 export const chargeOverloads = defineRule({
   id: 'power/charge-overloads',

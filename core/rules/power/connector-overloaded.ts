@@ -3,7 +3,7 @@ import { plugOf } from '../../station/file/check/references.ts';
 import { findCable, portName, portOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 type Mate = Extract<Origin, { type: 'mate' }>;

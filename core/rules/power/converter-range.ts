@@ -1,6 +1,6 @@
-import { portName } from '../../station/parts.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, placeOfContact, suppliesOf, unitOfPart } from '../look.ts';
+import { placeOfContact, portName } from '../../station/parts.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { loadsOf, loadVolts, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const converterRange = defineRule({

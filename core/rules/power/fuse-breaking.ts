@@ -1,8 +1,10 @@
 import type { Trial } from '../../keydown/key-down.ts';
-import { fusesOf, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
+import { touchOf } from '../../trial/names.ts';
+import { fusesOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { shortAmps, shortsThroughFuses } from '../../trial/short-amps.ts';
 import { defineRule } from '../rule.ts';
-import { fuseName, fusePlace } from './fuse-place.ts';
-import { shortAmps, shortsThroughFuses } from './short-amps.ts';
 
 /** So many times over what it is made to break, nobody can hope that it does. */
 const hopelessTimes = 3;

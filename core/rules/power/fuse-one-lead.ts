@@ -1,8 +1,10 @@
 import type { Resistor } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { isFeed, loadsOf, placeOfContact, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { placeOfContact, unitName } from '../../station/parts.ts';
+import { conductorsOf } from '../../trial/conductors.ts';
+import { leastWay } from '../../trial/least-way.ts';
+import { isFeed, loadsOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, leastWay } from '../trace.ts';
 
 export const fuseOneLead = defineRule({
   id: 'power/fuse-one-lead',

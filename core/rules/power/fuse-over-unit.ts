@@ -1,9 +1,11 @@
 import type { Trial } from '../../keydown/key-down.ts';
-import { instantsOfPart } from '../instants.ts';
-import { type FusePart, fusesOf, touchOf } from '../look.ts';
+import { allMetal, joinedTo } from '../../trial/conductors.ts';
+import { suppliesAmong } from '../../trial/feeders.ts';
+import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { touchOf } from '../../trial/names.ts';
+import { type FusePart, fusesOf } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { allMetal, joinedTo, suppliesAmong } from '../trace.ts';
-import { fuseName, fusePlace } from './fuse-place.ts';
 
 /** A fuse of so many times what it carries, and more than so many amperes, guards the wire alone. */
 const timesOver = 5;

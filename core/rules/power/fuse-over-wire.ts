@@ -3,12 +3,13 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { formatRating } from '../../quantity/format.ts';
 import { findCable, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
+import { type LimitedWire, thinnestBehind } from '../../trial/guarded-wire.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { touchOf } from '../../trial/names.ts';
+import { type FusePart, fusesOf } from '../../trial/parts.ts';
 import { fittingFuse, smallerFuse, thickerLead } from '../fixes/leads.ts';
-import { instantsOfPart } from '../instants.ts';
-import { type FusePart, fusesOf, touchOf } from '../look.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { fuseName, fusePlace } from './fuse-place.ts';
-import { type LimitedWire, thinnestBehind } from './guarded-wire.ts';
 
 export const fuseOverWire = defineRule({
   id: 'power/fuse-over-wire',

@@ -1,12 +1,13 @@
 import { openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatMs } from '../../quantity/format.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import { fusesOf, touchOf, unitOfPart } from '../look.ts';
+import { averageOver } from '../../trial/battery-life.ts';
+import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
+import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { touchOf } from '../../trial/names.ts';
+import { fusesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
-import { averageOver } from './battery-life.ts';
-import { fuseName, fusePlace } from './fuse-place.ts';
 
 /** Shares of the rating: below the first a fuse has room, above the second it is not sure to hold. */
 const nearAbove = 0.8;

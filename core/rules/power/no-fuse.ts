@@ -1,11 +1,11 @@
 import type { Trial } from '../../keydown/key-down.ts';
-import { findCable } from '../../station/parts.ts';
+import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { unfusedFrom } from '../../trial/guarded-wire.ts';
+import { instantsOf } from '../../trial/instants.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { fuseAt } from '../fixes/leads.ts';
-import { instantsOf } from '../instants.ts';
-import { suppliesOf, unitName, unitOfPart } from '../look.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { unfusedFrom } from './guarded-wire.ts';
 
 /**
  * The fuse belongs within 7 in of the source along the wire, within 40 in where the wire is sheathed all the way; within

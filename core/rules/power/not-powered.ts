@@ -1,6 +1,6 @@
-import { cablesAt, portOf } from '../../station/parts.ts';
-import { instantsOfPart } from '../instants.ts';
-import { isFeed, loadsOf, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart, works } from '../look.ts';
+import { cablesAt, portOf, portOfRef, unitName } from '../../station/parts.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { isFeed, loadsOf, loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({

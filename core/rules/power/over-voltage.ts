@@ -1,13 +1,13 @@
 import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { kindOf, portName } from '../../station/parts.ts';
+import { kindOf, placeOfContact, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import type { UnitKind } from '../../station/schema/unit-kind.ts';
-import { instantsBetween, instantsOfPart } from '../instants.ts';
-import { loadsOf, placeOfContact, suppliesOf, unitOfPart } from '../look.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { instantsBetween, instantsOfPart } from '../../trial/instants.ts';
+import { loadsOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 export const overVoltage = defineRule({
   id: 'power/over-voltage',

@@ -1,21 +1,12 @@
 import type { Circuit, LoadPart, Origin, Resistor } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
-import { cablesAt, portName } from '../../station/parts.ts';
+import { cablesAt, portName, portOfRef } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import {
-  isFeed,
-  loadsOf,
-  loadVolts,
-  type Numbered,
-  nameOfOrigin,
-  portOfRef,
-  suppliesOf,
-  unitOfPart,
-  works,
-} from '../look.ts';
+import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { nameOfOrigin } from '../../trial/names.ts';
+import { isFeed, loadsOf, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
 
 /** Less than this share of a load's current in its own minus lead means that the lead is not there. */
 const missingShare = 0.02;

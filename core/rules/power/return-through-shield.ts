@@ -1,7 +1,7 @@
 import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { classOf, findCable } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 /** More direct current than this has no business in a screen; a coax braid bears more than a thin screen. */

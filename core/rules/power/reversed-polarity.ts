@@ -1,8 +1,8 @@
-import { cablesAt, findCable, portName } from '../../station/parts.ts';
+import { cablesAt, findCable, portName, portOfRef } from '../../station/parts.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
 import { swapCores } from '../fixes/leads.ts';
-import { loadsOf, loadVolts, portOfRef, unitOfPart } from '../look.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 export const reversedPolarity = defineRule({
   id: 'power/reversed-polarity',

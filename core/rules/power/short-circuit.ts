@@ -1,7 +1,10 @@
-import { instantsOfPart } from '../instants.ts';
-import { nameOfOrigin, suppliesOf, touchOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { conductorsOf } from '../../trial/conductors.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { leastWay } from '../../trial/least-way.ts';
+import { nameOfOrigin, touchOf } from '../../trial/names.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, leastWay } from '../trace.ts';
 
 /** A way from plus to minus through metal of less than this is a short: the thinnest load of a station is far above. */
 const shortOhms = 1;

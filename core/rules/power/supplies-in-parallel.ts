@@ -1,9 +1,11 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
+import { suppliesAmong } from '../../trial/feeders.ts';
+import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
 
 /** Two batteries are alike when their capacities differ by no more than this. */
 const alikeShare = 0.05;

@@ -1,11 +1,12 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, type Numbered, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { averageOver } from '../../trial/battery-life.ts';
+import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { loadsOf, type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
-import { averageOver } from './battery-life.ts';
 
 export const supplyOverloaded = defineRule({
   id: 'power/supply-overloaded',

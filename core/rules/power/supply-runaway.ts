@@ -1,7 +1,7 @@
-import { portName } from '../../station/parts.ts';
-import { loadsOf, placeOfContact, unitName, unitOfPart } from '../look.ts';
+import { placeOfContact, portName, unitName } from '../../station/parts.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 export const supplyRunaway = defineRule({
   id: 'power/supply-runaway',

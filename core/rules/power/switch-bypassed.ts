@@ -1,12 +1,12 @@
 import { isMetal, isOpenGate, type Resistor } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { kindOf, unitOf } from '../../station/parts.ts';
+import { kindOf, portOfRef, unitName, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import type { UnitElement } from '../../station/schema/unit-kind.ts';
-import { instantsOfPart } from '../instants.ts';
-import { type Numbered, portOfRef, suppliesOf, unitName } from '../look.ts';
+import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { type Numbered, suppliesOf } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { conductorsOf, joinedTo } from '../trace.ts';
 
 /** What goes past a meter does not matter below this share. */
 const missedShare = 0.05;

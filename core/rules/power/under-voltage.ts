@@ -1,8 +1,8 @@
-import { portName } from '../../station/parts.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, placeOfContact, unitOfPart, works } from '../look.ts';
+import { placeOfContact, portName } from '../../station/parts.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { loadsOf, loadVolts, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 /** So near to the edge of its range a load is in doubt. */
 const edge = 0.03;

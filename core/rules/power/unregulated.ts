@@ -1,8 +1,8 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
-import { portName } from '../../station/parts.ts';
-import { isFeed, loadsOf, loadVolts, placeOfContact, suppliesOf, unitName, unitOfPart } from '../look.ts';
+import { placeOfContact, portName, unitName } from '../../station/parts.ts';
+import { feedersOf } from '../../trial/feeders.ts';
+import { isFeed, loadsOf, loadVolts, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { feedersOf } from '../trace.ts';
 
 /** A supply that drops more than this share of its voltage at its rated current is not regulated. */
 const unregulatedDrop = 0.1;

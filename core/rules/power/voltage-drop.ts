@@ -2,12 +2,15 @@ import { usualDrop } from '../../catalog/wire/wire.ts';
 import type { DiodePart, Resistor } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { portName } from '../../station/parts.ts';
+import { placeOfContact, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
-import { loadsOf, loadVolts, nameOfOrigin, placeOfContact, suppliesOf, unitOfPart, works } from '../look.ts';
+import { passersOf } from '../../trial/conductors.ts';
+import { mainFeederOf } from '../../trial/feeders.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { leastWay } from '../../trial/least-way.ts';
+import { nameOfOrigin } from '../../trial/names.ts';
+import { loadsOf, loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
-import { leastWay, mainFeederOf, passersOf } from '../trace.ts';
 
 export const voltageDrop = defineRule({
   id: 'power/voltage-drop',

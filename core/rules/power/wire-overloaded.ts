@@ -2,10 +2,10 @@ import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { findCable } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
+import { limitOfWire } from '../../trial/guarded-wire.ts';
+import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { thickerLead } from '../fixes/leads.ts';
-import { instantsOfPart, momentWords } from '../instants.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { limitOfWire } from './guarded-wire.ts';
 
 type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
 

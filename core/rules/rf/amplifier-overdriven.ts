@@ -1,7 +1,8 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import { rfPortRef, unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 /** So much below what brings an amplifier to its full output it is hardly driven. */
 const littleDb = 10;

@@ -1,9 +1,10 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { cablesAt, kindOf, unitOf } from '../../station/parts.ts';
+import { isOutdoor } from '../../station/outdoors.ts';
+import { cablesAt, kindOf, unitName, unitOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
-import { isOutdoor, rfPortRef, unitName } from '../look.ts';
+import { rfPortRef } from '../../trial/names.ts';
 import { defineRule } from '../rule.ts';
 
 export const antennaUnprotected = defineRule({

@@ -1,13 +1,14 @@
 import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { cablesAt } from '../../station/parts.ts';
+import { cablesAt, unitName } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema/schema.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { isSending } from '../../trial/parts.ts';
+import { type RfRegion, regionsOf } from '../../trial/regions.ts';
+import { endGroups } from '../../trial/rf-ways.ts';
 import { swapAt } from '../fixes/plugs.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { isSending, rfPortRef, unitName } from '../look.ts';
-import { type RfRegion, regionsOf } from '../regions.ts';
 import { defineRule, fixed } from '../rule.ts';
-import { endGroups } from './ways.ts';
 
 export const changeoverReversed = defineRule({
   id: 'rf/changeover-reversed',

@@ -1,7 +1,7 @@
-import { findCable, portOf } from '../../station/parts.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
+import { findCable, portOf, unitName } from '../../station/parts.ts';
+import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 export const coaxOverpowered = defineRule({
   id: 'rf/coax-overpowered',

@@ -1,6 +1,6 @@
 import { voltsBetween } from '../../keydown/feel.ts';
 import { cablesAt, kindOf, portName } from '../../station/parts.ts';
-import { instantsBetween } from '../instants.ts';
+import { instantsBetween } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 /** What an RF contact without a stated limit stands: nothing to speak of. */

@@ -1,10 +1,10 @@
 import { formatDecimals } from '../../quantity/format.ts';
-import { kindOf, unitOf } from '../../station/parts.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { kindOf, unitName, unitOf } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { isMuted } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { isMuted } from './ways.ts';
 
 const orders = [2, 3, 4, 5];
 /** Weaker than this a receiver’s own noise covers it. */

@@ -2,9 +2,9 @@ import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { harmonicsAlong } from '../../rf/chain-harmonics.ts';
 import { judgeHarmonic, part97Limit } from '../../rf/harmonics.ts';
-import { unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 export const harmonics = defineRule({
   id: 'rf/harmonics',

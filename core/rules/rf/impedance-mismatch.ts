@@ -1,10 +1,9 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { type RfField, wayTo } from '../../rf/rf-solution.ts';
-import { findCable } from '../../station/parts.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { findCable, unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { regionsOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 /** What the sockets of a station are made for. */

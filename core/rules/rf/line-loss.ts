@@ -1,8 +1,7 @@
 import { formatDecimals } from '../../quantity/format.ts';
-import { findCable } from '../../station/parts.ts';
-import { unitName } from '../look.ts';
+import { findCable, unitName } from '../../station/parts.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 /** Cables may take this much before it is worth a word: three tenths of the power. */
 const muchDb = 1.5;

@@ -1,11 +1,12 @@
 import { type Circuit, isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfField } from '../../rf/rf-solution.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { fieldOf, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { fieldOf, touchesOnWay } from './ways.ts';
 
 export const loadOverpowered = defineRule({
   id: 'rf/load-overpowered',

@@ -1,7 +1,7 @@
 import type { Chain, ChainStep } from '../../rf/chain.ts';
-import { unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 export const meterAfterTuner = defineRule({
   id: 'rf/meter-after-tuner',

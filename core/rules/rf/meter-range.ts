@@ -1,6 +1,7 @@
-import { rfPortRef, unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 /** Below this share of full scale a needle cannot be read. */
 const leastShare = 0.05;

@@ -1,10 +1,11 @@
 import type { RfLoad, RfSource } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { type Instant, instantsOfRegion } from '../instants.ts';
-import { rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { type Instant, instantsOfRegion } from '../../trial/instants.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { assumedOverloadDbm, fieldOf } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { assumedOverloadDbm, fieldOf } from './ways.ts';
 
 export const noChangeover = defineRule({
   id: 'rf/no-changeover',

@@ -1,8 +1,8 @@
 import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
-import { cablesAt, portName } from '../../station/parts.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { cablesAt, portName, unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 /** Any device that shares power between two ways loses 3 dB in each; what loses less than this only joins them. */

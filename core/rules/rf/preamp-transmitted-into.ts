@@ -2,11 +2,12 @@ import type { RfEdge } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfField } from '../../rf/rf-solution.ts';
-import { instantsOfRegion, momentWords } from '../instants.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
+import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { touchesOnWay } from './ways.ts';
 
 /** A stage that cannot put out more than this is there to listen. */
 const listensDbm = 27;

@@ -1,7 +1,7 @@
 import { keepAway } from '../../rf/keep-away.ts';
-import { unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 export const rfExposure = defineRule({
   id: 'rf/rf-exposure',

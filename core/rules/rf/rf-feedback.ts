@@ -2,9 +2,9 @@ import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { amplifyingRings } from '../../rf/amplifying-rings.ts';
 import { edgesAround } from '../../rf/spread.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { unitName } from '../look.ts';
-import { everyRegionOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion } from '../../trial/instants.ts';
+import { everyRegionOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const rfFeedback = defineRule({

@@ -1,7 +1,8 @@
 import { formatDecimals } from '../../quantity/format.ts';
-import { rfPortRef, unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 /** From here transmitters begin to reduce their power, and from there they suffer. */
 const reducesSwr = 2;

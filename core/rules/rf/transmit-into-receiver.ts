@@ -1,10 +1,11 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { wayTo } from '../../rf/rf-solution.ts';
-import { instantsOfRegion, momentWords } from '../instants.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
+import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { assumedDamageDbm, isMuted, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { assumedDamageDbm, isMuted, touchesOnWay } from './ways.ts';
 
 export const transmitIntoReceiver = defineRule({
   id: 'rf/transmit-into-receiver',

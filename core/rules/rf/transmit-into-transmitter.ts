@@ -1,9 +1,10 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
-import { instantsOfRegion, momentWords } from '../instants.ts';
-import { rfPortName, rfPortRef, unitName } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import { unitName } from '../../station/parts.ts';
+import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
+import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { regionsOf } from '../../trial/regions.ts';
+import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
-import { touchesOnWay } from './ways.ts';
 
 /** A tenth of a watt into an output mixes there; a watt can break it. */
 const mixesDbm = 20;

@@ -1,7 +1,8 @@
 import { isOpenEnd } from '../../rf/reflection.ts';
-import { rfPortRef, unitName } from '../look.ts';
+import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 export const tunerOutOfReach = defineRule({
   id: 'rf/tuner-out-of-reach',

@@ -1,9 +1,9 @@
 import { formatHertz } from '../../quantity/format.ts';
-import { kindOf, unitOf } from '../../station/parts.ts';
-import type { Place } from '../finding.ts';
-import { rfPortRef, unitName } from '../look.ts';
+import { kindOf, unitName, unitOf } from '../../station/parts.ts';
+import type { Place } from '../../station/place.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
-import { sendingChains } from './chains.ts';
 
 interface Band {
   readonly minHz?: number | undefined;

@@ -6,7 +6,7 @@ import { endangersSending } from '../../../core/reports/power-up/parts/sending.t
 import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { type PowerUpStep, powerUpParts } from '../../../core/reports/power-up/sheet.ts';
 import { isPressing } from '../../../core/reports/power-up/stops.ts';
-import { isOutdoor } from '../../../core/rules/look.ts';
+import { isOutdoor } from '../../../core/station/outdoors.ts';
 import { classOf, hookupsOf, kindOf, portOf } from '../../../core/station/parts.ts';
 import type { Cable, Station } from '../../../core/station/schema/schema.ts';
 import { survey } from '../../../core/survey.ts';

@@ -1,9 +1,8 @@
 import type { Circuit, CircuitPart, DiodePart, Resistor } from '../../../circuit/circuit.ts';
 import type { DcSolution } from '../../../dc/dc-solution.ts';
-import { unitName } from '../../../rules/look.ts';
-import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
-import { classOf, findCable, portName } from '../../../station/parts.ts';
+import { classOf, findCable, portName, unitName } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
+import { fusePlace, fuseSeat } from '../../../trial/fuse-place.ts';
 import type { WayPart } from '../rows.ts';
 
 type Passed = Pick<WayPart, 'kind' | 'name' | 'at'>;

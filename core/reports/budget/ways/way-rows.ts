@@ -1,9 +1,9 @@
 import { voltsBetween } from '../../../keydown/feel.ts';
-import { loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
-import { busiest } from '../../../rules/power/battery-life.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { portName } from '../../../station/parts.ts';
+import { placeOfContact, portName, unitName } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
+import { busiest } from '../../../trial/battery-life.ts';
+import { loadVolts, unitOfPart } from '../../../trial/parts.ts';
 import { inHookup } from '../draw.ts';
 import type { WayRow } from '../rows.ts';
 import { suppliedWays } from './supplied-ways.ts';

@@ -1,7 +1,7 @@
 import { formatDbm, formatWatts } from '../../../quantity/format.ts';
-import type { Place } from '../../../rules/finding.ts';
-import { isOutdoor } from '../../../rules/look.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
 import { findCable } from '../../../station/parts.ts';
+import type { Place } from '../../../station/place.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import type { DraftStep, Taking } from '../draft.ts';
 import { formatQuantity } from '../format-quantity.ts';

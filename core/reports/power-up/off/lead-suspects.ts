@@ -1,8 +1,7 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
 import type { Circuit, Resistor } from '../../../circuit/circuit.ts';
-import { unitName } from '../../../rules/look.ts';
 import { edit } from '../../../station/edit.ts';
-import { cablesIn, classOf } from '../../../station/parts.ts';
+import { cablesIn, classOf, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { circuitOf, type Seen, type Setup, seenIn, seenWith } from '../setup.ts';
 import type { Suspect } from './suspect.ts';

@@ -1,4 +1,4 @@
-import type { Place } from '../../../rules/finding.ts';
+import type { Place } from '../../../station/place.ts';
 import type { Seen, Setup } from '../setup.ts';
 
 /** One thing that may be wrong with the station as it was built, against the drawing. */

@@ -1,5 +1,6 @@
-import { isOutdoor, loadVolts, portOfRef, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesAt, portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesAt, portName, portOfRef, unitName } from '../../../station/parts.ts';
+import { loadVolts, suppliesOf, unitOfPart } from '../../../trial/parts.ts';
 import { isForTips, reachWords } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';

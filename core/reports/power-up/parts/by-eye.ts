@@ -1,5 +1,4 @@
-import { unitName } from '../../../rules/look.ts';
-import { cablesIn, classOf, kindOf } from '../../../station/parts.ts';
+import { cablesIn, classOf, kindOf, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';

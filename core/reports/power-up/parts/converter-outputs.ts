@@ -1,6 +1,6 @@
-import { portOfRef, suppliesOf, unitOfPart } from '../../../rules/look.ts';
-import { cablesAt, portName } from '../../../station/parts.ts';
+import { cablesAt, portName, portOfRef } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
+import { suppliesOf, unitOfPart } from '../../../trial/parts.ts';
 import { contactName, isForTips } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';

@@ -1,9 +1,12 @@
 import type { DiodePart, LoadPart, Resistor } from '../../../circuit/circuit.ts';
-import type { Place } from '../../../rules/finding.ts';
-import { isOutdoor, type Numbered, unitName } from '../../../rules/look.ts';
-import { leastWay, mainFeederOf, passersOf } from '../../../rules/trace.ts';
-import { classOf, findCable, portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { classOf, findCable, portName, unitName } from '../../../station/parts.ts';
+import type { Place } from '../../../station/place.ts';
 import type { Station } from '../../../station/schema/schema.ts';
+import { passersOf } from '../../../trial/conductors.ts';
+import { mainFeederOf } from '../../../trial/feeders.ts';
+import { leastWay } from '../../../trial/least-way.ts';
+import type { Numbered } from '../../../trial/parts.ts';
 import { type Reachable, reachable } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';

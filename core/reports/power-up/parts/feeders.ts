@@ -1,7 +1,8 @@
 import type { RfLoad } from '../../../circuit/circuit.ts';
-import { isOutdoor, rfPortRef, unitName } from '../../../rules/look.ts';
-import { cablesAt, kindOf, portName, unitOf } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesAt, kindOf, portName, unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
+import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';
 import { otherEnd, plugContacts } from '../joints.ts';

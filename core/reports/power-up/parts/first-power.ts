@@ -1,9 +1,9 @@
 import { wattsFromDbm } from '../../../quantity/decibel.ts';
 import { formatAmps, formatWatts } from '../../../quantity/format.ts';
-import { rfPortRef, unitName } from '../../../rules/look.ts';
-import { cablesAt, kindOf, unitOf } from '../../../station/parts.ts';
+import { cablesAt, kindOf, unitName, unitOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import type { ElementOf } from '../../../station/schema/unit-kind.ts';
+import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing } from '../draft.ts';
 import { type Setup, seenIn } from '../setup.ts';

@@ -1,6 +1,7 @@
-import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, classOf, portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesIn, classOf, portName, portOfRef, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, isForTips, reachWords } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';

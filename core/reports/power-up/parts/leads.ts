@@ -1,6 +1,6 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
-import { isOutdoor } from '../../../rules/look.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
 import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import { type DraftStep, reading } from '../draft.ts';

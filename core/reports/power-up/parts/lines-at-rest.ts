@@ -1,5 +1,5 @@
-import { portOfRef, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, portName, portOf } from '../../../station/parts.ts';
+import { cablesIn, portName, portOf, portOfRef } from '../../../station/parts.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';

@@ -1,8 +1,9 @@
 import type { Trial } from '../../../keydown/key-down.ts';
 import { formatVolts } from '../../../quantity/format.ts';
-import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, portName, portOf } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesIn, portName, portOf, portOfRef, unitName } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, reading } from '../draft.ts';

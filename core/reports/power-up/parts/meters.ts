@@ -1,7 +1,7 @@
 import type { Chain } from '../../../rf/chain.ts';
-import { rfPortRef, unitName } from '../../../rules/look.ts';
-import { unitOf } from '../../../station/parts.ts';
+import { unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
+import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
 import { isOwn } from '../own-figures.ts';

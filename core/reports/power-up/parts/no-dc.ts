@@ -1,4 +1,4 @@
-import { isOutdoor } from '../../../rules/look.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
 import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';

@@ -1,6 +1,5 @@
-import { unitName } from '../../../rules/look.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
-import { cablesAt, cablesIn, portName } from '../../../station/parts.ts';
+import { cablesAt, cablesIn, portName, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';

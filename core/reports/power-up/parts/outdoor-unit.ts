@@ -1,6 +1,7 @@
 import { wiringOf } from '../../../catalog/cables/wiring.ts';
-import { isOutdoor, unitName, unitOfPart } from '../../../rules/look.ts';
-import { portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { portName, unitName } from '../../../station/parts.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
 import { type DraftStep, reading } from '../draft.ts';

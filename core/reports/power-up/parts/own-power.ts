@@ -1,6 +1,6 @@
-import { unitOfPart } from '../../../rules/look.ts';
 import { cablesAt, kindOf } from '../../../station/parts.ts';
 import type { Unit } from '../../../station/schema/schema.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing } from '../draft.ts';
 

@@ -1,7 +1,8 @@
 import { formatVolts, formatWatts } from '../../../quantity/format.ts';
 import type { Finding } from '../../../rules/finding.ts';
-import { isFeed, isOutdoor, loadsOf, loadVolts, placeOfContact, unitName, unitOfPart } from '../../../rules/look.ts';
-import { portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { placeOfContact, portName, unitName } from '../../../station/parts.ts';
+import { isFeed, loadsOf, loadVolts, unitOfPart } from '../../../trial/parts.ts';
 import { isForTips, reachWords } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';

@@ -1,8 +1,8 @@
 import { fuseColour } from '../../../catalog/wire/fuses.ts';
-import { fusesOf } from '../../../rules/look.ts';
-import { fuseSeat } from '../../../rules/power/fuse-place.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf } from '../../../station/parts.ts';
+import { fuseSeat } from '../../../trial/fuse-place.ts';
+import { fusesOf } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
 

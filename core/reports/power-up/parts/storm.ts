@@ -1,5 +1,6 @@
-import { isOutdoor, suppliesOf, unitName, unitOfPart } from '../../../rules/look.ts';
-import { classOf, kindOf, portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { classOf, kindOf, portName, unitName } from '../../../station/parts.ts';
+import { suppliesOf, unitOfPart } from '../../../trial/parts.ts';
 import { type ComingIn, comingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';

@@ -1,6 +1,7 @@
-import { isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { cablesIn, classOf, kindOf, portName, unitOf } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesIn, classOf, kindOf, portName, portOfRef, unitName, unitOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
+import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';

@@ -1,5 +1,5 @@
-import { isOutdoor } from '../../../rules/look.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesIn, classOf } from '../../../station/parts.ts';
 import { type Context, type FedUnit, fedUnits } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft.ts';

@@ -1,8 +1,9 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
-import { fusesOf, isOutdoor, portOfRef, unitName, unitOfPart } from '../../../rules/look.ts';
-import { fusePlace, fuseSeat } from '../../../rules/power/fuse-place.ts';
-import { cablesAt, cablesIn, classOf, kindOf, portName } from '../../../station/parts.ts';
+import { isOutdoor } from '../../../station/outdoors.ts';
+import { cablesAt, cablesIn, classOf, kindOf, portName, portOfRef, unitName } from '../../../station/parts.ts';
 import { rememberFew } from '../../../station/remember.ts';
+import { fusePlace, fuseSeat } from '../../../trial/fuse-place.ts';
+import { fusesOf, unitOfPart } from '../../../trial/parts.ts';
 import { isReadyMade } from '../../make/is-ready-made.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';

@@ -1,7 +1,7 @@
-import type { Resistor } from '../../circuit/circuit.ts';
-import { findCable, kindOf, portName, unitOf } from '../../station/parts.ts';
-import type { Station } from '../../station/schema/schema.ts';
-import type { Place } from '../finding.ts';
+import type { Resistor } from '../circuit/circuit.ts';
+import { findCable, kindOf, portName, unitOf } from '../station/parts.ts';
+import type { Place } from '../station/place.ts';
+import type { Station } from '../station/schema/schema.ts';
 
 /** Where a fuse sits: in a cable, or at the unit that holds it, by the port that it feeds. */
 export function fusePlace(station: Station, part: Resistor): Place {

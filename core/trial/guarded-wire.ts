@@ -1,11 +1,12 @@
-import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../../catalog/wire/wire.ts';
-import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../../circuit/circuit.ts';
-import { findCable } from '../../station/parts.ts';
-import { remember, rememberEach } from '../../station/remember.ts';
-import type { Wire } from '../../station/schema/cable-kind.ts';
-import type { Cable, Station } from '../../station/schema/schema.ts';
-import { fusesOf, loadsOf } from '../look.ts';
-import { type Conductors, conductorsOf, joinedTo, suppliesAmong } from '../trace.ts';
+import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../catalog/wire/wire.ts';
+import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../circuit/circuit.ts';
+import { findCable } from '../station/parts.ts';
+import { remember, rememberEach } from '../station/remember.ts';
+import type { Wire } from '../station/schema/cable-kind.ts';
+import type { Cable, Station } from '../station/schema/schema.ts';
+import { type Conductors, conductorsOf, joinedTo } from './conductors.ts';
+import { suppliesAmong } from './feeders.ts';
+import { fusesOf, loadsOf } from './parts.ts';
 
 /** 33 CFR 183.455(b): 7 in of wire may run before its fuse. */
 const stubM = 0.18;

@@ -1,14 +1,14 @@
-import { peukertHours, restVolts, usualPeukert } from '../../catalog/battery.ts';
-import type { Circuit, SupplyPart } from '../../circuit/circuit.ts';
-import type { DcSolution } from '../../dc/dc-solution.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
-import { voltsBetween } from '../../keydown/feel.ts';
-import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { remember } from '../../station/remember.ts';
-import type { Plan, Station } from '../../station/schema/schema.ts';
-import { sendingsOf } from '../instants.ts';
-import { isFeed, loadsOf, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../look.ts';
-import { feedersOf } from '../trace.ts';
+import { peukertHours, restVolts, usualPeukert } from '../catalog/battery.ts';
+import type { Circuit, SupplyPart } from '../circuit/circuit.ts';
+import type { DcSolution } from '../dc/dc-solution.ts';
+import { DcSolver } from '../dc/solve-dc.ts';
+import { voltsBetween } from '../keydown/feel.ts';
+import type { Reach, Trial } from '../keydown/key-down.ts';
+import { remember } from '../station/remember.ts';
+import type { Plan, Station } from '../station/schema/schema.ts';
+import { feedersOf } from './feeders.ts';
+import { sendingsOf } from './instants.ts';
+import { isFeed, loadsOf, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from './parts.ts';
 
 /** The sending moment that draws most from the supplies; receive where the hook-up has no control. */
 export const busiest = remember((trial: Trial): Reach => {

@@ -1,8 +1,8 @@
-import type { ActorStates, Circuit, SupplyPart } from '../../circuit/circuit.ts';
-import { rememberEach } from '../../station/remember.ts';
-import { type Numbered, suppliesOf } from '../look.ts';
-import { NearestFirst } from '../nearest-first.ts';
-import { conductorsOf } from '../trace.ts';
+import type { ActorStates, Circuit, SupplyPart } from '../circuit/circuit.ts';
+import { rememberEach } from '../station/remember.ts';
+import { conductorsOf } from './conductors.ts';
+import { NearestFirst } from './nearest-first.ts';
+import { type Numbered, suppliesOf } from './parts.ts';
 
 /** What a short just behind a fuse would drive through it. */
 export interface ShortThrough {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { NearestFirst } from '../../core/rules/nearest-first.ts';
+import { NearestFirst } from '../../core/trial/nearest-first.ts';
 
 it('gives back all that was put in, the least resistance first, also while more comes', () => {
   const rounds = fc.array(fc.record({ ohms: fc.integer({ min: 0, max: 40 }), takes: fc.nat(2) }));

@@ -1,9 +1,9 @@
-import { type Fit, fitOf } from '../../catalog/fit.ts';
-import { plugOf } from '../../station/file/check/references.ts';
-import { hookupsOf, portName, portOf } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
-import type { Connector } from '../../station/schema/connector.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import { type Fit, fitOf } from '../catalog/fit.ts';
+import { plugOf } from '../station/file/check/references.ts';
+import { hookupsOf, portName, portOf } from '../station/parts.ts';
+import { remember } from '../station/remember.ts';
+import type { Connector } from '../station/schema/connector.ts';
+import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 
 /** One end of a cable at its port: the plug, the jack and how they go together. */
 export interface EndAtPort {

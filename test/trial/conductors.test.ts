@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit } from '../../core/circuit/circuit.ts';
-import { conductorsOf, leastWay } from '../../core/rules/trace.ts';
+import { conductorsOf } from '../../core/trial/conductors.ts';
+import { leastWay } from '../../core/trial/least-way.ts';
 
 const origin = { type: 'element', unit: 'u', element: 'e' } as const;
 

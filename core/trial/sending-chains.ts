@@ -1,11 +1,11 @@
-import type { RfSource } from '../../circuit/circuit.ts';
-import type { Reach, Trial } from '../../keydown/key-down.ts';
-import type { Chain } from '../../rf/chain.ts';
-import { chainOf } from '../../rf/solve-chain.ts';
-import { remember } from '../../station/remember.ts';
-import { instantsOfRegion } from '../instants.ts';
-import { rfPortRef } from '../look.ts';
-import { regionsOf } from '../regions.ts';
+import type { RfSource } from '../circuit/circuit.ts';
+import type { Reach, Trial } from '../keydown/key-down.ts';
+import type { Chain } from '../rf/chain.ts';
+import { chainOf } from '../rf/solve-chain.ts';
+import { remember } from '../station/remember.ts';
+import { instantsOfRegion } from './instants.ts';
+import { rfPortRef } from './names.ts';
+import { regionsOf } from './regions.ts';
 
 /** A transmitter that sends, and where its power goes. */
 export interface SendingChain {

@@ -1,7 +1,7 @@
-import type { RfLoad } from '../../circuit/circuit.ts';
-import type { KeyDown, Reach, Trial } from '../../keydown/key-down.ts';
-import { remember } from '../../station/remember.ts';
-import { assumedOverloadDbm, isMuted } from '../rf/ways.ts';
+import type { RfLoad } from '../circuit/circuit.ts';
+import type { KeyDown, Reach, Trial } from '../keydown/key-down.ts';
+import { remember } from '../station/remember.ts';
+import { assumedOverloadDbm, isMuted } from './rf-ways.ts';
 
 /** The shortest pause in which a receiver that a press makes deaf is heard again. */
 export type Pause = 'dit' | 'letter' | 'word' | 'none';

@@ -1,10 +1,9 @@
-import { type AudioLevels, solveAudioInTurn } from '../../dc/solve-audio.ts';
-import type { Trial } from '../../keydown/key-down.ts';
-import { portName } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
-import type { PortRef, Station } from '../../station/schema/schema.ts';
-import { type Instant, instantsOf, sendingsOf } from '../instants.ts';
-import { portOfRef } from '../look.ts';
+import { type AudioLevels, solveAudioInTurn } from '../dc/solve-audio.ts';
+import type { Trial } from '../keydown/key-down.ts';
+import { portName, portOfRef } from '../station/parts.ts';
+import { remember } from '../station/remember.ts';
+import type { PortRef, Station } from '../station/schema/schema.ts';
+import { type Instant, instantsOf, sendingsOf } from './instants.ts';
 
 export interface AudioInstant extends Instant, AudioLevels {}
 
