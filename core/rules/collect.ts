@@ -5,6 +5,7 @@ import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
 import { type Finding, severities } from './finding.ts';
 import type { Facts, Report, Rule } from './rule.ts';
+import { runRules } from './run-rules.ts';
 
 interface Draft {
   readonly rule: Rule;
@@ -20,25 +21,23 @@ interface Draft {
 export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[] {
   const drafts = new Map<string, Draft>();
   const every = facts.hookups.map(({ hookup }) => hookup.id);
-  rules.forEach((rule, rank) => {
-    rule.check(facts, (report) => {
-      const id = `${rule.id}:${report.message}@${nameOfPlace(report.at[0])}`;
-      const draft = drafts.get(id);
-      const known = draft ?? {
-        rule,
-        rank,
-        first: report,
-        id,
-        hookups: new Set(),
-        moments: new Set(),
-        touches: new Set(),
-      };
-      if (!draft || isWorse(report, draft.first)) drafts.set(id, { ...known, first: report });
-      for (const hookup of report.hookup === undefined ? every : [report.hookup]) known.hookups.add(hookup);
-      if (report.moment !== undefined) known.moments.add(report.moment);
-      for (const touch of [...report.at.flatMap(touchesOf), ...(report.touches ?? [])]) known.touches.add(touch);
-    });
-  });
+  for (const { rule, rank, report } of runRules(facts, rules)) {
+    const id = `${rule.id}:${report.message}@${nameOfPlace(report.at[0])}`;
+    const draft = drafts.get(id);
+    const known = draft ?? {
+      rule,
+      rank,
+      first: report,
+      id,
+      hookups: new Set(),
+      moments: new Set(),
+      touches: new Set(),
+    };
+    if (!draft || isWorse(report, draft.first)) drafts.set(id, { ...known, first: report });
+    for (const hookup of report.hookup === undefined ? every : [report.hookup]) known.hookups.add(hookup);
+    if (report.moment !== undefined) known.moments.add(report.moment);
+    for (const touch of [...report.at.flatMap(touchesOf), ...(report.touches ?? [])]) known.touches.add(touch);
+  }
   const list = [...drafts.values()].sort(byGravity);
   const causes = findCauses(list);
   const findings = list.map((draft) => toFinding(facts.station, draft, causes.get(draft.id)));

@@ -3,6 +3,7 @@ import type { Change } from '../station/edit.ts';
 import type { Place } from '../station/place.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import type { Severity } from './finding.ts';
+import type { ThingName, Things } from './things.ts';
 
 /** One hook-up, tried. */
 export interface TriedHookup {
@@ -22,7 +23,7 @@ export interface Report<M extends string = string> {
   readonly severity: Severity;
   readonly at: readonly [Place, ...Place[]];
   readonly values: Readonly<Record<string, number | string>>;
-  /** Undefined where it is so in every hook-up. */
+  /** The hook-up that was looked at, where a rule names none; none, and so every one, where it looks at the whole station. */
   readonly hookup?: string;
   readonly moment?: Moment['name'];
   /** Further things that take part, by which a consequence finds its cause: `unit:`, `cable:`, `fuse:`, `supply:` and an id. */
@@ -55,7 +56,27 @@ export interface Rule<M extends string = string> {
    * `{ohms Ω}`, `{length m}`, `{share %}`, `{rating rated}` for numbers, which are written with their unit.
    */
   readonly messages: Readonly<Record<M, string>>;
-  check(facts: Facts, report: (finding: Report<M>) => void): void;
+  /** What it looks at, one at a time. */
+  readonly looksAt: LooksAt<M>;
+}
+
+export type Tell<M extends string> = (report: Report<M>) => void;
+
+/** For each thing that a rule looks at what it does with one of them in one hook-up; `station` is called once for all hook-ups. */
+export type LooksAt<M extends string> = {
+  readonly [T in ThingName]?: (thing: Things[T], around: Around, tell: Tell<M>) => void;
+} & { readonly station?: (facts: Facts, tell: Tell<M>) => void };
+
+/**
+ * The hook-up in which a rule looks at a thing. What a rule says of a thing is kept while what it looked at is the same: the
+ * thing, its unit with the cables there and the units at their other ends (of a cable, its two units and what is plugged in
+ * there), and all that it asked of the trial by a circuit's parts, solutions and conductors, which write it down. What it
+ * draws on beyond that (another unit's name) it asks for by `far`.
+ */
+export interface Around {
+  readonly station: Station;
+  readonly hookup: Hookup;
+  readonly trial: Trial;
 }
 
 /** A fix for a report, where there is one. */

@@ -1,7 +1,6 @@
 import { type Fit, fitOf } from '../catalog/fit.ts';
 import { plugOf } from '../station/file/check/references.ts';
-import { hookupsOf, portName, portOf } from '../station/parts.ts';
-import { remember } from '../station/remember.ts';
+import { portName, portOf } from '../station/parts.ts';
 import type { Connector } from '../station/schema/connector.ts';
 import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 
@@ -14,21 +13,15 @@ export interface EndAtPort {
   readonly fit: Fit;
   /** Names for a message. */
   readonly words: { readonly cable: string; readonly plug: string; readonly port: string; readonly jack: string };
-  /** The hook-ups that the cable is in. */
-  readonly hookups: readonly string[];
 }
 
-/** Both ends of every cable. */
-export const endsAtPorts = remember((station: Station): readonly EndAtPort[] => {
-  const every = hookupsOf(station).map((h) => h.id);
-  return station.cables.flatMap((cable) =>
-    (['a', 'b'] as const).flatMap((end) => {
-      const plug = plugOf(station, cable, end);
-      const { port, connector: jack } = portOf(station, cable[end]);
-      if (!plug) return [];
-      const fit = fitOf(station.connectors, plug.id, port.connector);
-      const words = { cable: cable.number, plug: plug.name, port: portName(station, cable[end]), jack: jack.name };
-      return [{ cable, end, plug, jack, fit, words, hookups: cable.hookups ?? every }];
-    }),
-  );
-});
+/** Both ends of a cable, but for one without a plug. */
+export const endsAtPorts = (station: Station, cable: Cable): readonly EndAtPort[] =>
+  (['a', 'b'] as const).flatMap((end) => {
+    const plug = plugOf(station, cable, end);
+    if (!plug) return [];
+    const { port, connector: jack } = portOf(station, cable[end]);
+    const fit = fitOf(station.connectors, plug.id, port.connector);
+    const words = { cable: cable.number, plug: plug.name, port: portName(station, cable[end]), jack: jack.name };
+    return [{ cable, end, plug, jack, fit, words }];
+  });

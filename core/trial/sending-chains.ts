@@ -2,7 +2,7 @@ import type { RfSource } from '../circuit/circuit.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import type { Chain } from '../rf/chain.ts';
 import { chainOf } from '../rf/solve-chain.ts';
-import { remember } from '../station/remember.ts';
+import { rememberEach } from '../station/remember.ts';
 import { instantsOfRegion } from './instants.ts';
 import { rfPortRef } from './names.ts';
 import { regionsOf } from './regions.ts';
@@ -16,23 +16,25 @@ export interface SendingChain {
   readonly touches: readonly string[];
 }
 
-/** The ways of all transmitters in their sending moments, each once. */
-export const sendingChains = remember((trial: Trial): readonly SendingChain[] => {
+/** The ways of the transmitters of a region in their sending moments, each once. */
+export const chainsIn = rememberEach((trial: Trial, region: number): readonly SendingChain[] => {
   const known = new Set<Chain>();
-  return regionsOf(trial).flatMap(({ number }) =>
-    instantsOfRegion(trial, number).flatMap(({ name, reach }) => {
-      const fields = name === 'sending' ? reach.rf.at(number).fields : [];
-      return fields.flatMap((field): SendingChain[] => {
-        const source = trial.circuit.rf.sources[field.source];
-        if (!source) return [];
-        const chain = chainOf(trial.circuit, reach.on, field);
-        if (known.has(chain)) return [];
-        known.add(chain);
-        return [{ source, reach, chain, touches: touchesOf(trial, chain) }];
-      });
-    }),
-  );
+  return instantsOfRegion(trial, region).flatMap(({ name, reach }) => {
+    const fields = name === 'sending' ? reach.rf.at(region).fields : [];
+    return fields.flatMap((field): SendingChain[] => {
+      const source = trial.circuit.rf.sources[field.source];
+      if (!source) return [];
+      const chain = chainOf(trial.circuit, reach.on, field);
+      if (known.has(chain)) return [];
+      known.add(chain);
+      return [{ source, reach, chain, touches: touchesOf(trial, chain) }];
+    });
+  });
 });
+
+/** The same in all regions. */
+export const sendingChains = (trial: Trial): readonly SendingChain[] =>
+  regionsOf(trial).flatMap(({ number }) => chainsIn(trial, number));
 
 const touchesOf = ({ circuit }: Trial, { ports, steps }: Chain): string[] => [
   ...ports.map(({ port }) => `unit:${rfPortRef(circuit, port).unit}`),

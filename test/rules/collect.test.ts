@@ -18,7 +18,7 @@ const rule = (id: string, reports: Report[], follows: string[] = []): Rule => ({
   source: 'a test',
   follows,
   messages: { said: 'It is {volts V}.', other: 'Other.' },
-  check: (_, report) => reports.forEach(report),
+  looksAt: { station: (_, report) => reports.forEach(report) },
 });
 
 const at = (unit: string, set: Partial<Report> = {}): Report => ({

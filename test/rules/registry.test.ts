@@ -11,7 +11,7 @@ const files = readdirSync(folder, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .flatMap(({ name }) => readdirSync(path.join(folder, name)).map((file) => `${name}/${file.replace(/\.ts$/, '')}`));
 
-const isRule = (value: unknown): value is Rule => typeof value === 'object' && value !== null && 'check' in value;
+const isRule = (value: unknown): value is Rule => typeof value === 'object' && value !== null && 'looksAt' in value;
 
 const found = await Promise.all(
   files.map(async (id) => {

@@ -19,45 +19,47 @@ export const dcOnAudio = defineRule({
     dc: '{port} has {volts V} DC on it; it stands {limit V}.',
     starved: '{port} gets {volts V} of bias; its capsule needs {need V}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { sources, loads } = trial.circuit.signals;
-      for (const source of sources) {
-        const need = source.spec.minDcVolts;
-        if (need === undefined) continue;
-        const volts = voltsBetween(trial.receive.dc, source.node, source.reference) ?? 0;
-        if (volts >= need) continue;
-        // A capsule that is plugged in nowhere is no mistake.
-        const isUsed = audioOf(trial).some(({ levels }) =>
-          levels.some((l) => sources[l.source] === source && l.volts > 0),
-        );
-        if (!isUsed) continue;
-        report({
-          message: 'starved',
-          severity: 'doubt',
-          at: [signalPort(source)],
-          values: { port: signalName(station, source), volts, need },
-          hookup: hookup.id,
-          moment: 'receive',
-        });
-      }
-      for (const end of [...sources, ...loads]) {
-        const limit = end.spec.maxDcVolts;
-        if (limit === undefined) continue;
-        for (const { name, reach } of instantsBetween(trial, end.node, end.reference)) {
-          const volts = voltsBetween(reach.dc, end.node, end.reference) ?? 0;
-          if (Math.abs(volts) <= limit) continue;
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { sources, loads } = trial.circuit.signals;
+        for (const source of sources) {
+          const need = source.spec.minDcVolts;
+          if (need === undefined) continue;
+          const volts = voltsBetween(trial.receive.dc, source.node, source.reference) ?? 0;
+          if (volts >= need) continue;
+          // A capsule that is plugged in nowhere is no mistake.
+          const isUsed = audioOf(trial).some(({ levels }) =>
+            levels.some((l) => sources[l.source] === source && l.volts > 0),
+          );
+          if (!isUsed) continue;
           report({
-            message: 'dc',
-            severity: Math.abs(volts) > harmful * limit ? 'danger' : 'doubt',
-            at: [signalPort(end)],
-            values: { port: signalName(station, end), volts, limit },
+            message: 'starved',
+            severity: 'doubt',
+            at: [signalPort(source)],
+            values: { port: signalName(station, source), volts, need },
             hookup: hookup.id,
-            moment: name,
-            weight: Math.abs(volts),
+            moment: 'receive',
           });
         }
+        for (const end of [...sources, ...loads]) {
+          const limit = end.spec.maxDcVolts;
+          if (limit === undefined) continue;
+          for (const { name, reach } of instantsBetween(trial, end.node, end.reference)) {
+            const volts = voltsBetween(reach.dc, end.node, end.reference) ?? 0;
+            if (Math.abs(volts) <= limit) continue;
+            report({
+              message: 'dc',
+              severity: Math.abs(volts) > harmful * limit ? 'danger' : 'doubt',
+              at: [signalPort(end)],
+              values: { port: signalName(station, end), volts, limit },
+              hookup: hookup.id,
+              moment: name,
+              weight: Math.abs(volts),
+            });
+          }
+        }
       }
-    }
+    },
   },
 });

@@ -4,7 +4,6 @@ import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
 import type { Connector } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
-import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { stereoLead } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -25,42 +24,38 @@ export const monoInStereo = defineRule({
     extended:
       '{plug} has a mono plug, which joins ring and sleeve of {cable}’s stereo socket: at the far end that {harm} of {port}.',
   },
-  check({ station }, report) {
-    for (const { cable, end, plug, jack, fit, hookups } of endsAtPorts(station)) {
-      if (fit.fit !== 'misfit') continue;
+  looksAt: {
+    end({ cable, end, plug, jack, fit }, { station }, report) {
+      if (fit.fit !== 'misfit') return;
       const other = end === 'a' ? 'b' : 'a';
       if (joinsRing(jack, fit.joins)) {
         const what = whatIsOn(station, cable[end], ringOf(jack));
         const values = { cable: cable.number, port: portName(station, cable[end]) };
         const severity = what === 'unused' ? 'doubt' : 'fault';
-        for (const hookup of hookups)
-          report({
-            message: what,
-            severity,
-            at: [cable[end], { cable: cable.id, end }],
-            values,
-            hookup,
-            ...fixed(stereoLead(station, cable)),
-          });
+        report({
+          message: what,
+          severity,
+          at: [cable[end], { cable: cable.id, end }],
+          values,
+          ...fixed(stereoLead(station, cable)),
+        });
       } else if (joinsRing(plug, swapped(fit.joins))) {
         // The plug is the unit's own; the cable carries the short to whatever its ring leads to.
         const far = ringAtFarEnd(station, cable, end, ringOf(plug));
         const what = whatIsOn(station, cable[other], far);
-        if (what === 'unused') continue;
+        if (what === 'unused') return;
         const port = portName(station, cable[other]);
         const harm = what === 'output' ? 'shorts an amplifier output' : 'holds a line at ground';
         const values = { plug: portName(station, cable[end]), cable: cable.number, port, harm };
-        for (const hookup of hookups)
-          report({
-            message: 'extended',
-            severity: 'fault',
-            at: [cable[end], cable[other]],
-            values,
-            hookup,
-            ...fixed(stereoLead(station, cable)),
-          });
+        report({
+          message: 'extended',
+          severity: 'fault',
+          at: [cable[end], cable[other]],
+          values,
+          ...fixed(stereoLead(station, cable)),
+        });
       }
-    }
+    },
   },
 });
 

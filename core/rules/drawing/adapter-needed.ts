@@ -2,7 +2,6 @@ import { adapters, matesWith } from '../../catalog/adapters.ts';
 import { connectors } from '../../catalog/connectors.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { fitAdapters } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -23,24 +22,21 @@ export const adapterNeeded = defineRule({
     several: '{cable}’s {plug} reaches {port} only through several adapters: {adapters}.',
     fitted: '{cable}’s {plug} goes into {port} through an adapter: {adapters}.',
   },
-  check({ station }, report) {
-    for (const { cable, end, plug, fit, words, hookups } of endsAtPorts(station)) {
-      if (fit.fit !== 'adapter') continue;
+  looksAt: {
+    end({ cable, end, plug, fit, words }, { station }, report) {
+      if (fit.fit !== 'adapter') return;
       const drawn = cable.adapters?.[end] ?? [];
       const jack = portOf(station, cable[end]).port.connector;
       const message = messageOf(drawn, isWay(station.connectors, plug.id, drawn, jack));
       const used = message === 'missing' || message === 'wrong' ? (fit.chain ?? []) : drawn;
-      for (const hookup of hookups) {
-        report({
-          message,
-          severity: message === 'fitted' ? 'note' : 'doubt',
-          at: [{ cable: cable.id, end }, cable[end]],
-          values: { ...words, adapters: namesOf(used), drawn: namesOf(drawn) },
-          hookup,
-          ...(message === 'missing' || message === 'wrong' ? fixed(fitAdapters(cable, end, used)) : {}),
-        });
-      }
-    }
+      report({
+        message,
+        severity: message === 'fitted' ? 'note' : 'doubt',
+        at: [{ cable: cable.id, end }, cable[end]],
+        values: { ...words, adapters: namesOf(used), drawn: namesOf(drawn) },
+        ...(message === 'missing' || message === 'wrong' ? fixed(fitAdapters(cable, end, used)) : {}),
+      });
+    },
   },
 });
 

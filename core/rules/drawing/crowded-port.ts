@@ -15,23 +15,25 @@ export const crowdedPort = defineRule({
   source: 'common practice',
   follows: [],
   messages: { crowded: '{cables} are in one port, {port}, which takes one plug.' },
-  check({ station, hookups }, report) {
-    for (const { hookup } of hookups) {
-      const at = new Map<string, { ref: { unit: string; port: string }; numbers: string[] }>();
-      for (const cable of cablesIn(station, hookup)) {
-        for (const ref of [cable.a, cable.b]) {
-          const key = `${ref.unit}.${ref.port}`;
-          const entry = at.get(key) ?? { ref, numbers: [] };
-          entry.numbers.push(cable.number);
-          at.set(key, entry);
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup } of hookups) {
+        const at = new Map<string, { ref: { unit: string; port: string }; numbers: string[] }>();
+        for (const cable of cablesIn(station, hookup)) {
+          for (const ref of [cable.a, cable.b]) {
+            const key = `${ref.unit}.${ref.port}`;
+            const entry = at.get(key) ?? { ref, numbers: [] };
+            entry.numbers.push(cable.number);
+            at.set(key, entry);
+          }
+        }
+        for (const { ref, numbers } of at.values()) {
+          if (numbers.length < 2 || takesSeveral.includes(portOf(station, ref).connector.face)) continue;
+          const values = { cables: inWords(numbers), port: portName(station, ref) };
+          report({ message: 'crowded', severity: 'fault', at: [ref], values, hookup: hookup.id });
         }
       }
-      for (const { ref, numbers } of at.values()) {
-        if (numbers.length < 2 || takesSeveral.includes(portOf(station, ref).connector.face)) continue;
-        const values = { cables: inWords(numbers), port: portName(station, ref) };
-        report({ message: 'crowded', severity: 'fault', at: [ref], values, hookup: hookup.id });
-      }
-    }
+    },
   },
 });
 

@@ -1,4 +1,3 @@
-import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { rightPlug } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -12,18 +11,16 @@ export const doesNotMate = defineRule({
   source: 'the connectors’ standards, named in the catalogue',
   follows: [],
   messages: { apart: '{cable}’s {plug} does not go into {port}, which is a {jack}, and no adapter joins the two.' },
-  check({ station }, report) {
-    for (const { cable, end, fit, words, hookups } of endsAtPorts(station)) {
-      if (fit.fit !== 'none') continue;
-      for (const hookup of hookups)
-        report({
-          message: 'apart',
-          severity: 'fault',
-          at: [{ cable: cable.id, end }, cable[end]],
-          values: words,
-          hookup,
-          ...fixed(rightPlug(station, cable, end)),
-        });
-    }
+  looksAt: {
+    end({ cable, end, fit, words }, { station }, report) {
+      if (fit.fit !== 'none') return;
+      report({
+        message: 'apart',
+        severity: 'fault',
+        at: [{ cable: cable.id, end }, cable[end]],
+        values: words,
+        ...fixed(rightPlug(station, cable, end)),
+      });
+    },
   },
 });

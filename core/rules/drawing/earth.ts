@@ -13,21 +13,23 @@ export const earth = defineRule({
   judgesDrawing: true,
   follows: [],
   messages: { open: '{units} {have} an earth terminal and no earth wire.' },
-  check({ station, hookups }, report) {
-    const bare = station.units.filter((unit) => {
-      const ports = kindOf(station, unit).ports.filter((p) => p.class === 'earth');
-      const plugged = ports.some((p) =>
-        hookups.some(({ hookup }) => cablesAt(station, hookup, unit.id, p.id).length > 0),
-      );
-      return ports.length > 0 && !plugged;
-    });
-    const [first, ...others] = bare;
-    if (!first) return;
-    report({
-      message: 'open',
-      severity: 'note',
-      at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
-      values: { units: bare.map((u) => u.name).join(', '), have: bare.length > 1 ? 'have' : 'has' },
-    });
+  looksAt: {
+    station({ station, hookups }, report) {
+      const bare = station.units.filter((unit) => {
+        const ports = kindOf(station, unit).ports.filter((p) => p.class === 'earth');
+        const plugged = ports.some((p) =>
+          hookups.some(({ hookup }) => cablesAt(station, hookup, unit.id, p.id).length > 0),
+        );
+        return ports.length > 0 && !plugged;
+      });
+      const [first, ...others] = bare;
+      if (!first) return;
+      report({
+        message: 'open',
+        severity: 'note',
+        at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
+        values: { units: bare.map((u) => u.name).join(', '), have: bare.length > 1 ? 'have' : 'has' },
+      });
+    },
   },
 });

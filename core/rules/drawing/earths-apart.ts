@@ -13,26 +13,28 @@ export const earthsApart = defineRule({
   source: 'common practice; local electrical codes ask for one bonded system',
   follows: [],
   messages: { apart: '{one} and {two} are both in the soil, and no earth wire joins them.' },
-  check({ station, hookups }, report) {
-    const rods = station.units.filter((unit) => kindOf(station, unit).electrode);
-    for (const { hookup, trial } of hookups) {
-      const groupOf = metalGroups(trial.circuit);
-      const node = (unit: string) => {
-        const port = kindOf(station, unitOf(station, unit)).ports.find((p) => p.class === 'earth');
-        return trial.circuit.nodeOf.get(`${unit}.${port?.id}.earth`) ?? -1;
-      };
-      const [first, ...others] = [...rods].sort((a, b) => a.id.localeCompare(b.id));
-      if (!first) return;
-      for (const other of others) {
-        if (groupOf(node(first.id)) === groupOf(node(other.id)) || isPutAside(station, hookup, other.id)) continue;
-        report({
-          message: 'apart',
-          severity: 'doubt',
-          at: [{ unit: other.id }, { unit: first.id }],
-          values: { one: unitName(station, first.id), two: unitName(station, other.id) },
-          hookup: hookup.id,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      const rods = station.units.filter((unit) => kindOf(station, unit).electrode);
+      for (const { hookup, trial } of hookups) {
+        const groupOf = metalGroups(trial.circuit);
+        const node = (unit: string) => {
+          const port = kindOf(station, unitOf(station, unit)).ports.find((p) => p.class === 'earth');
+          return trial.circuit.nodeOf.get(`${unit}.${port?.id}.earth`) ?? -1;
+        };
+        const [first, ...others] = [...rods].sort((a, b) => a.id.localeCompare(b.id));
+        if (!first) return;
+        for (const other of others) {
+          if (groupOf(node(first.id)) === groupOf(node(other.id)) || isPutAside(station, hookup, other.id)) continue;
+          report({
+            message: 'apart',
+            severity: 'doubt',
+            at: [{ unit: other.id }, { unit: first.id }],
+            values: { one: unitName(station, first.id), two: unitName(station, other.id) },
+            hookup: hookup.id,
+          });
+        }
       }
-    }
+    },
   },
 });

@@ -12,27 +12,29 @@ export const endsTooFar = defineRule({
   judgesDrawing: true,
   follows: [],
   messages: { short: '{cable} is {length m} long; {a} and {b} are {distance m} apart.' },
-  check({ station }, report) {
-    const { metresPerUnit } = station.settings;
-    if (metresPerUnit === undefined) return;
-    for (const cable of station.cables) {
-      const [a, b] = [findUnit(station, cable.a.unit), findUnit(station, cable.b.unit)];
-      if (!a || !b) continue;
-      const [x, y] = [a.position.x - b.position.x, a.position.y - b.position.y];
-      const distance = Math.hypot(x, y) * metresPerUnit;
-      if (distance <= cable.lengthM) continue;
-      report({
-        message: 'short',
-        severity: 'doubt',
-        at: [{ cable: cable.id }],
-        values: {
-          cable: cable.number,
-          length: cable.lengthM,
-          a: unitOf(station, a.id).name,
-          b: unitOf(station, b.id).name,
-          distance,
-        },
-      });
-    }
+  looksAt: {
+    station({ station }, report) {
+      const { metresPerUnit } = station.settings;
+      if (metresPerUnit === undefined) return;
+      for (const cable of station.cables) {
+        const [a, b] = [findUnit(station, cable.a.unit), findUnit(station, cable.b.unit)];
+        if (!a || !b) continue;
+        const [x, y] = [a.position.x - b.position.x, a.position.y - b.position.y];
+        const distance = Math.hypot(x, y) * metresPerUnit;
+        if (distance <= cable.lengthM) continue;
+        report({
+          message: 'short',
+          severity: 'doubt',
+          at: [{ cable: cable.id }],
+          values: {
+            cable: cable.number,
+            length: cable.lengthM,
+            a: unitOf(station, a.id).name,
+            b: unitOf(station, b.id).name,
+            distance,
+          },
+        });
+      }
+    },
   },
 });

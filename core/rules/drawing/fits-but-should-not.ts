@@ -1,4 +1,3 @@
-import { endsAtPorts } from '../../trial/ends-at-ports.ts';
 import { rightPlug } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -12,21 +11,18 @@ export const fitsButShouldNot = defineRule({
   source: 'the connectors’ dimensions, named in the catalogue',
   follows: [],
   messages: { fits: '{cable}’s {plug} goes into {port}, which is a {jack}, but should not: {why}' },
-  check({ station }, report) {
-    for (const { cable, end, fit, words, hookups } of endsAtPorts(station)) {
+  looksAt: {
+    end({ cable, end, fit, words }, { station }, report) {
       // A mono plug in a stereo jack joins two contacts of the jack; it has a rule of its own.
       const shorts = new Set(fit.joins.map(([own]) => own)).size < fit.joins.length;
-      if (fit.fit !== 'misfit' || fit.harmless || shorts) continue;
-      for (const hookup of hookups) {
-        report({
-          message: 'fits',
-          severity: 'danger',
-          at: [{ cable: cable.id, end }, cable[end]],
-          values: { ...words, why: fit.why },
-          hookup,
-          ...fixed(rightPlug(station, cable, end)),
-        });
-      }
-    }
+      if (fit.fit !== 'misfit' || fit.harmless || shorts) return;
+      report({
+        message: 'fits',
+        severity: 'danger',
+        at: [{ cable: cable.id, end }, cable[end]],
+        values: { ...words, why: fit.why },
+        ...fixed(rightPlug(station, cable, end)),
+      });
+    },
   },
 });

@@ -15,34 +15,36 @@ export const noDummyLoadHookup = defineRule({
   source: 'common practice',
   follows: [],
   messages: { none: 'No hook-up tests {transmitter} on a dummy load.' },
-  check({ station, hookups }, report) {
-    const tested = new Set<string>();
-    const sends = new Map<string, { antenna: string; watts: number; tried: TriedHookup }>();
-    const transmitters = new Set<string>();
-    for (const tried of hookups) {
-      const { trial } = tried;
-      for (const { number, sources, loads } of regionsOf(trial)) {
-        for (const source of sources) transmitters.add(source.unit);
-        for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
-          const isTested = loads.some((l) => l.spec.role === 'termination' && field.selected.has(l.port));
-          const antenna = loads.find((l) => l.spec.role === 'antenna' && field.selected.has(l.port));
-          const source = trial.circuit.rf.sources[field.source];
-          if (antenna && source)
-            sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), tried });
-          if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
+  looksAt: {
+    station({ station, hookups }, report) {
+      const tested = new Set<string>();
+      const sends = new Map<string, { antenna: string; watts: number; tried: TriedHookup }>();
+      const transmitters = new Set<string>();
+      for (const tried of hookups) {
+        const { trial } = tried;
+        for (const { number, sources, loads } of regionsOf(trial)) {
+          for (const source of sources) transmitters.add(source.unit);
+          for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
+            const isTested = loads.some((l) => l.spec.role === 'termination' && field.selected.has(l.port));
+            const antenna = loads.find((l) => l.spec.role === 'antenna' && field.selected.has(l.port));
+            const source = trial.circuit.rf.sources[field.source];
+            if (antenna && source)
+              sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), tried });
+            if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
+          }
         }
       }
-    }
-    for (const unit of transmitters) {
-      if (tested.has(unit)) continue;
-      const way = sends.get(unit);
-      report({
-        message: 'none',
-        severity: 'note',
-        at: [{ unit }],
-        values: { transmitter: unitName(station, unit) },
-        ...fixed(way && dummyLoadHookup(station, way.tried, way.antenna, way.watts)),
-      });
-    }
+      for (const unit of transmitters) {
+        if (tested.has(unit)) continue;
+        const way = sends.get(unit);
+        report({
+          message: 'none',
+          severity: 'note',
+          at: [{ unit }],
+          values: { transmitter: unitName(station, unit) },
+          ...fixed(way && dummyLoadHookup(station, way.tried, way.antenna, way.watts)),
+        });
+      }
+    },
   },
 });

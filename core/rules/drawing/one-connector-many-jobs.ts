@@ -17,39 +17,41 @@ export const oneConnectorManyJobs = defineRule({
   messages: {
     many: '{swaps} of {connector} plugs among {units} would put a wrong voltage or the wrong polarity on a unit.',
   },
-  check({ station }, report) {
-    const inputs = new Map<string, Input[]>();
-    for (const unit of station.units) {
-      for (const input of inputsOf(unit, kindOf(station, unit))) {
-        const family = station.connectors[input.port.connector]?.family ?? '';
-        inputs.set(family, [...(inputs.get(family) ?? []), input]);
+  looksAt: {
+    station({ station }, report) {
+      const inputs = new Map<string, Input[]>();
+      for (const unit of station.units) {
+        for (const input of inputsOf(unit, kindOf(station, unit))) {
+          const family = station.connectors[input.port.connector]?.family ?? '';
+          inputs.set(family, [...(inputs.get(family) ?? []), input]);
+        }
       }
-    }
-    for (const list of inputs.values()) {
-      const alike = groupsOf(list);
-      const pairs = alike.flatMap((one) =>
-        alike.filter((two) => harms(one[0], two[0])).map((two) => [one, two] as const),
-      );
-      const count = pairs.reduce((sum, [one, two]) => sum + one.length * two.length, 0);
-      const hurt = new Set(pairs.flat().flat());
-      const units = list
-        .filter((i) => hurt.has(i))
-        .map((i) => i.unit)
-        .sort((a, b) => a.id.localeCompare(b.id));
-      const [first, ...others] = [...new Set(units)];
-      const [input] = list;
-      if (!first || !input) continue;
-      report({
-        message: 'many',
-        severity: 'note',
-        at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
-        values: {
-          swaps: count === 1 ? 'One swap' : `${count} swaps`,
-          connector: station.connectors[input.port.connector]?.name ?? '',
-          units: [first, ...others].map((u) => u.name).join(', '),
-        },
-      });
-    }
+      for (const list of inputs.values()) {
+        const alike = groupsOf(list);
+        const pairs = alike.flatMap((one) =>
+          alike.filter((two) => harms(one[0], two[0])).map((two) => [one, two] as const),
+        );
+        const count = pairs.reduce((sum, [one, two]) => sum + one.length * two.length, 0);
+        const hurt = new Set(pairs.flat().flat());
+        const units = list
+          .filter((i) => hurt.has(i))
+          .map((i) => i.unit)
+          .sort((a, b) => a.id.localeCompare(b.id));
+        const [first, ...others] = [...new Set(units)];
+        const [input] = list;
+        if (!first || !input) continue;
+        report({
+          message: 'many',
+          severity: 'note',
+          at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
+          values: {
+            swaps: count === 1 ? 'One swap' : `${count} swaps`,
+            connector: station.connectors[input.port.connector]?.name ?? '',
+            units: [first, ...others].map((u) => u.name).join(', '),
+          },
+        });
+      }
+    },
   },
 });
 

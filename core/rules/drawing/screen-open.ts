@@ -13,15 +13,17 @@ export const screenOpen = defineRule({
   judgesDrawing: true,
   follows: ['drawing/does-not-mate'],
   messages: { open: 'The screen of {cable} is connected at neither end.' },
-  check({ station }, report) {
-    for (const cable of station.cables) {
-      const isScreened = station.cableKinds[cable.kind]?.screen !== undefined;
-      if (!isScreened || !cable.wiring || cable.screenAt !== undefined) continue;
-      const hasReturn = (['a', 'b'] as const).every((end) =>
-        plugOf(station, cable, end)?.contacts.some((c) => c.role === 'return'),
-      );
-      if (!hasReturn || wiringOf(station, cable).some((row) => row.role === 'return')) continue;
-      report({ message: 'open', severity: 'doubt', at: [{ cable: cable.id }], values: { cable: cable.number } });
-    }
+  looksAt: {
+    station({ station }, report) {
+      for (const cable of station.cables) {
+        const isScreened = station.cableKinds[cable.kind]?.screen !== undefined;
+        if (!isScreened || !cable.wiring || cable.screenAt !== undefined) continue;
+        const hasReturn = (['a', 'b'] as const).every((end) =>
+          plugOf(station, cable, end)?.contacts.some((c) => c.role === 'return'),
+        );
+        if (!hasReturn || wiringOf(station, cable).some((row) => row.role === 'return')) continue;
+        report({ message: 'open', severity: 'doubt', at: [{ cable: cable.id }], values: { cable: cable.number } });
+      }
+    },
   },
 });

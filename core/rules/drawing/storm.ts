@@ -16,16 +16,18 @@ export const storm = defineRule({
     all: 'Before a storm unplug {cables}, which lead outdoors, and the mains plugs of {units}.',
     outdoors: 'Before a storm unplug {cables}, which lead outdoors.',
   },
-  check({ station }, report) {
-    const cables = station.cables.filter(({ a, b }) => [a, b].some(({ unit }) => isOutdoor(station, unit)));
-    const mains = station.units.filter((unit) => kindOf(station, unit).mains);
-    const [first, ...others] = cables;
-    if (!first) return;
-    report({
-      message: mains.length > 0 ? 'all' : 'outdoors',
-      severity: 'note',
-      at: [{ cable: first.id }, ...others.map(({ id }) => ({ cable: id })), ...mains.map(({ id }) => ({ unit: id }))],
-      values: { cables: cables.map((c) => c.number).join(', '), units: mains.map((u) => u.name).join(', ') },
-    });
+  looksAt: {
+    station({ station }, report) {
+      const cables = station.cables.filter(({ a, b }) => [a, b].some(({ unit }) => isOutdoor(station, unit)));
+      const mains = station.units.filter((unit) => kindOf(station, unit).mains);
+      const [first, ...others] = cables;
+      if (!first) return;
+      report({
+        message: mains.length > 0 ? 'all' : 'outdoors',
+        severity: 'note',
+        at: [{ cable: first.id }, ...others.map(({ id }) => ({ cable: id })), ...mains.map(({ id }) => ({ unit: id }))],
+        values: { cables: cables.map((c) => c.number).join(', '), units: mains.map((u) => u.name).join(', ') },
+      });
+    },
   },
 });

@@ -15,11 +15,15 @@ export const typicalFigures = defineRule({
     one: '{units} still carries the shelf’s typical figures.',
     several: '{count} units still carry the shelf’s typical figures: {units}.',
   },
-  check({ station }, report) {
-    const typical = station.units.filter((u) => !u.confirmed && !u.overrides && hasTypicalFigures(kindOf(station, u)));
-    const [first, ...others] = typical.map((u) => ({ unit: u.id }));
-    if (!first) return;
-    const values = { count: typical.length, units: typical.map((u) => u.name).join(', ') };
-    report({ message: typical.length === 1 ? 'one' : 'several', severity: 'note', at: [first, ...others], values });
+  looksAt: {
+    station({ station }, report) {
+      const typical = station.units.filter(
+        (u) => !u.confirmed && !u.overrides && hasTypicalFigures(kindOf(station, u)),
+      );
+      const [first, ...others] = typical.map((u) => ({ unit: u.id }));
+      if (!first) return;
+      const values = { count: typical.length, units: typical.map((u) => u.name).join(', ') };
+      report({ message: typical.length === 1 ? 'one' : 'several', severity: 'note', at: [first, ...others], values });
+    },
   },
 });

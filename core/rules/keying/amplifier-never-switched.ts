@@ -26,29 +26,31 @@ export const amplifierNeverSwitched = defineRule({
     idle: '{transmitter} sends through {amplifier}, which stays idle: what is plugged into {line} never keys it.',
     open: '{transmitter} sends past {amplifier}, which has power and is never keyed: nothing is plugged into {line}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const region of regionsOf(trial)) {
-        for (const source of region.sources) {
-          for (const unit of idleAmplifiers(trial, region, source)) {
-            const line = keyPort(station, trial, unit);
-            const plugged = line !== null && cablesAt(station, hookup, unit, line).length > 0;
-            report({
-              message: plugged ? 'idle' : 'open',
-              severity: plugged ? 'fault' : 'doubt',
-              at: [{ unit, ...(line !== null && { port: line }) }],
-              values: {
-                transmitter: unitName(station, source.unit),
-                amplifier: unitName(station, unit),
-                line: line === null ? 'its key line' : portName(station, { unit, port: line }),
-              },
-              hookup: hookup.id,
-              touches: touchesOf(station, hookup, unit, source),
-            });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const region of regionsOf(trial)) {
+          for (const source of region.sources) {
+            for (const unit of idleAmplifiers(trial, region, source)) {
+              const line = keyPort(station, trial, unit);
+              const plugged = line !== null && cablesAt(station, hookup, unit, line).length > 0;
+              report({
+                message: plugged ? 'idle' : 'open',
+                severity: plugged ? 'fault' : 'doubt',
+                at: [{ unit, ...(line !== null && { port: line }) }],
+                values: {
+                  transmitter: unitName(station, source.unit),
+                  amplifier: unitName(station, unit),
+                  line: line === null ? 'its key line' : portName(station, { unit, port: line }),
+                },
+                hookup: hookup.id,
+                touches: touchesOf(station, hookup, unit, source),
+              });
+            }
           }
         }
       }
-    }
+    },
   },
 });
 

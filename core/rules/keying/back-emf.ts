@@ -17,25 +17,27 @@ export const backEmf = defineRule({
   source: 'common practice',
   follows: [],
   messages: { bare: '{switch} switches the coil of {coil} by a transistor, and no diode is drawn across the coil.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const { part } of loadsOf(circuit)) {
-        if (isFeed(part) || part.spec.law !== 'resistance' || isCaught(circuit, part)) continue;
-        const line = joinedTo(fixedConductors(circuit), part.minus);
-        for (const { node, ...output } of transistorsOf(station, circuit)) {
-          if (!line.has(node)) continue;
-          const coil = unitOfPart(part);
-          report({
-            message: 'bare',
-            severity: 'doubt',
-            at: [output, placeOfContact(coil, part.spec.minus)],
-            values: { switch: portName(station, output), coil: unitOf(station, coil).name },
-            hookup: hookup.id,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const { part } of loadsOf(circuit)) {
+          if (isFeed(part) || part.spec.law !== 'resistance' || isCaught(circuit, part)) continue;
+          const line = joinedTo(fixedConductors(circuit), part.minus);
+          for (const { node, ...output } of transistorsOf(station, circuit)) {
+            if (!line.has(node)) continue;
+            const coil = unitOfPart(part);
+            report({
+              message: 'bare',
+              severity: 'doubt',
+              at: [output, placeOfContact(coil, part.spec.minus)],
+              values: { switch: portName(station, output), coil: unitOf(station, coil).name },
+              hookup: hookup.id,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

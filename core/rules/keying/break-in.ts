@@ -20,23 +20,25 @@ export const breakIn = defineRule({
     word: '{receiver} is heard between words only at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
     none: '{receiver} is not heard before the end at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
   },
-  check({ station, hookups }, report) {
-    if (station.plan.mode !== 'keying') return;
-    const dit = ditMs(station.plan.speedWpm);
-    for (const { hookup, trial } of hookups) {
-      for (const keyDown of trial.keyDowns) {
-        if (keyDown.controls.length > 1 || !keyDown.settled) continue;
-        for (const { receiver, againMs, pause } of listeningIn(trial, keyDown, dit)) {
-          report({
-            message: pause,
-            severity: 'note',
-            at: [{ unit: receiver.unit }],
-            values: { receiver: unitName(station, receiver.unit), wpm: station.plan.speedWpm, again: againMs, dit },
-            hookup: hookup.id,
-            weight: againMs,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      if (station.plan.mode !== 'keying') return;
+      const dit = ditMs(station.plan.speedWpm);
+      for (const { hookup, trial } of hookups) {
+        for (const keyDown of trial.keyDowns) {
+          if (keyDown.controls.length > 1 || !keyDown.settled) continue;
+          for (const { receiver, againMs, pause } of listeningIn(trial, keyDown, dit)) {
+            report({
+              message: pause,
+              severity: 'note',
+              at: [{ unit: receiver.unit }],
+              values: { receiver: unitName(station, receiver.unit), wpm: station.plan.speedWpm, again: againMs, dit },
+              hookup: hookup.id,
+              weight: againMs,
+            });
+          }
         }
       }
-    }
+    },
   },
 });

@@ -22,33 +22,35 @@ export const firstElementLost = defineRule({
     short:
       '{transmitter} makes {made ms} of RF from a dit of {dit ms} at {wpm} words a minute: it starts {late ms} after {control} and ends {tail ms} after it.',
   },
-  check({ station, hookups }, report) {
-    if (station.plan.mode !== 'keying') return;
-    const dit = ditMs(station.plan.speedWpm);
-    for (const { hookup, trial } of hookups) {
-      for (const keyDown of trial.keyDowns) {
-        for (const source of sendersIn(trial, keyDown)) {
-          const rf = rfOfDit(keyDown, source, dit);
-          if (!rf || dit - rf.madeMs <= largeShare * dit) continue;
-          report({
-            message: 'short',
-            severity: 'doubt',
-            at: [{ unit: source.unit }],
-            values: {
-              transmitter: unitName(station, source.unit),
-              control: controlName(station, trial.circuit, keyDown),
-              made: rf.madeMs,
-              dit,
-              late: rf.lateMs,
-              tail: rf.tailMs,
-              wpm: station.plan.speedWpm,
-            },
-            hookup: hookup.id,
-            weight: -rf.madeMs,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      if (station.plan.mode !== 'keying') return;
+      const dit = ditMs(station.plan.speedWpm);
+      for (const { hookup, trial } of hookups) {
+        for (const keyDown of trial.keyDowns) {
+          for (const source of sendersIn(trial, keyDown)) {
+            const rf = rfOfDit(keyDown, source, dit);
+            if (!rf || dit - rf.madeMs <= largeShare * dit) continue;
+            report({
+              message: 'short',
+              severity: 'doubt',
+              at: [{ unit: source.unit }],
+              values: {
+                transmitter: unitName(station, source.unit),
+                control: controlName(station, trial.circuit, keyDown),
+                made: rf.madeMs,
+                dit,
+                late: rf.lateMs,
+                tail: rf.tailMs,
+                wpm: station.plan.speedWpm,
+              },
+              hookup: hookup.id,
+              weight: -rf.madeMs,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -24,38 +24,40 @@ export const hotSwitched = defineRule({
     after: '{actor} moves {time ms} before RF has ended, with {watts W} on its contacts.',
     bounce: '{actor} still bounces when RF starts, with {watts W} on its contacts.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const keyDown of trial.keyDowns) {
-        for (const event of keyDown.events) {
-          const actor = circuit.actors[event.actor];
-          const edges = edgesMovedBy(circuit).get(event.actor) ?? [];
-          if (!actor || edges.length === 0) continue;
-          const hot = hottest(keyDown, event, edges, actor.bounceMs);
-          if (!hot) continue;
-          const span = rfSpan(keyDown, edges);
-          const going = event.atMs < keyDown.releasedMs;
-          const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
-          report({
-            message: time < 0 ? 'bounce' : going ? 'before' : 'after',
-            severity: hot > burnsDbm ? 'danger' : 'doubt',
-            at: [{ unit: actor.unit }],
-            values: {
-              actor: `${unitName(station, actor.unit)} ${actor.label}`,
-              time: Math.max(0, time),
-              watts: wattsFromDbm(hot),
-            },
-            hookup: hookup.id,
-            weight: hot,
-            moment: going ? 'going over' : 'going back',
-            touches: edges.flatMap((e) =>
-              [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`),
-            ),
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const keyDown of trial.keyDowns) {
+          for (const event of keyDown.events) {
+            const actor = circuit.actors[event.actor];
+            const edges = edgesMovedBy(circuit).get(event.actor) ?? [];
+            if (!actor || edges.length === 0) continue;
+            const hot = hottest(keyDown, event, edges, actor.bounceMs);
+            if (!hot) continue;
+            const span = rfSpan(keyDown, edges);
+            const going = event.atMs < keyDown.releasedMs;
+            const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
+            report({
+              message: time < 0 ? 'bounce' : going ? 'before' : 'after',
+              severity: hot > burnsDbm ? 'danger' : 'doubt',
+              at: [{ unit: actor.unit }],
+              values: {
+                actor: `${unitName(station, actor.unit)} ${actor.label}`,
+                time: Math.max(0, time),
+                watts: wattsFromDbm(hot),
+              },
+              hookup: hookup.id,
+              weight: hot,
+              moment: going ? 'going over' : 'going back',
+              touches: edges.flatMap((e) =>
+                [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`),
+              ),
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -12,24 +12,26 @@ export const keyLineStuck = defineRule({
   source: 'common practice',
   follows: ['drawing/fits-but-should-not', 'audio/mono-in-stereo', 'power/reversed-polarity', 'drawing/does-not-mate'],
   messages: { stuck: '{transmitter} sends {watts W} with every control at rest.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { rf } = trial.circuit;
-      const held = trial.circuit.actors.filter((a, i) => a.does === 'keys' && trial.receive.on[i] === 1);
-      for (const { source } of trial.receive.rf.fields) {
-        const { unit, spec } = rf.sources[source] ?? {};
-        if (unit === undefined || spec === undefined) continue;
-        const near = [unit, ...held.map((a) => a.unit)];
-        report({
-          message: 'stuck',
-          severity: 'danger',
-          at: [{ unit }],
-          values: { transmitter: unitName(station, unit), watts: wattsFromDbm(spec.dbm) },
-          hookup: hookup.id,
-          moment: 'receive',
-          touches: near.flatMap((u) => [`unit:${u}`, ...cablesAt(station, hookup, u).map((c) => `cable:${c.id}`)]),
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { rf } = trial.circuit;
+        const held = trial.circuit.actors.filter((a, i) => a.does === 'keys' && trial.receive.on[i] === 1);
+        for (const { source } of trial.receive.rf.fields) {
+          const { unit, spec } = rf.sources[source] ?? {};
+          if (unit === undefined || spec === undefined) continue;
+          const near = [unit, ...held.map((a) => a.unit)];
+          report({
+            message: 'stuck',
+            severity: 'danger',
+            at: [{ unit }],
+            values: { transmitter: unitName(station, unit), watts: wattsFromDbm(spec.dbm) },
+            hookup: hookup.id,
+            moment: 'receive',
+            touches: near.flatMap((u) => [`unit:${u}`, ...cablesAt(station, hookup, u).map((c) => `cable:${c.id}`)]),
+          });
+        }
       }
-    }
+    },
   },
 });

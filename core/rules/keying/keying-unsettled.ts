@@ -20,35 +20,37 @@ export const keyingUnsettled = defineRule({
     pressed: '{unit} goes on and off without end when {control} is pressed.',
     rest: '{unit} goes on and off without end while nobody is at any control.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const restless of trial.restless) {
-        const unit = circuit.actors[restless]?.unit ?? '';
-        report({
-          message: 'rest',
-          severity: 'fault',
-          at: [{ unit }],
-          values: { unit: unitName(station, unit) },
-          hookup: hookup.id,
-          moment: 'receive',
-          touches: [`supply:${unit}`, ...suppliesOf(trial, unit)],
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const restless of trial.restless) {
+          const unit = circuit.actors[restless]?.unit ?? '';
+          report({
+            message: 'rest',
+            severity: 'fault',
+            at: [{ unit }],
+            values: { unit: unitName(station, unit) },
+            hookup: hookup.id,
+            moment: 'receive',
+            touches: [`supply:${unit}`, ...suppliesOf(trial, unit)],
+          });
+        }
+        for (const keyDown of trial.keyDowns) {
+          if (keyDown.settled) continue;
+          const unit = busiestUnit(circuit, keyDown.events);
+          report({
+            message: 'pressed',
+            severity: 'fault',
+            at: [{ unit }],
+            values: { unit: unitName(station, unit), control: controlName(station, circuit, keyDown) },
+            hookup: hookup.id,
+            moment: 'sending',
+            touches: suppliesOf(trial, unit),
+          });
+        }
       }
-      for (const keyDown of trial.keyDowns) {
-        if (keyDown.settled) continue;
-        const unit = busiestUnit(circuit, keyDown.events);
-        report({
-          message: 'pressed',
-          severity: 'fault',
-          at: [{ unit }],
-          values: { unit: unitName(station, unit), control: controlName(station, circuit, keyDown) },
-          hookup: hookup.id,
-          moment: 'sending',
-          touches: suppliesOf(trial, unit),
-        });
-      }
-    }
+    },
   },
 });
 

@@ -27,37 +27,39 @@ export const lineNeverLowEnough = defineRule({
     weak: '{port} rises to {high V} when it is fed; it has to rise above {limit V}.',
     high: '{port} falls from {rest V} to {low V} when its line is pulled; it has to fall below {limit V}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const actor of trial.circuit.actors) {
-        for (const feel of actor.feels) {
-          if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
-          const range = rangeOf(trial, feel);
-          const ref = portOfNode(trial, actor, feel);
-          if (feel.type === 'voltageAbove') {
-            if (!range || !ref || range.high > feel.volts || range.high < fedShare * feel.volts) continue;
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const actor of trial.circuit.actors) {
+          for (const feel of actor.feels) {
+            if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
+            const range = rangeOf(trial, feel);
+            const ref = portOfNode(trial, actor, feel);
+            if (feel.type === 'voltageAbove') {
+              if (!range || !ref || range.high > feel.volts || range.high < fedShare * feel.volts) continue;
+              report({
+                message: 'weak',
+                severity: 'fault',
+                at: [ref],
+                values: { port: portName(station, ref), high: range.high, limit: feel.volts },
+                hookup: hookup.id,
+                weight: -range.high,
+              });
+              continue;
+            }
+            if (!range || !ref || range.low < feel.volts || range.low > (1 - pulledShare) * range.rest) continue;
             report({
-              message: 'weak',
+              message: 'high',
               severity: 'fault',
               at: [ref],
-              values: { port: portName(station, ref), high: range.high, limit: feel.volts },
+              values: { port: portName(station, ref), rest: range.rest, low: range.low, limit: feel.volts },
               hookup: hookup.id,
-              weight: -range.high,
+              weight: range.low,
             });
-            continue;
           }
-          if (!range || !ref || range.low < feel.volts || range.low > (1 - pulledShare) * range.rest) continue;
-          report({
-            message: 'high',
-            severity: 'fault',
-            at: [ref],
-            values: { port: portName(station, ref), rest: range.rest, low: range.low, limit: feel.volts },
-            hookup: hookup.id,
-            weight: range.low,
-          });
         }
       }
-    }
+    },
   },
 });
 

@@ -27,30 +27,32 @@ export const logicLevels = defineRule({
     unread: '{two} never sees the {limit V} that it needs: {one} drives from {low V} to {high V}.',
     unreferenced: '{one} and {two} have no common ground: the data line has nothing to count from.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { data, actor } of keyedByData(trial.circuit)) {
-        report({
-          message: 'double',
-          severity: 'doubt',
-          at: [{ unit: actor.unit }, signalPort(data)],
-          values: { one: signalName(station, data), two: unitName(station, actor.unit) },
-          hookup: hookup.id,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { data, actor } of keyedByData(trial.circuit)) {
+          report({
+            message: 'double',
+            severity: 'doubt',
+            at: [{ unit: actor.unit }, signalPort(data)],
+            values: { one: signalName(station, data), two: unitName(station, actor.unit) },
+            hookup: hookup.id,
+          });
+        }
+        for (const [one, two] of pairsOf(trial.circuit)) {
+          const found = judge(trial.circuit, one, two);
+          if (!found) continue;
+          const harms = found.message === 'overdriven' || found.message === 'fight';
+          report({
+            message: found.message,
+            severity: harms ? 'danger' : 'fault',
+            at: [signalPort(two), signalPort(one)],
+            values: { one: signalName(station, one), two: signalName(station, two), ...found.values },
+            hookup: hookup.id,
+          });
+        }
       }
-      for (const [one, two] of pairsOf(trial.circuit)) {
-        const found = judge(trial.circuit, one, two);
-        if (!found) continue;
-        const harms = found.message === 'overdriven' || found.message === 'fight';
-        report({
-          message: found.message,
-          severity: harms ? 'danger' : 'fault',
-          at: [signalPort(two), signalPort(one)],
-          values: { one: signalName(station, one), two: signalName(station, two), ...found.values },
-          hookup: hookup.id,
-        });
-      }
-    }
+    },
   },
 });
 

@@ -25,36 +25,38 @@ export const noMute = defineRule({
       '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it: what is plugged into {mute} does not mute it.',
     noInput: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it; it has no mute input.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { number, receivers } of regionsOf(trial)) {
-        for (const { reach, receiver } of sendingsAt(trial, number, receivers)) {
-          const level = reach.rf.levelAt(receiver.port);
-          const source = level && trial.circuit.rf.sources[level.field.source];
-          if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
-          const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
-          // What burns a receiver no mute keeps from it: another rule's business.
-          if (level.dbm < overload - audibleDb || level.dbm > (receiver.spec.damageDbm ?? assumedDamageDbm)) continue;
-          const mute = mutePort(trial, receiver.unit);
-          const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
-          report({
-            message: mute === null ? 'noInput' : plugged ? 'unmuted' : 'open',
-            severity: level.dbm > overload ? 'fault' : 'doubt',
-            at: [{ unit: receiver.unit, ...(mute !== null && { port: mute }) }],
-            values: {
-              receiver: unitName(station, receiver.unit),
-              transmitter: unitName(station, source.unit),
-              level: level.dbm,
-              mute: mute === null ? '' : portName(station, { unit: receiver.unit, port: mute }),
-            },
-            hookup: hookup.id,
-            moment: 'sending',
-            weight: level.dbm,
-            ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { number, receivers } of regionsOf(trial)) {
+          for (const { reach, receiver } of sendingsAt(trial, number, receivers)) {
+            const level = reach.rf.levelAt(receiver.port);
+            const source = level && trial.circuit.rf.sources[level.field.source];
+            if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
+            const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
+            // What burns a receiver no mute keeps from it: another rule's business.
+            if (level.dbm < overload - audibleDb || level.dbm > (receiver.spec.damageDbm ?? assumedDamageDbm)) continue;
+            const mute = mutePort(trial, receiver.unit);
+            const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
+            report({
+              message: mute === null ? 'noInput' : plugged ? 'unmuted' : 'open',
+              severity: level.dbm > overload ? 'fault' : 'doubt',
+              at: [{ unit: receiver.unit, ...(mute !== null && { port: mute }) }],
+              values: {
+                receiver: unitName(station, receiver.unit),
+                transmitter: unitName(station, source.unit),
+                level: level.dbm,
+                mute: mute === null ? '' : portName(station, { unit: receiver.unit, port: mute }),
+              },
+              hookup: hookup.id,
+              moment: 'sending',
+              weight: level.dbm,
+              ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -26,25 +26,27 @@ export const nothingKeysIt = defineRule({
     silent: '{transmitter} never sends, whichever control is pressed ({controls}).',
     noControl: '{transmitter} never sends: the station has no key, switch or other control.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const controls = trial.keyDowns
-        .filter((k) => k.controls.length === 1)
-        .map((k) => controlName(station, trial.circuit, k));
-      const sources = regionsOf(trial).flatMap((region) => region.sources.map((source) => ({ source, region })));
-      for (const { source, region } of sources) {
-        if (isPutAside(station, hookup, source.unit)) continue;
-        if (instantsOfRegion(trial, region.number).some(({ reach }) => isSending(source, reach))) continue;
-        const near = cablesAt(station, hookup, source.unit);
-        report({
-          message: controls.length > 0 ? 'silent' : 'noControl',
-          severity: 'fault',
-          at: [{ unit: source.unit }],
-          values: { transmitter: unitName(station, source.unit), controls: controls.join(', ') },
-          hookup: hookup.id,
-          touches: near.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const controls = trial.keyDowns
+          .filter((k) => k.controls.length === 1)
+          .map((k) => controlName(station, trial.circuit, k));
+        const sources = regionsOf(trial).flatMap((region) => region.sources.map((source) => ({ source, region })));
+        for (const { source, region } of sources) {
+          if (isPutAside(station, hookup, source.unit)) continue;
+          if (instantsOfRegion(trial, region.number).some(({ reach }) => isSending(source, reach))) continue;
+          const near = cablesAt(station, hookup, source.unit);
+          report({
+            message: controls.length > 0 ? 'silent' : 'noControl',
+            severity: 'fault',
+            at: [{ unit: source.unit }],
+            values: { transmitter: unitName(station, source.unit), controls: controls.join(', ') },
+            hookup: hookup.id,
+            touches: near.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
+          });
+        }
       }
-    }
+    },
   },
 });

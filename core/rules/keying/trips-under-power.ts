@@ -17,24 +17,26 @@ export const tripsUnderPower = defineRule({
   messages: {
     trips: '{protection} opens the key line of {relay} while RF flows, and the transmitter goes on sending.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const contact of rfContacts(circuit)) {
-        const [keyed, sends] = linesOf(circuit, contact);
-        const [relay] = keyed;
-        if (!relay || sends) continue;
-        const unit = unitOfPart(contact);
-        if (relay.unit === unit) continue;
-        report({
-          message: 'trips',
-          severity: 'doubt',
-          at: [{ unit }, { unit: relay.unit }],
-          values: { protection: unitName(station, unit), relay: unitName(station, relay.unit) },
-          hookup: hookup.id,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const contact of rfContacts(circuit)) {
+          const [keyed, sends] = linesOf(circuit, contact);
+          const [relay] = keyed;
+          if (!relay || sends) continue;
+          const unit = unitOfPart(contact);
+          if (relay.unit === unit) continue;
+          report({
+            message: 'trips',
+            severity: 'doubt',
+            at: [{ unit }, { unit: relay.unit }],
+            values: { protection: unitName(station, unit), relay: unitName(station, relay.unit) },
+            hookup: hookup.id,
+          });
+        }
       }
-    }
+    },
   },
 });
 

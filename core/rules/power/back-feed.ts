@@ -20,26 +20,28 @@ export const backFeed = defineRule({
   source: 'the units’ own elements, solved with the power plug pulled',
   follows: ['drawing/fits-but-should-not'],
   messages: { fed: 'With its own power off, {unit} still gets {volts V} through {port}.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      let solver: DcSolver | null = null;
-      for (const { load, from } of suspects(station, hookup, trial)) {
-        solver ??= new DcSolver(trial.circuit);
-        const unit = unitOfPart(load);
-        const pulled = solver.solve(trial.receive.on, powerJoints(station, trial, unit));
-        const volts = voltsBetween(pulled, load.plus, load.minus) ?? 0;
-        if (volts <= offVolts) continue;
-        const ref = { unit, port: from };
-        report({
-          message: 'fed',
-          severity: 'doubt',
-          at: [ref],
-          values: { unit: unitName(station, unit), port: portName(station, ref), volts },
-          hookup: hookup.id,
-          moment: 'receive',
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        let solver: DcSolver | null = null;
+        for (const { load, from } of suspects(station, hookup, trial)) {
+          solver ??= new DcSolver(trial.circuit);
+          const unit = unitOfPart(load);
+          const pulled = solver.solve(trial.receive.on, powerJoints(station, trial, unit));
+          const volts = voltsBetween(pulled, load.plus, load.minus) ?? 0;
+          if (volts <= offVolts) continue;
+          const ref = { unit, port: from };
+          report({
+            message: 'fed',
+            severity: 'doubt',
+            at: [ref],
+            values: { unit: unitName(station, unit), port: portName(station, ref), volts },
+            hookup: hookup.id,
+            moment: 'receive',
+          });
+        }
       }
-    }
+    },
   },
 });
 

@@ -29,34 +29,36 @@ export const connectorOverloaded = defineRule({
   messages: {
     over: '{amps A} goes through the {connector} of {cable} at {port} {moment}; it is made for {limit rated}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, origin } of matesOf(trial.circuit)) {
-        const weaker = weakerHalf(station, origin);
-        if (!weaker || isScreen(station, origin)) continue;
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const amps = Math.abs(reach.dc.ampsIn(index));
-          if (amps <= weaker.amps) continue;
-          const ref = { unit: origin.unit, port: origin.port };
-          report({
-            message: 'over',
-            severity: amps > warmShare * weaker.amps ? 'danger' : 'doubt',
-            at: [ref, { cable: origin.cable, end: origin.end }],
-            values: {
-              amps,
-              connector: weaker.name,
-              cable: findCable(station, origin.cable)?.number ?? origin.cable,
-              port: portName(station, ref),
-              limit: weaker.amps,
-              moment: momentWords[name],
-            },
-            hookup: hookup.id,
-            moment: name,
-            weight: amps,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, origin } of matesOf(trial.circuit)) {
+          const weaker = weakerHalf(station, origin);
+          if (!weaker || isScreen(station, origin)) continue;
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const amps = Math.abs(reach.dc.ampsIn(index));
+            if (amps <= weaker.amps) continue;
+            const ref = { unit: origin.unit, port: origin.port };
+            report({
+              message: 'over',
+              severity: amps > warmShare * weaker.amps ? 'danger' : 'doubt',
+              at: [ref, { cable: origin.cable, end: origin.end }],
+              values: {
+                amps,
+                connector: weaker.name,
+                cable: findCable(station, origin.cable)?.number ?? origin.cable,
+                port: portName(station, ref),
+                limit: weaker.amps,
+                moment: momentWords[name],
+              },
+              hookup: hookup.id,
+              moment: name,
+              weight: amps,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

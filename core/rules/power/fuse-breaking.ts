@@ -23,26 +23,28 @@ export const fuseBreaking = defineRule({
   messages: {
     breaks: '{fuse} can break {breaks rated}, and in a short just behind it {supply} drives {amps A} through it.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      if (!isWorthTracing(trial)) continue;
-      const shorts = shortsThroughFuses(trial.circuit, trial.receive.on);
-      for (const { index, part } of fusesOf(trial.circuit)) {
-        const short = shorts.get(index);
-        const breaks = part.fuse.breakingAmps;
-        if (!short || short.backedUp || short.amps <= breaks) continue;
-        const unit = unitOfPart(short.from);
-        report({
-          message: 'breaks',
-          severity: short.amps > hopelessTimes * breaks ? 'danger' : 'doubt',
-          at: [fusePlace(station, part), { unit }],
-          values: { fuse: fuseName(station, part), breaks, supply: unitName(station, unit), amps: short.amps },
-          hookup: hookup.id,
-          weight: short.amps / breaks,
-          touches: [touchOf(part.origin)],
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        if (!isWorthTracing(trial)) continue;
+        const shorts = shortsThroughFuses(trial.circuit, trial.receive.on);
+        for (const { index, part } of fusesOf(trial.circuit)) {
+          const short = shorts.get(index);
+          const breaks = part.fuse.breakingAmps;
+          if (!short || short.backedUp || short.amps <= breaks) continue;
+          const unit = unitOfPart(short.from);
+          report({
+            message: 'breaks',
+            severity: short.amps > hopelessTimes * breaks ? 'danger' : 'doubt',
+            at: [fusePlace(station, part), { unit }],
+            values: { fuse: fuseName(station, part), breaks, supply: unitName(station, unit), amps: short.amps },
+            hookup: hookup.id,
+            weight: short.amps / breaks,
+            touches: [touchOf(part.origin)],
+          });
+        }
       }
-    }
+    },
   },
 });
 

@@ -18,26 +18,28 @@ export const fuseOneLead = defineRule({
     'common practice; makers of radios fuse both leads where both go to the battery, FCS 1362:2010 and ship rules fuse the live lead alone',
   follows: [],
   messages: { one: '{unit} is fed straight from {battery} with a fuse in its plus lead and none in its minus.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const batteries = suppliesOf(trial.circuit).filter(({ part }) => part.sinks);
-      for (const { part } of batteries.length > 0 ? loadsOf(trial.circuit) : []) {
-        const unit = unitOfPart(part);
-        if (!isFeed(part) || !trial.circuit.rf.sources.some((s) => s.unit === unit)) continue;
-        for (const { part: battery } of batteries) {
-          const plus = fusesBetween(trial, battery.plus, part.plus);
-          const minus = fusesBetween(trial, part.minus, battery.minus);
-          if (plus === null || minus === null || plus === 0 || minus > 0) continue;
-          report({
-            message: 'one',
-            severity: 'note',
-            at: [placeOfContact(unit, part.spec.plus)],
-            values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
-            hookup: hookup.id,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const batteries = suppliesOf(trial.circuit).filter(({ part }) => part.sinks);
+        for (const { part } of batteries.length > 0 ? loadsOf(trial.circuit) : []) {
+          const unit = unitOfPart(part);
+          if (!isFeed(part) || !trial.circuit.rf.sources.some((s) => s.unit === unit)) continue;
+          for (const { part: battery } of batteries) {
+            const plus = fusesBetween(trial, battery.plus, part.plus);
+            const minus = fusesBetween(trial, part.minus, battery.minus);
+            if (plus === null || minus === null || plus === 0 || minus > 0) continue;
+            report({
+              message: 'one',
+              severity: 'note',
+              at: [placeOfContact(unit, part.spec.plus)],
+              values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
+              hookup: hookup.id,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -23,25 +23,27 @@ export const fuseOverUnit = defineRule({
   messages: {
     over: '{fuse} is rated {rated rated}, and the most that it carries is {amps A}: it protects the wire, not the unit.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of fusesOf(trial.circuit)) {
-        const rated = part.fuse.ratedAmps;
-        if (rated <= leastAmps) continue;
-        const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
-        // A fuse with nothing behind it, or one that feeds a whole strip, is judged by what hangs on it.
-        if (amps < 1e-3 || rated <= timesOver * amps || isBetweenSources(trial, index, part)) continue;
-        report({
-          message: 'over',
-          severity: 'doubt',
-          at: [fusePlace(station, part)],
-          values: { fuse: fuseName(station, part), rated, amps },
-          hookup: hookup.id,
-          weight: -amps,
-          touches: [touchOf(part.origin)],
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of fusesOf(trial.circuit)) {
+          const rated = part.fuse.ratedAmps;
+          if (rated <= leastAmps) continue;
+          const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
+          // A fuse with nothing behind it, or one that feeds a whole strip, is judged by what hangs on it.
+          if (amps < 1e-3 || rated <= timesOver * amps || isBetweenSources(trial, index, part)) continue;
+          report({
+            message: 'over',
+            severity: 'doubt',
+            at: [fusePlace(station, part)],
+            values: { fuse: fuseName(station, part), rated, amps },
+            hookup: hookup.id,
+            weight: -amps,
+            touches: [touchOf(part.origin)],
+          });
+        }
       }
-    }
+    },
   },
 });
 

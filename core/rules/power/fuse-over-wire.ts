@@ -24,30 +24,32 @@ export const fuseOverWire = defineRule({
   messages: {
     over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).{upper}',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of fusesOf(trial.circuit)) {
-        const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
-        if (!wire || part.fuse.ratedAmps <= wire.limitAmps) continue;
-        report({
-          message: 'over',
-          severity: 'danger',
-          at: [fusePlace(station, part), { cable: wire.cable }],
-          values: {
-            fuse: fuseName(station, part),
-            rated: part.fuse.ratedAmps,
-            cable: wire.number,
-            wire: wire.wire,
-            limit: wire.limitAmps,
-            source: wire.limitSource,
-            upper: upperWords(wire.upper),
-          },
-          hookup: hookup.id,
-          touches: [touchOf(part.origin)],
-          ...fixed(fixOf(station, trial, index, part, wire)),
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of fusesOf(trial.circuit)) {
+          const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+          if (!wire || part.fuse.ratedAmps <= wire.limitAmps) continue;
+          report({
+            message: 'over',
+            severity: 'danger',
+            at: [fusePlace(station, part), { cable: wire.cable }],
+            values: {
+              fuse: fuseName(station, part),
+              rated: part.fuse.ratedAmps,
+              cable: wire.number,
+              wire: wire.wire,
+              limit: wire.limitAmps,
+              source: wire.limitSource,
+              upper: upperWords(wire.upper),
+            },
+            hookup: hookup.id,
+            touches: [touchOf(part.origin)],
+            ...fixed(fixOf(station, trial, index, part, wire)),
+          });
+        }
       }
-    }
+    },
   },
 });
 

@@ -27,52 +27,55 @@ export const fuseWillOpen = defineRule({
     opens: '{fuse} ({rated rated}) carries {amps A} {moment} and opens {time}.',
     near: '{fuse} ({rated rated}) carries {average A} on average {moment}, {share %} of its rating.',
   },
-  check({ station, hookups }, report) {
-    const { duty } = station.plan;
-    for (const { hookup, trial } of hookups) {
-      const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
-      for (const { index, part } of fusesOf(trial.circuit)) {
-        const { ratedAmps: rated, family } = part.fuse;
-        const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
-          const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
-          // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
-          const average = name !== 'receive' ? averageOver(amps, Math.abs(trial.receive.dc.ampsIn(index)), duty) : amps;
-          return {
-            name,
-            reach,
-            amps,
-            average,
-            peakShare: shareOfRating(amps, rated),
-            share: shareOfRating(average, rated),
-          };
-        });
-        const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
-        for (const { name, reach, amps, average, peakShare, share } of carried) {
-          if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
-          const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
-          const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
-          const time = timeWords(openingTime(amps, rated, family)?.toS);
-          report({
-            message: opens ? 'opens' : 'near',
-            severity: opens ? 'fault' : 'doubt',
-            at: [fusePlace(station, part)],
-            values: {
-              fuse: fuseName(station, part),
-              rated,
+  looksAt: {
+    station({ station, hookups }, report) {
+      const { duty } = station.plan;
+      for (const { hookup, trial } of hookups) {
+        const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
+        for (const { index, part } of fusesOf(trial.circuit)) {
+          const { ratedAmps: rated, family } = part.fuse;
+          const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
+            const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
+            // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
+            const average =
+              name !== 'receive' ? averageOver(amps, Math.abs(trial.receive.dc.ampsIn(index)), duty) : amps;
+            return {
+              name,
+              reach,
               amps,
               average,
-              share: opens ? peakShare : share,
-              moment: momentWords[name],
-              time,
-            },
-            hookup: hookup.id,
-            moment: name,
-            weight: opens ? peakShare : share,
-            touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
+              peakShare: shareOfRating(amps, rated),
+              share: shareOfRating(average, rated),
+            };
           });
+          const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
+          for (const { name, reach, amps, average, peakShare, share } of carried) {
+            if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
+            const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
+            const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
+            const time = timeWords(openingTime(amps, rated, family)?.toS);
+            report({
+              message: opens ? 'opens' : 'near',
+              severity: opens ? 'fault' : 'doubt',
+              at: [fusePlace(station, part)],
+              values: {
+                fuse: fuseName(station, part),
+                rated,
+                amps,
+                average,
+                share: opens ? peakShare : share,
+                moment: momentWords[name],
+                time,
+              },
+              hookup: hookup.id,
+              moment: name,
+              weight: opens ? peakShare : share,
+              touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -30,28 +30,30 @@ export const noFuse = defineRule({
     bare: '{supply} can put {amps A} into {cable} ({wire}), which stands {limit rated}, and no fuse is between.',
     far: '{cable} ({wire}) stands {limit rated} and runs without a fuse up to {far m} from {supply}, which can put {amps A} into it.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { part } of suppliesOf(trial.circuit)) {
-        const amps = part.spec.peakAmps;
-        const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
-        for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
-          if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
-          // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
-          const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
-          const unit = unitOfPart(part);
-          report({
-            message: fused ? 'far' : 'bare',
-            severity: isDoubt ? 'doubt' : 'danger',
-            at: [{ cable }, { unit }],
-            values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
-            hookup: hookup.id,
-            weight: amps,
-            ...fixed(fixOf(station, trial, cable, unit, limitAmps, amps)),
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { part } of suppliesOf(trial.circuit)) {
+          const amps = part.spec.peakAmps;
+          const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
+          for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
+            if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
+            // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
+            const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
+            const unit = unitOfPart(part);
+            report({
+              message: fused ? 'far' : 'bare',
+              severity: isDoubt ? 'doubt' : 'danger',
+              at: [{ cable }, { unit }],
+              values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
+              hookup: hookup.id,
+              weight: amps,
+              ...fixed(fixOf(station, trial, cable, unit, limitAmps, amps)),
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -24,46 +24,48 @@ export const overVoltage = defineRule({
     contact: '{port} has {volts V} on its {contact}; it stands {limit V} at most{assumed}.',
     below: '{port} has {volts V} on its {contact}; it stands no less than {limit V}{assumed}.',
   },
-  check({ station, hookups }, report) {
-    const limits = limitsOf(station);
-    for (const { hookup, trial } of hookups) {
-      const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
-      const first = { name: 'receive', reach: trial.atFirst } as const;
-      const base = { severity: 'danger', hookup: hookup.id } as const;
-      for (const { index, part } of loadsOf(trial.circuit)) {
-        for (const { name, reach } of [first, ...instantsOfPart(trial, index)]) {
-          const volts = highestVolts(trial, reach, part, possible);
-          const limit = part.spec.absMaxV;
-          if (volts <= limit) continue;
-          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-          const values = { port: portName(station, ref), volts, limit };
-          report({ ...base, message: 'load', at: [ref], values, weight: volts - limit, moment: name });
+  looksAt: {
+    station({ station, hookups }, report) {
+      const limits = limitsOf(station);
+      for (const { hookup, trial } of hookups) {
+        const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
+        const first = { name: 'receive', reach: trial.atFirst } as const;
+        const base = { severity: 'danger', hookup: hookup.id } as const;
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          for (const { name, reach } of [first, ...instantsOfPart(trial, index)]) {
+            const volts = highestVolts(trial, reach, part, possible);
+            const limit = part.spec.absMaxV;
+            if (volts <= limit) continue;
+            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+            const values = { port: portName(station, ref), volts, limit };
+            report({ ...base, message: 'load', at: [ref], values, weight: volts - limit, moment: name });
+          }
+        }
+        for (const { unit, port, contact, label, most, least } of limits) {
+          const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
+          const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
+          if (node === undefined || chassis === undefined) continue;
+          for (const { name, reach } of [first, ...instantsBetween(trial, node, chassis)]) {
+            const volts = voltsBetween(reach.dc, node, chassis);
+            const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
+            if (volts === null || passed === null) continue;
+            const words = {
+              port: portName(station, { unit, port }),
+              contact: label,
+              assumed: passed.assumed ? ' (assumed)' : '',
+            };
+            report({
+              ...base,
+              message: passed === most ? 'contact' : 'below',
+              at: [{ unit, port, contact }],
+              values: { ...words, volts, limit: passed.volts },
+              weight: Math.abs(volts - passed.volts),
+              moment: name,
+            });
+          }
         }
       }
-      for (const { unit, port, contact, label, most, least } of limits) {
-        const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
-        const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
-        if (node === undefined || chassis === undefined) continue;
-        for (const { name, reach } of [first, ...instantsBetween(trial, node, chassis)]) {
-          const volts = voltsBetween(reach.dc, node, chassis);
-          const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
-          if (volts === null || passed === null) continue;
-          const words = {
-            port: portName(station, { unit, port }),
-            contact: label,
-            assumed: passed.assumed ? ' (assumed)' : '',
-          };
-          report({
-            ...base,
-            message: passed === most ? 'contact' : 'below',
-            at: [{ unit, port, contact }],
-            values: { ...words, volts, limit: passed.volts },
-            weight: Math.abs(volts - passed.volts),
-            moment: name,
-          });
-        }
-      }
-    }
+    },
   },
 });
 

@@ -24,40 +24,42 @@ export const returnMissing = defineRule({
     elsewhere: '{port} draws {amps A} {moment}, but nothing flows in its own minus: {carried A} returns through {way}.',
     dead: '{port} has plus but no way back for the current, so it stays off.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const joints = jointsByUnit(trial.circuit);
-      for (const { index, part } of loadsOf(trial.circuit)) {
-        const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-        const cable = cablesAt(station, hookup, unit, port)[0];
-        if (!cable || part.plus === part.minus || !isFeed(part)) continue;
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const own = jointAmps(joints.get(unit) ?? [], reach, port);
-          const plus = own.get(part.plus) ?? 0;
-          const amps = reach.dc.ampsIn(index);
-          const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
-          const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
-          if (!works(part, loadVolts(reach, part))) {
-            if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
-              report({ ...base, message: 'dead', severity: 'fault', values });
-            continue;
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const joints = jointsByUnit(trial.circuit);
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+          const cable = cablesAt(station, hookup, unit, port)[0];
+          if (!cable || part.plus === part.minus || !isFeed(part)) continue;
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const own = jointAmps(joints.get(unit) ?? [], reach, port);
+            const plus = own.get(part.plus) ?? 0;
+            const amps = reach.dc.ampsIn(index);
+            const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
+            const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
+            if (!works(part, loadVolts(reach, part))) {
+              if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
+                report({ ...base, message: 'dead', severity: 'fault', values });
+              continue;
+            }
+            if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare)
+              continue;
+            const other = mostThroughChassis(joints.get(unit) ?? [], reach, port);
+            if (!other) continue;
+            const way = nameOfOrigin(station, other.part.origin);
+            report({
+              ...base,
+              message: 'elsewhere',
+              severity: 'danger',
+              values: { ...values, way, carried: other.amps },
+              weight: amps,
+              touches: [`cable:${other.part.origin.cable}`],
+            });
           }
-          if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare)
-            continue;
-          const other = mostThroughChassis(joints.get(unit) ?? [], reach, port);
-          if (!other) continue;
-          const way = nameOfOrigin(station, other.part.origin);
-          report({
-            ...base,
-            message: 'elsewhere',
-            severity: 'danger',
-            values: { ...values, way, carried: other.amps },
-            weight: amps,
-            touches: [`cable:${other.part.origin.cable}`],
-          });
         }
       }
-    }
+    },
   },
 });
 

@@ -22,28 +22,30 @@ export const returnThroughShield = defineRule({
     'common practice: an ampere in a thin screen, three in a coax braid; the station’s own limit where one is set',
   follows: ['power/return-missing', 'power/short-circuit', 'power/reversed-polarity', 'power/fuse-will-open'],
   messages: { shared: 'The screen of {cable} carries {amps A} of supply current {moment}; {limit A} is a lot for it.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of screensOf(trial.circuit)) {
-        const cable = findCable(station, part.origin.cable);
-        if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) continue;
-        const usual = classOf(station, cable) === 'rf' ? braidAmps : usualAmps;
-        const limit = station.settings.maxScreenAmps ?? usual;
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const amps = Math.abs(reach.dc.ampsIn(index));
-          if (amps <= limit) continue;
-          report({
-            message: 'shared',
-            severity: 'doubt',
-            at: [{ cable: cable.id }],
-            values: { cable: cable.number, amps, moment: momentWords[name], limit },
-            hookup: hookup.id,
-            moment: name,
-            weight: amps,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of screensOf(trial.circuit)) {
+          const cable = findCable(station, part.origin.cable);
+          if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) continue;
+          const usual = classOf(station, cable) === 'rf' ? braidAmps : usualAmps;
+          const limit = station.settings.maxScreenAmps ?? usual;
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const amps = Math.abs(reach.dc.ampsIn(index));
+            if (amps <= limit) continue;
+            report({
+              message: 'shared',
+              severity: 'doubt',
+              at: [{ cable: cable.id }],
+              values: { cable: cable.number, amps, moment: momentWords[name], limit },
+              hookup: hookup.id,
+              moment: name,
+              weight: amps,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

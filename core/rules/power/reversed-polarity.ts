@@ -19,34 +19,36 @@ export const reversedPolarity = defineRule({
     protected:
       '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V}; the unit is protected but stays dead.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of loadsOf(trial.circuit)) {
-        const solved = loadVolts(trial.atFirst, part);
-        const plug = trial.plugVolts.get(index);
-        const volts = plug?.volts ?? solved;
-        if (volts > -0.5) continue;
-        const unit = unitOfPart(part);
-        const port = portOfRef(part.spec.plus);
-        const cable = plug ? findCable(station, plug.cable) : cablesAt(station, hookup, unit, port)[0];
-        if (!cable) continue;
-        report({
-          message: part.spec.reverseProtected ? 'protected' : 'reversed',
-          severity: part.spec.reverseProtected ? 'fault' : 'danger',
-          at: [{ unit, port }, { cable: cable.id }],
-          values: {
-            cable: cable.number,
-            port: portName(station, { unit, port }),
-            volts,
-            minV: part.spec.minV,
-            maxV: part.spec.maxV,
-          },
-          hookup: hookup.id,
-          moment: 'receive',
-          touches: feedersOf(trial.circuit, trial.receive.on, part.minus).map((s) => `supply:${unitOfPart(s.part)}`),
-          ...fixed(swapCores(station, cable)),
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          const solved = loadVolts(trial.atFirst, part);
+          const plug = trial.plugVolts.get(index);
+          const volts = plug?.volts ?? solved;
+          if (volts > -0.5) continue;
+          const unit = unitOfPart(part);
+          const port = portOfRef(part.spec.plus);
+          const cable = plug ? findCable(station, plug.cable) : cablesAt(station, hookup, unit, port)[0];
+          if (!cable) continue;
+          report({
+            message: part.spec.reverseProtected ? 'protected' : 'reversed',
+            severity: part.spec.reverseProtected ? 'fault' : 'danger',
+            at: [{ unit, port }, { cable: cable.id }],
+            values: {
+              cable: cable.number,
+              port: portName(station, { unit, port }),
+              volts,
+              minV: part.spec.minV,
+              maxV: part.spec.maxV,
+            },
+            hookup: hookup.id,
+            moment: 'receive',
+            touches: feedersOf(trial.circuit, trial.receive.on, part.minus).map((s) => `supply:${unitOfPart(s.part)}`),
+            ...fixed(swapCores(station, cable)),
+          });
+        }
       }
-    }
+    },
   },
 });

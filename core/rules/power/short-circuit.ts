@@ -22,39 +22,41 @@ export const shortCircuit = defineRule({
     shorted: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and {amps A} flows.',
     off: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and it switches off.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of suppliesOf(trial.circuit)) {
-        const first = { name: 'receive', reach: trial.atFirst } as const;
-        for (const { name, reach } of [first, ...instantsOfPart(trial, index).slice(1)]) {
-          // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
-          const amps = reach.dc.ampsIn(index);
-          const pressed = reach.dc.modeOf(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
-          if (!pressed) continue;
-          const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
-          const way = leastWay(
-            trial.circuit,
-            conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)),
-            part.plus,
-            part.minus,
-          );
-          if (!way || way.ohms > shortOhms) continue;
-          const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
-          const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];
-          const unit = unitOfPart(part);
-          const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
-          report({
-            message: reach.dc.modeOf(index) === 'off' ? 'off' : 'shorted',
-            severity: 'danger',
-            at: [{ unit }],
-            values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
-            hookup: hookup.id,
-            moment: name,
-            weight: amps,
-            touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of suppliesOf(trial.circuit)) {
+          const first = { name: 'receive', reach: trial.atFirst } as const;
+          for (const { name, reach } of [first, ...instantsOfPart(trial, index).slice(1)]) {
+            // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
+            const amps = reach.dc.ampsIn(index);
+            const pressed = reach.dc.modeOf(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
+            if (!pressed) continue;
+            const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
+            const way = leastWay(
+              trial.circuit,
+              conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)),
+              part.plus,
+              part.minus,
+            );
+            if (!way || way.ohms > shortOhms) continue;
+            const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
+            const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];
+            const unit = unitOfPart(part);
+            const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
+            report({
+              message: reach.dc.modeOf(index) === 'off' ? 'off' : 'shorted',
+              severity: 'danger',
+              at: [{ unit }],
+              values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
+              hookup: hookup.id,
+              moment: name,
+              weight: amps,
+              touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
+            });
+          }
         }
       }
-    }
+    },
   },
 });

@@ -26,21 +26,23 @@ export const suppliesInParallel = defineRule({
     batteries: '{one} and {other} are joined in parallel and are not alike: {what}.',
     overcharged: '{one} holds {volts V} on {other}, which takes no more than {limit V} while it is charged.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const [one, other] of pairsOf(trial)) {
-        const judged = judge(one.part, other.part);
-        if (!judged) continue;
-        const [a, b] = [unitOfPart(one.part), unitOfPart(other.part)];
-        report({
-          message: judged.message,
-          severity: judged.severity,
-          at: [{ unit: a }, { unit: b }],
-          values: { one: unitName(station, a), other: unitName(station, b), ...judged.values },
-          hookup: hookup.id,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const [one, other] of pairsOf(trial)) {
+          const judged = judge(one.part, other.part);
+          if (!judged) continue;
+          const [a, b] = [unitOfPart(one.part), unitOfPart(other.part)];
+          report({
+            message: judged.message,
+            severity: judged.severity,
+            at: [{ unit: a }, { unit: b }],
+            values: { one: unitName(station, a), other: unitName(station, b), ...judged.values },
+            hookup: hookup.id,
+          });
+        }
       }
-    }
+    },
   },
 });
 

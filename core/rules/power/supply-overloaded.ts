@@ -23,35 +23,37 @@ export const supplyOverloaded = defineRule({
     continuous: '{supply} is asked for {amps A} {moment}; it gives {rated rated} continuously.',
     near: '{supply} gives {average A} on average {moment}, {share %} of the {rated rated} it is rated at.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const supply of suppliesOf(trial.circuit)) {
-        const { amps: rated, peakAmps: peak } = supply.part.spec;
-        if (rated === 0) continue;
-        const between = Math.max(0, trial.receive.dc.ampsIn(supply.index));
-        const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => {
-          const amps = demandOn(trial, reach, supply);
-          return { name, amps, average: name !== 'receive' ? averageOver(amps, between, station.plan.duty) : amps };
-        });
-        const message = worstOf(asked.map(({ amps, average }) => levelOf(amps, average, rated, peak)));
-        const unit = unitOfPart(supply.part);
-        for (const { name, amps, average } of asked) {
-          // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
-          if (message === null || levelOf(amps, average, rated, peak) !== message) continue;
-          const words = { supply: unitName(station, unit), moment: momentWords[name] };
-          report({
-            message,
-            severity: message === 'near' ? 'doubt' : 'fault',
-            at: [{ unit }],
-            values: { ...words, amps, average, rated, peak, share: (message === 'near' ? average : amps) / rated },
-            hookup: hookup.id,
-            moment: name,
-            weight: amps,
-            touches: [`supply:${unit}`],
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const supply of suppliesOf(trial.circuit)) {
+          const { amps: rated, peakAmps: peak } = supply.part.spec;
+          if (rated === 0) continue;
+          const between = Math.max(0, trial.receive.dc.ampsIn(supply.index));
+          const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => {
+            const amps = demandOn(trial, reach, supply);
+            return { name, amps, average: name !== 'receive' ? averageOver(amps, between, station.plan.duty) : amps };
           });
+          const message = worstOf(asked.map(({ amps, average }) => levelOf(amps, average, rated, peak)));
+          const unit = unitOfPart(supply.part);
+          for (const { name, amps, average } of asked) {
+            // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
+            if (message === null || levelOf(amps, average, rated, peak) !== message) continue;
+            const words = { supply: unitName(station, unit), moment: momentWords[name] };
+            report({
+              message,
+              severity: message === 'near' ? 'doubt' : 'fault',
+              at: [{ unit }],
+              values: { ...words, amps, average, rated, peak, share: (message === 'near' ? average : amps) / rated },
+              hookup: hookup.id,
+              moment: name,
+              weight: amps,
+              touches: [`supply:${unit}`],
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

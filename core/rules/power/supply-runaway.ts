@@ -15,28 +15,30 @@ export const supplyRunaway = defineRule({
   messages: {
     raw: 'If {supply} fails, {port} gets {volts V}; it stands {limit V}, and nothing stops it.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { part } of loadsOf(trial.circuit)) {
-        for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
-          const { faultVolts } = supply.spec;
-          if (faultVolts === undefined || faultVolts <= part.spec.absMaxV) continue;
-          const place = placeOfContact(unitOfPart(part), part.spec.plus);
-          report({
-            message: 'raw',
-            severity: 'doubt',
-            at: [{ unit: unitOfPart(supply) }, place],
-            values: {
-              supply: unitName(station, unitOfPart(supply)),
-              port: portName(station, place),
-              volts: faultVolts,
-              limit: part.spec.absMaxV,
-            },
-            hookup: hookup.id,
-            weight: faultVolts - part.spec.absMaxV,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { part } of loadsOf(trial.circuit)) {
+          for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+            const { faultVolts } = supply.spec;
+            if (faultVolts === undefined || faultVolts <= part.spec.absMaxV) continue;
+            const place = placeOfContact(unitOfPart(part), part.spec.plus);
+            report({
+              message: 'raw',
+              severity: 'doubt',
+              at: [{ unit: unitOfPart(supply) }, place],
+              values: {
+                supply: unitName(station, unitOfPart(supply)),
+                port: portName(station, place),
+                volts: faultVolts,
+                limit: part.spec.absMaxV,
+              },
+              hookup: hookup.id,
+              weight: faultVolts - part.spec.absMaxV,
+            });
+          }
         }
       }
-    }
+    },
   },
 });

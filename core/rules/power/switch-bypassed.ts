@@ -24,35 +24,37 @@ export const switchBypassed = defineRule({
     switch: '{unit} is open, yet its two sides are joined elsewhere: what hangs on it stays on.',
     meter: '{unit} sees {amps A} of the {total A} that flow.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const { index, part, unit, element } of inLine(station, trial)) {
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const isOpen = !isOpenGate(part.gate, reach.on);
-          const around = conductorsOf(circuit, reach.on, (_, i) => i === index);
-          const base = { at: [{ unit }] as const, hookup: hookup.id, moment: name };
-          if (element.type === 'contactPair') {
-            if (isOpen && joinedTo(around, part.a).has(part.b))
-              report({ ...base, message: 'switch', severity: 'fault', values: { unit: unitName(station, unit) } });
-            continue;
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const { index, part, unit, element } of inLine(station, trial)) {
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const isOpen = !isOpenGate(part.gate, reach.on);
+            const around = conductorsOf(circuit, reach.on, (_, i) => i === index);
+            const base = { at: [{ unit }] as const, hookup: hookup.id, moment: name };
+            if (element.type === 'contactPair') {
+              if (isOpen && joinedTo(around, part.a).has(part.b))
+                report({ ...base, message: 'switch', severity: 'fault', values: { unit: unitName(station, unit) } });
+              continue;
+            }
+            const own = joinedTo(around, part.a);
+            const total = suppliesOf(circuit)
+              .filter((s) => own.has(s.part.minus) !== own.has(s.part.plus))
+              .reduce((sum, s) => sum + Math.abs(reach.dc.ampsIn(s.index)), 0);
+            const amps = Math.abs(reach.dc.ampsIn(index));
+            if (own.has(part.b) ? false : total - amps <= Math.max(0.01, missedShare * total)) continue;
+            report({
+              ...base,
+              message: 'meter',
+              severity: 'fault',
+              values: { unit: unitName(station, unit), amps, total },
+              weight: total - amps,
+            });
           }
-          const own = joinedTo(around, part.a);
-          const total = suppliesOf(circuit)
-            .filter((s) => own.has(s.part.minus) !== own.has(s.part.plus))
-            .reduce((sum, s) => sum + Math.abs(reach.dc.ampsIn(s.index)), 0);
-          const amps = Math.abs(reach.dc.ampsIn(index));
-          if (own.has(part.b) ? false : total - amps <= Math.max(0.01, missedShare * total)) continue;
-          report({
-            ...base,
-            message: 'meter',
-            severity: 'fault',
-            values: { unit: unitName(station, unit), amps, total },
-            weight: total - amps,
-          });
         }
       }
-    }
+    },
   },
 });
 

@@ -20,30 +20,32 @@ export const underVoltage = defineRule({
     low: '{port} gets {volts V} {moment}; it works from {minV V}.',
     edge: '{port} gets {volts V} {moment}, hardly more than the {minV V} it works from.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of loadsOf(trial.circuit)) {
-        // A load that gets nothing to speak of is not powered at all, which is another rule's business.
-        const fed = instantsOfPart(trial, index)
-          .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
-          .filter(({ volts }) => works(part, volts));
-        const { minV } = part.spec;
-        const isLow = fed.some(({ volts }) => volts < minV);
-        const place = placeOfContact(unitOfPart(part), part.spec.plus);
-        for (const { name, reach, volts } of fed) {
-          if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
-          report({
-            message: isLow ? 'low' : 'edge',
-            severity: isLow ? 'fault' : 'doubt',
-            at: [place],
-            values: { port: portName(station, place), volts, minV, moment: momentWords[name] },
-            hookup: hookup.id,
-            moment: name,
-            weight: -volts,
-            touches: feedersOf(trial.circuit, reach.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`),
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          // A load that gets nothing to speak of is not powered at all, which is another rule's business.
+          const fed = instantsOfPart(trial, index)
+            .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
+            .filter(({ volts }) => works(part, volts));
+          const { minV } = part.spec;
+          const isLow = fed.some(({ volts }) => volts < minV);
+          const place = placeOfContact(unitOfPart(part), part.spec.plus);
+          for (const { name, reach, volts } of fed) {
+            if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
+            report({
+              message: isLow ? 'low' : 'edge',
+              severity: isLow ? 'fault' : 'doubt',
+              at: [place],
+              values: { port: portName(station, place), volts, minV, moment: momentWords[name] },
+              hookup: hookup.id,
+              moment: name,
+              weight: -volts,
+              touches: feedersOf(trial.circuit, reach.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`),
+            });
+          }
         }
       }
-    }
+    },
   },
 });

@@ -20,33 +20,35 @@ export const unregulated = defineRule({
     rises:
       '{supply} gives {open V} with nothing on it; {port}, which it feeds with {volts V} now, stands {limit V} at most.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      if (!suppliesOf(trial.circuit).some(({ part }) => isUnregulated(part))) continue;
-      for (const { part } of loadsOf(trial.circuit)) {
-        const volts = loadVolts(trial.receive, part);
-        const limit = part.spec.absMaxV;
-        if (!isFeed(part) || volts <= 0 || volts > limit) continue;
-        for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
-          const open = supply.spec.maxVolts ?? supply.spec.volts;
-          if (!isUnregulated(supply) || open <= limit) continue;
-          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-          report({
-            message: 'rises',
-            severity: 'doubt',
-            at: [ref, { unit: unitOfPart(supply) }],
-            values: {
-              supply: unitName(station, unitOfPart(supply)),
-              open,
-              port: portName(station, ref),
-              volts,
-              limit,
-            },
-            hookup: hookup.id,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        if (!suppliesOf(trial.circuit).some(({ part }) => isUnregulated(part))) continue;
+        for (const { part } of loadsOf(trial.circuit)) {
+          const volts = loadVolts(trial.receive, part);
+          const limit = part.spec.absMaxV;
+          if (!isFeed(part) || volts <= 0 || volts > limit) continue;
+          for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+            const open = supply.spec.maxVolts ?? supply.spec.volts;
+            if (!isUnregulated(supply) || open <= limit) continue;
+            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+            report({
+              message: 'rises',
+              severity: 'doubt',
+              at: [ref, { unit: unitOfPart(supply) }],
+              values: {
+                supply: unitName(station, unitOfPart(supply)),
+                open,
+                port: portName(station, ref),
+                volts,
+                limit,
+              },
+              hookup: hookup.id,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

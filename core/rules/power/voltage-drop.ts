@@ -32,47 +32,49 @@ export const voltageDrop = defineRule({
   messages: {
     drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} {moment}, most of it ({most V}) in {where}.',
   },
-  check({ station, hookups }, report) {
-    const limit = station.settings.maxDrop ?? usualDrop;
-    for (const { hookup, trial } of hookups) {
-      const highest = Math.max(0, ...suppliesOf(trial.circuit).map((s) => s.part.spec.volts));
-      for (const { index, part } of loadsOf(trial.circuit)) {
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const got = loadVolts(reach, part);
-          // Which supply it is has to be traced, which few loads are worth.
-          const isFar = works(part, got) && highest - got > limit * highest;
-          const supply = isFar ? mainFeederOf(trial.circuit, reach, part.plus) : undefined;
-          if (!supply) continue;
-          const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
-          if (volts - got <= limit * volts) continue;
-          const { where, volts: most } = worstOnWay(
-            station,
-            trial,
-            reach,
-            [supply.part.plus, part.plus],
-            [part.minus, supply.part.minus],
-          );
-          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-          report({
-            message: 'drop',
-            severity: 'doubt',
-            at: [ref],
-            values: {
-              port: portName(station, ref),
-              drop: volts - got,
-              volts,
-              share: (volts - got) / volts,
-              moment: momentWords[name],
-              most,
-              where,
-            },
-            hookup: hookup.id,
-            moment: name,
-            weight: volts - got,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      const limit = station.settings.maxDrop ?? usualDrop;
+      for (const { hookup, trial } of hookups) {
+        const highest = Math.max(0, ...suppliesOf(trial.circuit).map((s) => s.part.spec.volts));
+        for (const { index, part } of loadsOf(trial.circuit)) {
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const got = loadVolts(reach, part);
+            // Which supply it is has to be traced, which few loads are worth.
+            const isFar = works(part, got) && highest - got > limit * highest;
+            const supply = isFar ? mainFeederOf(trial.circuit, reach, part.plus) : undefined;
+            if (!supply) continue;
+            const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
+            if (volts - got <= limit * volts) continue;
+            const { where, volts: most } = worstOnWay(
+              station,
+              trial,
+              reach,
+              [supply.part.plus, part.plus],
+              [part.minus, supply.part.minus],
+            );
+            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+            report({
+              message: 'drop',
+              severity: 'doubt',
+              at: [ref],
+              values: {
+                port: portName(station, ref),
+                drop: volts - got,
+                volts,
+                share: (volts - got) / volts,
+                moment: momentWords[name],
+                most,
+                where,
+              },
+              hookup: hookup.id,
+              moment: name,
+              weight: volts - got,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

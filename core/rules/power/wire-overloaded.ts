@@ -28,35 +28,37 @@ export const wireOverloaded = defineRule({
     core: '{cable} carries {amps A} {moment}; it is {wire}, which stands {limit rated} ({source}).',
     screen: 'The screen of {cable} carries {amps A} {moment}; it stands {limit rated} ({source}).',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { index, part } of wiresOf(trial.circuit)) {
-        const limit = limitOfWire(station, part.origin);
-        if (!limit) continue;
-        for (const { name, reach } of instantsOfPart(trial, index)) {
-          const amps = Math.abs(reach.dc.ampsIn(index));
-          // What is just at the limit is inside it, rounding apart.
-          if (amps <= 1.005 * limit.limitAmps) continue;
-          report({
-            message: isScreen(station, part) ? 'screen' : 'core',
-            severity: 'danger',
-            at: [{ cable: part.origin.cable }],
-            values: {
-              cable: limit.number,
-              amps,
-              moment: momentWords[name],
-              wire: limit.wire,
-              limit: limit.limitAmps,
-              source: limit.limitSource,
-            },
-            hookup: hookup.id,
-            moment: name,
-            weight: amps / limit.limitAmps,
-            ...fixed(fixOf(station, part.origin.cable, amps)),
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { index, part } of wiresOf(trial.circuit)) {
+          const limit = limitOfWire(station, part.origin);
+          if (!limit) continue;
+          for (const { name, reach } of instantsOfPart(trial, index)) {
+            const amps = Math.abs(reach.dc.ampsIn(index));
+            // What is just at the limit is inside it, rounding apart.
+            if (amps <= 1.005 * limit.limitAmps) continue;
+            report({
+              message: isScreen(station, part) ? 'screen' : 'core',
+              severity: 'danger',
+              at: [{ cable: part.origin.cable }],
+              values: {
+                cable: limit.number,
+                amps,
+                moment: momentWords[name],
+                wire: limit.wire,
+                limit: limit.limitAmps,
+                source: limit.limitSource,
+              },
+              hookup: hookup.id,
+              moment: name,
+              weight: amps / limit.limitAmps,
+              ...fixed(fixOf(station, part.origin.cable, amps)),
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -18,21 +18,23 @@ export const antennaUnprotected = defineRule({
   source: 'common practice; local codes decide',
   follows: [],
   messages: { bare: 'The line from {antenna} to {unit} has no arrestor and no earthed unit in it.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const load of trial.circuit.rf.loads) {
-        if (load.spec.role !== 'antenna' || !isOutdoor(station, load.unit)) continue;
-        const met = firstBare(station, hookup, trial, load.port, load.unit);
-        if (met === null) continue;
-        report({
-          message: 'bare',
-          severity: 'note',
-          at: [{ unit: load.unit }],
-          values: { antenna: unitName(station, load.unit), unit: unitName(station, met) },
-          hookup: hookup.id,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const load of trial.circuit.rf.loads) {
+          if (load.spec.role !== 'antenna' || !isOutdoor(station, load.unit)) continue;
+          const met = firstBare(station, hookup, trial, load.port, load.unit);
+          if (met === null) continue;
+          report({
+            message: 'bare',
+            severity: 'note',
+            at: [{ unit: load.unit }],
+            values: { antenna: unitName(station, load.unit), unit: unitName(station, met) },
+            hookup: hookup.id,
+          });
+        }
       }
-    }
+    },
   },
 });
 

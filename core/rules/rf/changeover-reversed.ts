@@ -26,41 +26,43 @@ export const changeoverReversed = defineRule({
     never:
       '{receiver} is never on the antenna, and {transmitter} always is: {cables} are swapped at {changeover}, which stays as it is.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const region of regionsOf(trial)) {
-        const { number, sources, receivers } = region;
-        const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
-        for (const { name, reach } of instantsOfRegion(trial, number)) {
-          for (const { source, receiver } of pairs) {
-            if (name !== 'sending' || receiver.unit === source.unit) continue;
-            const reversed = isReversed(trial, region, reach, source, receiver);
-            const stuck = reversed ? [] : stuckUnits(trial, region, reach, source, receiver);
-            for (const changeover of reversed ? changedUnits(trial, region, reach) : stuck) {
-              const cables = cablesBetween(station, hookup, trial.circuit, region, changeover, [
-                source.port,
-                receiver.port,
-              ]);
-              if (cables.length < 2) continue;
-              report({
-                message: reversed ? 'reversed' : 'never',
-                severity: reversed ? 'danger' : 'fault',
-                at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
-                values: {
-                  changeover: unitName(station, changeover),
-                  transmitter: unitName(station, source.unit),
-                  receiver: unitName(station, receiver.unit),
-                  cables: cables.map((c) => c.number).join(' and '),
-                },
-                hookup: hookup.id,
-                touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
-                ...fixed(cables[0] && cables[1] && swapAt(changeover, cables[0], cables[1])),
-              });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const region of regionsOf(trial)) {
+          const { number, sources, receivers } = region;
+          const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+          for (const { name, reach } of instantsOfRegion(trial, number)) {
+            for (const { source, receiver } of pairs) {
+              if (name !== 'sending' || receiver.unit === source.unit) continue;
+              const reversed = isReversed(trial, region, reach, source, receiver);
+              const stuck = reversed ? [] : stuckUnits(trial, region, reach, source, receiver);
+              for (const changeover of reversed ? changedUnits(trial, region, reach) : stuck) {
+                const cables = cablesBetween(station, hookup, trial.circuit, region, changeover, [
+                  source.port,
+                  receiver.port,
+                ]);
+                if (cables.length < 2) continue;
+                report({
+                  message: reversed ? 'reversed' : 'never',
+                  severity: reversed ? 'danger' : 'fault',
+                  at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
+                  values: {
+                    changeover: unitName(station, changeover),
+                    transmitter: unitName(station, source.unit),
+                    receiver: unitName(station, receiver.unit),
+                    cables: cables.map((c) => c.number).join(' and '),
+                  },
+                  hookup: hookup.id,
+                  touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
+                  ...fixed(cables[0] && cables[1] && swapAt(changeover, cables[0], cables[1])),
+                });
+              }
             }
           }
         }
       }
-    }
+    },
   },
 });
 

@@ -16,37 +16,39 @@ export const dcOnRf = defineRule({
   source: 'the port’s own limit; without one, no DC is expected (assumed)',
   follows: ['drawing/fits-but-should-not', 'power/reversed-polarity'],
   messages: { dc: '{port} has {volts V} DC on its centre contact; it stands {limit V}.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const first = { name: 'receive', reach: trial.atFirst } as const;
-      for (const unit of station.units) {
-        for (const port of kindOf(station, unit).ports) {
-          if (port.class !== 'rf' || cablesAt(station, hookup, unit.id, port.id).length === 0) continue;
-          const centre = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.centre`);
-          const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
-          if (centre === undefined || shell === undefined) continue;
-          const limit = port.limits?.centre?.maxV ?? 0;
-          for (const { name, reach } of [first, ...instantsBetween(trial, centre, shell)]) {
-            const volts = voltsBetween(reach.dc, centre, shell);
-            if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
-            const ref = { unit: unit.id, port: port.id };
-            const values = { port: portName(station, ref), volts, limit };
-            report({
-              message: 'dc',
-              severity: 'danger',
-              at: [{ ...ref, contact: 'centre' }],
-              values,
-              hookup: hookup.id,
-              moment: name,
-              weight: Math.abs(volts),
-              touches: cablesAt(station, hookup, unit.id, port.id).flatMap((c) => [
-                `unit:${c.a.unit}`,
-                `unit:${c.b.unit}`,
-              ]),
-            });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const first = { name: 'receive', reach: trial.atFirst } as const;
+        for (const unit of station.units) {
+          for (const port of kindOf(station, unit).ports) {
+            if (port.class !== 'rf' || cablesAt(station, hookup, unit.id, port.id).length === 0) continue;
+            const centre = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.centre`);
+            const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
+            if (centre === undefined || shell === undefined) continue;
+            const limit = port.limits?.centre?.maxV ?? 0;
+            for (const { name, reach } of [first, ...instantsBetween(trial, centre, shell)]) {
+              const volts = voltsBetween(reach.dc, centre, shell);
+              if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
+              const ref = { unit: unit.id, port: port.id };
+              const values = { port: portName(station, ref), volts, limit };
+              report({
+                message: 'dc',
+                severity: 'danger',
+                at: [{ ...ref, contact: 'centre' }],
+                values,
+                hookup: hookup.id,
+                moment: name,
+                weight: Math.abs(volts),
+                touches: cablesAt(station, hookup, unit.id, port.id).flatMap((c) => [
+                  `unit:${c.a.unit}`,
+                  `unit:${c.b.unit}`,
+                ]),
+              });
+            }
           }
         }
       }
-    }
+    },
   },
 });

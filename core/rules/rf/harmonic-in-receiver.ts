@@ -25,45 +25,48 @@ export const harmonicInReceiver = defineRule({
     heard:
       'Harmonic {order} of {transmitter} at {frequency} MHz comes to {receiver} with {level dBm} while it listens.',
   },
-  check({ station, hookups }, report) {
-    const { frequencyHz } = station.plan;
-    for (const { hookup, trial } of hookups) {
-      for (const { number, receivers } of regionsOf(trial)) {
-        for (const { name, reach } of instantsOfRegion(trial, number)) {
-          if (name !== 'sending') continue;
-          for (const receiver of receivers) {
-            const ref = rfPortRef(trial.circuit, receiver.port);
-            const port = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
-            const { minHz, maxHz } = {
-              minHz: port?.minHz ?? receiver.spec.minHz,
-              maxHz: port?.maxHz ?? receiver.spec.maxHz,
-            };
-            const order = orders.find(
-              (n) => minHz !== undefined && maxHz !== undefined && n * frequencyHz >= minHz && n * frequencyHz <= maxHz,
-            );
-            const level = reach.rf.levelAt(receiver.port);
-            const source = level && trial.circuit.rf.sources[level.field.source];
-            const dbc = source?.spec.harmonicsDbc;
-            if (order === undefined || !source || dbc === undefined || source.unit === receiver.unit) continue;
-            if (isMuted(trial, reach, receiver.unit) || level.dbm + dbc < heardDbm) continue;
-            report({
-              message: 'heard',
-              severity: 'doubt',
-              at: [ref],
-              values: {
-                order: String(order),
-                transmitter: unitName(station, source.unit),
-                frequency: formatDecimals((order * frequencyHz) / 1e6, 3),
-                receiver: unitName(station, receiver.unit),
-                level: level.dbm + dbc,
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: level.dbm + dbc,
-            });
+  looksAt: {
+    station({ station, hookups }, report) {
+      const { frequencyHz } = station.plan;
+      for (const { hookup, trial } of hookups) {
+        for (const { number, receivers } of regionsOf(trial)) {
+          for (const { name, reach } of instantsOfRegion(trial, number)) {
+            if (name !== 'sending') continue;
+            for (const receiver of receivers) {
+              const ref = rfPortRef(trial.circuit, receiver.port);
+              const port = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
+              const { minHz, maxHz } = {
+                minHz: port?.minHz ?? receiver.spec.minHz,
+                maxHz: port?.maxHz ?? receiver.spec.maxHz,
+              };
+              const order = orders.find(
+                (n) =>
+                  minHz !== undefined && maxHz !== undefined && n * frequencyHz >= minHz && n * frequencyHz <= maxHz,
+              );
+              const level = reach.rf.levelAt(receiver.port);
+              const source = level && trial.circuit.rf.sources[level.field.source];
+              const dbc = source?.spec.harmonicsDbc;
+              if (order === undefined || !source || dbc === undefined || source.unit === receiver.unit) continue;
+              if (isMuted(trial, reach, receiver.unit) || level.dbm + dbc < heardDbm) continue;
+              report({
+                message: 'heard',
+                severity: 'doubt',
+                at: [ref],
+                values: {
+                  order: String(order),
+                  transmitter: unitName(station, source.unit),
+                  frequency: formatDecimals((order * frequencyHz) / 1e6, 3),
+                  receiver: unitName(station, receiver.unit),
+                  level: level.dbm + dbc,
+                },
+                hookup: hookup.id,
+                moment: name,
+                weight: level.dbm + dbc,
+              });
+            }
           }
         }
       }
-    }
+    },
   },
 });

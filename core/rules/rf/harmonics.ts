@@ -20,36 +20,38 @@ export const harmonics = defineRule({
   messages: {
     over: 'Harmonic {order} of {transmitter} reaches {antenna} with {level dBm}, {over} dB more than {source} allows.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { hertz } = trial.circuit.rf;
-      for (const { source, chain, touches } of sendingChains(trial)) {
-        const along = harmonicsAlong(chain, hertz, source.spec.harmonicsDbc);
-        for (const { load } of chain.ends) {
-          if (load.spec.role !== 'antenna') continue;
-          for (const { order, dbm, carrierDbm } of along.get(load.port) ?? []) {
-            const carrier = { watts: wattsFromDbm(carrierDbm), hertz };
-            const judged = judgeHarmonic(carrier, { harmonicDbc: dbm - carrierDbm }, part97Limit);
-            if (!judged || judged.within) continue;
-            report({
-              message: 'over',
-              severity: 'doubt',
-              at: [{ unit: load.unit }],
-              values: {
-                order,
-                transmitter: unitName(station, source.unit),
-                antenna: unitName(station, load.unit),
-                level: dbm,
-                over: formatDecimals(-judged.marginDb, 1),
-                source: part97Limit(carrier)?.source ?? '',
-              },
-              hookup: hookup.id,
-              weight: -judged.marginDb,
-              touches,
-            });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { hertz } = trial.circuit.rf;
+        for (const { source, chain, touches } of sendingChains(trial)) {
+          const along = harmonicsAlong(chain, hertz, source.spec.harmonicsDbc);
+          for (const { load } of chain.ends) {
+            if (load.spec.role !== 'antenna') continue;
+            for (const { order, dbm, carrierDbm } of along.get(load.port) ?? []) {
+              const carrier = { watts: wattsFromDbm(carrierDbm), hertz };
+              const judged = judgeHarmonic(carrier, { harmonicDbc: dbm - carrierDbm }, part97Limit);
+              if (!judged || judged.within) continue;
+              report({
+                message: 'over',
+                severity: 'doubt',
+                at: [{ unit: load.unit }],
+                values: {
+                  order,
+                  transmitter: unitName(station, source.unit),
+                  antenna: unitName(station, load.unit),
+                  level: dbm,
+                  over: formatDecimals(-judged.marginDb, 1),
+                  source: part97Limit(carrier)?.source ?? '',
+                },
+                hookup: hookup.id,
+                weight: -judged.marginDb,
+                touches,
+              });
+            }
           }
         }
       }
-    }
+    },
   },
 });

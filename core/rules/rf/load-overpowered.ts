@@ -24,45 +24,49 @@ export const loadOverpowered = defineRule({
     short:
       '{watts W} from {transmitter} reaches {port}; it takes {limit W} continuously, and this for {seconds} s at a time.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const { number, sources, loads } of regionsOf(trial)) {
-        const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
-        for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
-          const field = fieldOf(trial, reach, source);
-          if (!field) continue;
-          const say = (port: number, watts: number, limits: Ratings) => {
-            const judged = judge(watts, station.plan.duty, limits);
-            if (!judged) return;
-            const values = {
-              watts,
-              transmitter: unitName(station, source.unit),
-              port: rfPortName(station, circuit, port),
-              average: watts * station.plan.duty,
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const { number, sources, loads } of regionsOf(trial)) {
+          const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
+          for (const { reach, source } of sendings.flatMap(({ reach }) =>
+            sources.map((source) => ({ reach, source })),
+          )) {
+            const field = fieldOf(trial, reach, source);
+            if (!field) continue;
+            const say = (port: number, watts: number, limits: Ratings) => {
+              const judged = judge(watts, station.plan.duty, limits);
+              if (!judged) return;
+              const values = {
+                watts,
+                transmitter: unitName(station, source.unit),
+                port: rfPortName(station, circuit, port),
+                average: watts * station.plan.duty,
+              };
+              const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
+              const touches = touchesOnWay(circuit, field, port);
+              report({
+                message: judged.message,
+                severity: judged.severity,
+                at: [rfPortRef(circuit, port)],
+                values: all,
+                hookup: hookup.id,
+                moment: 'sending',
+                weight: watts,
+                touches,
+              });
             };
-            const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
-            const touches = touchesOnWay(circuit, field, port);
-            report({
-              message: judged.message,
-              severity: judged.severity,
-              at: [rfPortRef(circuit, port)],
-              values: all,
-              hookup: hookup.id,
-              moment: 'sending',
-              weight: watts,
-              touches,
-            });
-          };
-          for (const load of loads) {
-            const arrival = field.selected.get(load.port);
-            if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
-              say(load.port, wattsFromDbm(arrival.dbm), load.spec);
+            for (const load of loads) {
+              const arrival = field.selected.get(load.port);
+              if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
+                say(load.port, wattsFromDbm(arrival.dbm), load.spec);
+            }
+            for (const { port, dbm, limit } of entries(circuit, field)) say(port, wattsFromDbm(dbm), { watts: limit });
           }
-          for (const { port, dbm, limit } of entries(circuit, field)) say(port, wattsFromDbm(dbm), { watts: limit });
         }
       }
-    }
+    },
   },
 });
 

@@ -13,30 +13,32 @@ export const meterAfterTuner = defineRule({
   source: 'common practice',
   follows: ['rf/transmit-into-nothing', 'rf/changeover-reversed'],
   messages: { behind: '{meter} stands behind {tuner}: {transmitter}’s own match shows on no meter.' },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { source, chain, touches } of sendingChains(trial)) {
-        const meters = chain.steps.filter(isMeter);
-        for (const meter of meters) {
-          const before = stepsBefore(chain, meter);
-          const tuner = before.findLast(({ edge }) => edge.spec?.type === 'matcher');
-          if (!tuner || before.some(isMeter)) continue;
-          const unit = unitOfStep(meter);
-          report({
-            message: 'behind',
-            severity: 'note',
-            at: [{ unit }],
-            values: {
-              meter: unitName(station, unit),
-              tuner: unitName(station, unitOfStep(tuner)),
-              transmitter: unitName(station, source.unit),
-            },
-            hookup: hookup.id,
-            touches,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { source, chain, touches } of sendingChains(trial)) {
+          const meters = chain.steps.filter(isMeter);
+          for (const meter of meters) {
+            const before = stepsBefore(chain, meter);
+            const tuner = before.findLast(({ edge }) => edge.spec?.type === 'matcher');
+            if (!tuner || before.some(isMeter)) continue;
+            const unit = unitOfStep(meter);
+            report({
+              message: 'behind',
+              severity: 'note',
+              at: [{ unit }],
+              values: {
+                meter: unitName(station, unit),
+                tuner: unitName(station, unitOfStep(tuner)),
+                transmitter: unitName(station, source.unit),
+              },
+              hookup: hookup.id,
+              touches,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

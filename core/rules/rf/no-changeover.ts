@@ -21,25 +21,27 @@ export const noChangeover = defineRule({
     joined:
       '{transmitter} and {receiver} are joined all the time, in receive and in sending: nothing changes the antenna over between them.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { number, sources, receivers } of regionsOf(trial)) {
-        const instants = instantsOfRegion(trial, number);
-        const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
-        for (const { source, receiver } of pairs) {
-          if (receiver.unit === source.unit) continue;
-          const always = instants.every(({ reach: { rf } }) => rf.groupOf(source.port) === rf.groupOf(receiver.port));
-          if (!always || isTapped(instants, trial, source, receiver)) continue;
-          report({
-            message: 'joined',
-            severity: 'fault',
-            at: [rfPortRef(trial.circuit, source.port), rfPortRef(trial.circuit, receiver.port)],
-            values: { transmitter: unitName(station, source.unit), receiver: unitName(station, receiver.unit) },
-            hookup: hookup.id,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { number, sources, receivers } of regionsOf(trial)) {
+          const instants = instantsOfRegion(trial, number);
+          const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+          for (const { source, receiver } of pairs) {
+            if (receiver.unit === source.unit) continue;
+            const always = instants.every(({ reach: { rf } }) => rf.groupOf(source.port) === rf.groupOf(receiver.port));
+            if (!always || isTapped(instants, trial, source, receiver)) continue;
+            report({
+              message: 'joined',
+              severity: 'fault',
+              at: [rfPortRef(trial.circuit, source.port), rfPortRef(trial.circuit, receiver.port)],
+              values: { transmitter: unitName(station, source.unit), receiver: unitName(station, receiver.unit) },
+              hookup: hookup.id,
+            });
+          }
         }
       }
-    }
+    },
   },
 });
 

@@ -16,26 +16,28 @@ export const rfExposure = defineRule({
   messages: {
     keep: '{antenna} gets {watts W} on average at this plan: keep everyone {length m} away from it; those who know of it and can step back, {controlled m}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { hertz } = trial.circuit.rf;
-      for (const { chain, touches } of sendingChains(trial)) {
-        for (const { load, watts } of chain.ends) {
-          if (load.spec.role !== 'antenna') continue;
-          const { averageWatts, uncontrolled, controlled } = keepAway(station.plan, watts, load.spec.gainDbi, hertz);
-          // Nearer than that nobody touches an antenna anyway.
-          if (uncontrolled === null || controlled === null || uncontrolled < 0.5) continue;
-          report({
-            message: 'keep',
-            severity: 'note',
-            at: [{ unit: load.unit }],
-            values: { antenna: unitName(station, load.unit), watts: averageWatts, length: uncontrolled, controlled },
-            hookup: hookup.id,
-            weight: uncontrolled,
-            touches,
-          });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { hertz } = trial.circuit.rf;
+        for (const { chain, touches } of sendingChains(trial)) {
+          for (const { load, watts } of chain.ends) {
+            if (load.spec.role !== 'antenna') continue;
+            const { averageWatts, uncontrolled, controlled } = keepAway(station.plan, watts, load.spec.gainDbi, hertz);
+            // Nearer than that nobody touches an antenna anyway.
+            if (uncontrolled === null || controlled === null || uncontrolled < 0.5) continue;
+            report({
+              message: 'keep',
+              severity: 'note',
+              at: [{ unit: load.unit }],
+              values: { antenna: unitName(station, load.unit), watts: averageWatts, length: uncontrolled, controlled },
+              hookup: hookup.id,
+              weight: uncontrolled,
+              touches,
+            });
+          }
         }
       }
-    }
+    },
   },
 });

@@ -27,30 +27,32 @@ export const swrHigh = defineRule({
   messages: {
     high: '{transmitter} sees an SWR of {swr}: {reflected W} of {forward W} comes back from {end}.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { source, chain, touches } of sendingChains(trial)) {
-        const [start] = chain.ports;
-        // With nothing at its end the open way is the finding.
-        if (!start || start.swr <= reducesSwr || chain.ends.length === 0) continue;
-        const far = chain.ends.reduce((most, end) => (end.watts > most.watts ? end : most));
-        report({
-          message: 'high',
-          severity: start.swr > suffersSwr ? 'fault' : 'doubt',
-          at: [rfPortRef(trial.circuit, source.port), { unit: far.load.unit }],
-          values: {
-            transmitter: unitName(station, source.unit),
-            swr: start.swr > 99 ? 'over 99' : formatDecimals(start.swr, 1),
-            reflected: start.reflectedWatts,
-            forward: start.forwardWatts,
-            end: unitName(station, far.load.unit),
-          },
-          hookup: hookup.id,
-          moment: 'sending',
-          weight: start.swr,
-          touches,
-        });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { source, chain, touches } of sendingChains(trial)) {
+          const [start] = chain.ports;
+          // With nothing at its end the open way is the finding.
+          if (!start || start.swr <= reducesSwr || chain.ends.length === 0) continue;
+          const far = chain.ends.reduce((most, end) => (end.watts > most.watts ? end : most));
+          report({
+            message: 'high',
+            severity: start.swr > suffersSwr ? 'fault' : 'doubt',
+            at: [rfPortRef(trial.circuit, source.port), { unit: far.load.unit }],
+            values: {
+              transmitter: unitName(station, source.unit),
+              swr: start.swr > 99 ? 'over 99' : formatDecimals(start.swr, 1),
+              reflected: start.reflectedWatts,
+              forward: start.forwardWatts,
+              end: unitName(station, far.load.unit),
+            },
+            hookup: hookup.id,
+            moment: 'sending',
+            weight: start.swr,
+            touches,
+          });
+        }
       }
-    }
+    },
   },
 });

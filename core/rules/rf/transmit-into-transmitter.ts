@@ -23,38 +23,40 @@ export const transmitIntoTransmitter = defineRule({
   messages: {
     reaches: '{level dBm} ({watts W}) from {transmitter} reaches {port} {moment}, where {other} sends from.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      const { circuit } = trial;
-      for (const { number, sources } of regionsOf(trial)) {
-        if (sources.length < 2) continue;
-        for (const { name, reach } of instantsOfRegion(trial, number)) {
-          for (const field of reach.rf.at(number).fields) {
-            const from = circuit.rf.sources[field.source];
-            for (const other of sources) {
-              const arrival = field.best.get(other.port);
-              if (!from || from.unit === other.unit || !arrival || arrival.dbm <= mixesDbm) continue;
-              report({
-                message: 'reaches',
-                severity: arrival.dbm > breaksDbm ? 'danger' : 'doubt',
-                at: [rfPortRef(circuit, other.port)],
-                values: {
-                  level: arrival.dbm,
-                  watts: wattsFromDbm(arrival.dbm),
-                  transmitter: unitName(station, from.unit),
-                  other: unitName(station, other.unit),
-                  port: rfPortName(station, circuit, other.port),
-                  moment: momentWords[name],
-                },
-                hookup: hookup.id,
-                moment: name,
-                weight: arrival.dbm,
-                touches: touchesOnWay(circuit, field, other.port),
-              });
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        const { circuit } = trial;
+        for (const { number, sources } of regionsOf(trial)) {
+          if (sources.length < 2) continue;
+          for (const { name, reach } of instantsOfRegion(trial, number)) {
+            for (const field of reach.rf.at(number).fields) {
+              const from = circuit.rf.sources[field.source];
+              for (const other of sources) {
+                const arrival = field.best.get(other.port);
+                if (!from || from.unit === other.unit || !arrival || arrival.dbm <= mixesDbm) continue;
+                report({
+                  message: 'reaches',
+                  severity: arrival.dbm > breaksDbm ? 'danger' : 'doubt',
+                  at: [rfPortRef(circuit, other.port)],
+                  values: {
+                    level: arrival.dbm,
+                    watts: wattsFromDbm(arrival.dbm),
+                    transmitter: unitName(station, from.unit),
+                    other: unitName(station, other.unit),
+                    port: rfPortName(station, circuit, other.port),
+                    moment: momentWords[name],
+                  },
+                  hookup: hookup.id,
+                  moment: name,
+                  weight: arrival.dbm,
+                  touches: touchesOnWay(circuit, field, other.port),
+                });
+              }
             }
           }
         }
       }
-    }
+    },
   },
 });

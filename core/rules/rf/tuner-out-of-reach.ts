@@ -22,62 +22,65 @@ export const tunerOutOfReach = defineRule({
     hot: '{tuner} gets {watts W} from {transmitter} whenever it tunes; its relays may move at {most W} at most.',
     weak: '{tuner} gets {watts W} from {transmitter}; it needs {need W} to tune by itself.',
   },
-  check({ station, hookups }, report) {
-    for (const { hookup, trial } of hookups) {
-      for (const { source, chain, touches } of sendingChains(trial)) {
-        for (const { edge, from, to, match } of chain.steps) {
-          const { spec, origin } = edge;
-          const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-          const most = spec?.type === 'matcher' ? spec.maxTuneWatts : undefined;
-          if (origin.type === 'element' && most !== undefined && watts > most)
+  looksAt: {
+    station({ station, hookups }, report) {
+      for (const { hookup, trial } of hookups) {
+        for (const { source, chain, touches } of sendingChains(trial)) {
+          for (const { edge, from, to, match } of chain.steps) {
+            const { spec, origin } = edge;
+            const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+            const most = spec?.type === 'matcher' ? spec.maxTuneWatts : undefined;
+            if (origin.type === 'element' && most !== undefined && watts > most)
+              report({
+                message: 'hot',
+                severity: 'doubt',
+                at: [rfPortRef(trial.circuit, from)],
+                values: {
+                  tuner: unitName(station, origin.unit),
+                  transmitter: unitName(station, source.unit),
+                  watts,
+                  most,
+                },
+                hookup: hookup.id,
+                weight: watts,
+                touches,
+              });
+            if (spec?.type === 'matcher' && origin.type === 'element' && watts < (spec.minWatts ?? 0))
+              report({
+                message: 'weak',
+                severity: 'doubt',
+                at: [rfPortRef(trial.circuit, from)],
+                values: {
+                  tuner: unitName(station, origin.unit),
+                  transmitter: unitName(station, source.unit),
+                  watts,
+                  need: spec.minWatts ?? 0,
+                },
+                hookup: hookup.id,
+                weight: -watts,
+                touches,
+              });
+            if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches')
+              continue;
+            // With nothing behind it the open way is the finding.
+            const seen = chain.ports.find((p) => p.port === to)?.ohms;
+            if (!seen || isOpenEnd(seen)) continue;
             report({
-              message: 'hot',
-              severity: 'doubt',
-              at: [rfPortRef(trial.circuit, from)],
+              message: match,
+              severity: match === 'outside' ? 'doubt' : 'note',
+              at: [{ unit: origin.unit, port: rfPortRef(trial.circuit, to).port }],
               values: {
                 tuner: unitName(station, origin.unit),
-                transmitter: unitName(station, source.unit),
-                watts,
-                most,
+                ohms: `${Number(seen.re.toPrecision(2))} ${seen.im < 0 ? '−' : '+'} j${Math.abs(Number(seen.im.toPrecision(2)))} Ω`,
+                low: spec.minOhms,
+                high: spec.maxOhms,
               },
               hookup: hookup.id,
-              weight: watts,
               touches,
             });
-          if (spec?.type === 'matcher' && origin.type === 'element' && watts < (spec.minWatts ?? 0))
-            report({
-              message: 'weak',
-              severity: 'doubt',
-              at: [rfPortRef(trial.circuit, from)],
-              values: {
-                tuner: unitName(station, origin.unit),
-                transmitter: unitName(station, source.unit),
-                watts,
-                need: spec.minWatts ?? 0,
-              },
-              hookup: hookup.id,
-              weight: -watts,
-              touches,
-            });
-          if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches') continue;
-          // With nothing behind it the open way is the finding.
-          const seen = chain.ports.find((p) => p.port === to)?.ohms;
-          if (!seen || isOpenEnd(seen)) continue;
-          report({
-            message: match,
-            severity: match === 'outside' ? 'doubt' : 'note',
-            at: [{ unit: origin.unit, port: rfPortRef(trial.circuit, to).port }],
-            values: {
-              tuner: unitName(station, origin.unit),
-              ohms: `${Number(seen.re.toPrecision(2))} ${seen.im < 0 ? '−' : '+'} j${Math.abs(Number(seen.im.toPrecision(2)))} Ω`,
-              low: spec.minOhms,
-              high: spec.maxOhms,
-            },
-            hookup: hookup.id,
-            touches,
-          });
+          }
         }
       }
-    }
+    },
   },
 });

@@ -20,32 +20,34 @@ export const wrongBand = defineRule({
   source: 'the units’ own ranges',
   follows: [],
   messages: { outside: '{unit} is made for {range}, and the plan is for {frequency}.' },
-  check({ station, hookups }, report) {
-    const hertz = station.plan.frequencyHz;
-    for (const { hookup, trial } of hookups) {
-      for (const { source, chain } of sendingChains(trial)) {
-        const say = (place: Place & { unit: string }, band: Band) => {
-          if (isInside(band, hertz)) return;
-          report({
-            message: 'outside',
-            severity: 'fault',
-            at: [place],
-            values: { unit: unitName(station, place.unit), range: rangeOf(band), frequency: formatHertz(hertz) },
-            hookup: hookup.id,
-          });
-        };
-        say({ unit: source.unit }, source.spec);
-        for (const { edge } of chain.steps)
-          if (edge.origin.type === 'element' && edge.spec?.type === 'rfPath')
-            say({ unit: edge.origin.unit }, edge.spec);
-        for (const { load } of chain.ends) say({ unit: load.unit }, load.spec);
-        for (const { port } of chain.ports) {
-          const ref = rfPortRef(trial.circuit, port);
-          const own = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
-          if (own) say({ unit: ref.unit }, own);
+  looksAt: {
+    station({ station, hookups }, report) {
+      const hertz = station.plan.frequencyHz;
+      for (const { hookup, trial } of hookups) {
+        for (const { source, chain } of sendingChains(trial)) {
+          const say = (place: Place & { unit: string }, band: Band) => {
+            if (isInside(band, hertz)) return;
+            report({
+              message: 'outside',
+              severity: 'fault',
+              at: [place],
+              values: { unit: unitName(station, place.unit), range: rangeOf(band), frequency: formatHertz(hertz) },
+              hookup: hookup.id,
+            });
+          };
+          say({ unit: source.unit }, source.spec);
+          for (const { edge } of chain.steps)
+            if (edge.origin.type === 'element' && edge.spec?.type === 'rfPath')
+              say({ unit: edge.origin.unit }, edge.spec);
+          for (const { load } of chain.ends) say({ unit: load.unit }, load.spec);
+          for (const { port } of chain.ports) {
+            const ref = rfPortRef(trial.circuit, port);
+            const own = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
+            if (own) say({ unit: ref.unit }, own);
+          }
         }
       }
-    }
+    },
   },
 });
 
