@@ -1,21 +1,13 @@
 import type { Station, Unit } from '../station/schema/schema.ts';
 import type { Actor, Feel, UnitKind } from '../station/schema/unit-kind.ts';
 import type { CircuitPart, CompiledFeel } from './circuit.ts';
-import type { CircuitDraft, GateFor } from './draft.ts';
+import type { FragmentDraft, GateFor } from './fragment-draft.ts';
 
-/** Adds a unit's power and its actors, as `buildCircuit` numbered them; the unit's elements are the parts from `first` on. */
-export function addActors(
-  draft: CircuitDraft,
-  station: Station,
-  unit: Unit,
-  kind: UnitKind,
-  first: number,
-  gateFor: GateFor,
-) {
-  const own = draft.parts.slice(first);
+/** Adds a unit's power and its actors, as they were numbered before; its elements are there already. */
+export function addActors(draft: FragmentDraft, station: Station, unit: Unit, kind: UnitKind, gateFor: GateFor) {
   const power = draft.actorOf.get(`${unit.id}.powered`) ?? null;
   if (power !== null) {
-    const loads = own.flatMap((part, i) => (part.kind === 'load' ? [first + i] : []));
+    const loads = draft.parts.flatMap((part, i) => (part.kind === 'load' ? [i] : []));
     const feels: CompiledFeel[] = [{ type: 'powered', loads }];
     const base = { key: `${unit.id}.powered`, unit: unit.id, id: 'powered', label: `${unit.name} powered` };
     draft.actors[power] = { ...base, does: 'powered', feels, operateMs: 0, releaseMs: 0, bounceMs: 0, power: null };
@@ -30,7 +22,7 @@ export function addActors(
       id: actor.id,
       label: actor.label,
       does: actor.does,
-      feels: gateFor(actor.when) ? list.map((feel) => compileFeel(draft, unit, feel, first)) : [],
+      feels: gateFor(actor.when) ? list.map((feel) => compileFeel(draft, unit, feel)) : [],
       operateMs: actor.operateMs,
       releaseMs: actor.releaseMs + hangMs(station, actor),
       bounceMs: actor.bounceMs ?? 0,
@@ -39,7 +31,7 @@ export function addActors(
   }
 }
 
-function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel, first: number): CompiledFeel {
+function compileFeel(draft: FragmentDraft, unit: Unit, feel: Feel): CompiledFeel {
   const node = (ref: string) => draft.node(`${unit.id}.${ref}`);
   switch (feel.type) {
     case 'operator':
@@ -53,8 +45,7 @@ function compileFeel(draft: CircuitDraft, unit: Unit, feel: Feel, first: number)
         volts: feel.volts,
       };
     case 'currentAbove': {
-      const isIt = (p: CircuitPart, i: number) =>
-        i >= first && p.origin.type === 'element' && p.origin.element === feel.element;
+      const isIt = (p: CircuitPart) => p.origin.type === 'element' && p.origin.element === feel.element;
       return { type: 'currentAbove', part: draft.parts.findIndex(isIt), amps: feel.amps };
     }
     case 'rfAbove':

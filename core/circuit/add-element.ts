@@ -3,12 +3,12 @@ import type { Station, Unit } from '../station/schema/schema.ts';
 import type { ElementOf, UnitElement, UnitKind } from '../station/schema/unit-kind.ts';
 import { addSignal } from './add-signal.ts';
 import { type Gate, never, type Resistor } from './circuit.ts';
-import type { CircuitDraft, GateFor } from './draft.ts';
+import type { FragmentDraft, GateFor } from './fragment-draft.ts';
 import { sourceParts } from './source-parts.ts';
 
 /** Adds what an element of a unit is in the circuit; nothing where a setting rules it out. */
 export function addElement(
-  draft: CircuitDraft,
+  draft: FragmentDraft,
   station: Station,
   unit: Unit,
   kind: UnitKind,
@@ -84,7 +84,7 @@ function fuseOf({ fuseAmps, fuseFamily = 'blade', fuseBreakingAmps: own }: Eleme
   return { ratedAmps: fuseAmps, family: fuseFamily, breakingAmps: own ?? fuseBreakingAmps(fuseAmps, fuseFamily) };
 }
 
-function addLoad(draft: CircuitDraft, unit: Unit, load: ElementOf<'load'>, gate: Gate, gateFor: GateFor) {
+function addLoad(draft: FragmentDraft, unit: Unit, load: ElementOf<'load'>, gate: Gate, gateFor: GateFor) {
   const states = (load.states ?? []).flatMap((state) => {
     const stateGate = gateFor(state.when);
     return stateGate ? [{ gate: stateGate, amount: state.amount }] : [];
@@ -101,7 +101,7 @@ function addLoad(draft: CircuitDraft, unit: Unit, load: ElementOf<'load'>, gate:
   });
 }
 
-function addRf(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind, element: UnitElement, gate: Gate) {
+function addRf(draft: FragmentDraft, station: Station, unit: Unit, kind: UnitKind, element: UnitElement, gate: Gate) {
   const port = (id: string) => draft.rfPort(`${unit.id}.${id}`);
   const origin = { type: 'element', unit: unit.id, element: element.id } as const;
   if (element.type === 'rfPath' || element.type === 'matcher') {
@@ -142,7 +142,7 @@ function isKeptApart(
 
 /** RF connectors all name their contacts `centre` and `shell`. */
 function joinCentres(
-  draft: CircuitDraft,
+  draft: FragmentDraft,
   unit: Unit,
   kind: UnitKind,
   a: string,

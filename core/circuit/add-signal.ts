@@ -1,12 +1,19 @@
 import type { Station, Unit } from '../station/schema/schema.ts';
 import type { ElementOf, UnitKind } from '../station/schema/unit-kind.ts';
 import type { Gate } from './circuit.ts';
-import type { CircuitDraft } from './draft.ts';
+import type { FragmentDraft } from './fragment-draft.ts';
 
 type Signal = ElementOf<'audioSource'> | ElementOf<'audioLoad'> | ElementOf<'dataEnd'>;
 
 /** Adds an end of an audio or data line, and the way for DC that it has. */
-export function addSignal(draft: CircuitDraft, station: Station, unit: Unit, kind: UnitKind, spec: Signal, gate: Gate) {
+export function addSignal(
+  draft: FragmentDraft,
+  station: Station,
+  unit: Unit,
+  kind: UnitKind,
+  spec: Signal,
+  gate: Gate,
+) {
   const node = draft.node(`${unit.id}.${spec.contact}`);
   const reference = draft.node(`${unit.id}.${referenceOf(station, kind, spec)}`);
   const end = { node, reference, unit: unit.id, gate };

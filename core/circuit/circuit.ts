@@ -196,19 +196,96 @@ export interface Signals {
   readonly data: readonly SignalEnd<'dataEnd'>[];
 }
 
-/** A station in one hook-up, contact by contact. */
-export interface Circuit {
+/** A contact or an RF port of a unit, by its name. */
+export interface Elsewhere {
+  readonly unit: string;
+  readonly name: string;
+}
+
+/**
+ * What a unit or a cable is in a hook-up, contact by contact, in numbers of its own: its first node is 0, so are its first
+ * part, actor and RF port; below zero stand contacts and ports of other units, -1 for the first of `nodesElsewhere`.
+ */
+export interface Fragment {
+  /** `unit tx`, `cable c1`, `couplings`. */
+  readonly name: string;
+  /** What it was made from: of the same things comes the same fragment. */
+  readonly from: readonly unknown[];
+  /** Names of its nodes, `tx.power.plus`, and their numbers. */
   readonly nodes: readonly string[];
   readonly nodeOf: ReadonlyMap<string, number>;
   readonly parts: readonly CircuitPart[];
   readonly actors: readonly CircuitActor[];
-  readonly actorOf: ReadonlyMap<string, number>;
+  readonly rfPorts: readonly string[];
+  readonly rfPortOf: ReadonlyMap<string, number>;
+  readonly rfEdges: readonly RfEdge[];
+  readonly rfSources: readonly RfSource[];
+  readonly rfLoads: readonly RfLoad[];
+  readonly sources: readonly SignalEnd<'audioSource'>[];
+  readonly loads: readonly SignalEnd<'audioLoad'>[];
+  readonly data: readonly SignalEnd<'dataEnd'>[];
+  readonly nodesElsewhere: readonly Elsewhere[];
+  readonly portsElsewhere: readonly Elsewhere[];
+}
+
+/** The first numbers of a fragment in its circuit. */
+export interface Numbers {
+  readonly node: number;
+  readonly part: number;
+  readonly actor: number;
+  readonly rfPort: number;
+}
+
+/** A fragment in the numbers of a circuit. */
+export interface Placed {
+  readonly fragment: Fragment;
+  readonly first: Numbers;
+  /** The circuit's numbers of what the fragment has elsewhere. */
+  readonly nodesElsewhere: readonly number[];
+  readonly portsElsewhere: readonly number[];
+  readonly parts: readonly CircuitPart[];
+  readonly actors: readonly CircuitActor[];
+  readonly rfEdges: readonly RfEdge[];
+  readonly rfSources: readonly RfSource[];
+  readonly rfLoads: readonly RfLoad[];
+  readonly sources: readonly SignalEnd<'audioSource'>[];
+  readonly loads: readonly SignalEnd<'audioLoad'>[];
+  readonly data: readonly SignalEnd<'dataEnd'>[];
+}
+
+/** Numbers by name. */
+export interface NumberOf {
+  get(name: string): number | undefined;
+}
+
+/** The numbers of a list of names, put into an index when the first is asked for. */
+export class Names implements NumberOf {
+  private known: ReadonlyMap<string, number> | null = null;
+
+  constructor(private readonly names: () => readonly string[]) {}
+
+  get(name: string): number | undefined {
+    this.known ??= new Map(this.names().map((each, i) => [each, i]));
+    return this.known.get(name);
+  }
+}
+
+/** A station in one hook-up, contact by contact. */
+export interface Circuit {
+  /** The fragments that it was put together from, by name. */
+  readonly placed: ReadonlyMap<string, Placed>;
+  readonly nodes: readonly string[];
+  readonly nodeOf: NumberOf;
+  readonly parts: readonly CircuitPart[];
+  readonly actors: readonly CircuitActor[];
+  readonly actorOf: NumberOf;
   readonly rf: RfNet;
   readonly signals: Signals;
 }
 
 /** No contact, no part. */
 export const emptyCircuit: Circuit = {
+  placed: new Map(),
   nodes: [],
   nodeOf: new Map(),
   parts: [],

@@ -6,6 +6,7 @@ import {
   type PullUpPart,
   type SupplyPart,
 } from '../circuit/circuit.ts';
+import { renumberPart } from '../circuit/renumber.ts';
 import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
 import type { GraphBlock } from './find-blocks.ts';
 import type { Network } from './islands.ts';
@@ -83,7 +84,7 @@ export class Block {
 
   private renumbered(): Network {
     const numberOf = new Map(this.nodes.map((node, i) => [node, i]));
-    const parts = this.parts.map((i) => renumber(this.all[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
+    const parts = this.parts.map((i) => renumberPart(this.all[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
     return { nodes: this.nodes.map((node) => this.names[node] ?? ''), parts };
   }
 }
@@ -105,24 +106,6 @@ function actorsIn(parts: readonly number[], all: readonly CircuitPart[]): readon
 
 const gatesOf = (part: CircuitPart): readonly Gate[] =>
   part.kind === 'load' ? [part.gate, ...part.states.map((s) => s.gate)] : [part.gate];
-
-function renumber(part: CircuitPart, number: (node: number) => number): CircuitPart {
-  switch (part.kind) {
-    case 'resistor': {
-      // One by one: these are most parts, and a spread takes several times as long.
-      const { kind, a, b, ohms, gate, origin } = part;
-      return { kind, a: number(a), b: number(b), ohms, gate, origin };
-    }
-    case 'pullUp': {
-      const fedFrom = part.fedFrom === null ? null : number(part.fedFrom);
-      return { ...part, node: number(part.node), reference: number(part.reference), fedFrom };
-    }
-    case 'diode':
-      return { ...part, anode: number(part.anode), cathode: number(part.cathode) };
-    default:
-      return { ...part, plus: number(part.plus), minus: number(part.minus) };
-  }
-}
 
 /** Two nodes that are joined without a current, two that are not, and one node alone. */
 const joined = still([0, 0]);

@@ -4,25 +4,39 @@ import { fitOf } from '../catalog/fit.ts';
 import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire/wire.ts';
 import { plugOf } from '../station/file/check/references.ts';
-import { portOf } from '../station/parts.ts';
+import { portOf, unitOf } from '../station/parts.ts';
 import type { Coax } from '../station/schema/cable-kind.ts';
-import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
-import type { RfLine } from './circuit.ts';
-import type { CircuitDraft } from './draft.ts';
+import type { Cable, CableEnd, PortRef, Station } from '../station/schema/schema.ts';
+import type { Fragment, RfLine } from './circuit.ts';
+import { FragmentDraft } from './fragment-draft.ts';
 
 /** An adapter is two more joints and a short conductor; common practice. */
 const adapterOhms = 0.01;
 
-/** Adds a cable: the joints of its plugs with the two ports, its conductors and their fuse, and its line for RF. */
-export function addCable(draft: CircuitDraft, station: Station, cable: Cable) {
+/** What a cable's fragment is made from. */
+export const cableSource = (station: Station, cable: Cable): readonly unknown[] => [
+  cable,
+  station.cableKinds[cable.kind],
+  kindAt(station, cable.a),
+  kindAt(station, cable.b),
+  station.connectors,
+  station.settings,
+  station.plan,
+];
+
+const kindAt = (station: Station, end: PortRef) => station.kinds[unitOf(station, end.unit).kind];
+
+/** A cable: the joints of its plugs with the two ports, its conductors and their fuse, and its line for RF. */
+export function cableFragment(station: Station, cable: Cable, from: readonly unknown[]): Fragment {
+  const draft = new FragmentDraft(`cable ${cable.id}`, from);
   const joined = { a: addJoints(draft, station, cable, 'a'), b: addJoints(draft, station, cable, 'b') };
   addConductors(draft, station, cable);
   const ends = { a: portOf(station, cable.a), b: portOf(station, cable.b) };
-  if (ends.a.port.class !== 'rf' || ends.b.port.class !== 'rf' || !joined.a || !joined.b) return;
+  if (ends.a.port.class !== 'rf' || ends.b.port.class !== 'rf' || !joined.a || !joined.b) return draft;
   const coax = station.cableKinds[cable.kind]?.coax;
   draft.rfEdges.push({
-    a: draft.rfPort(`${cable.a.unit}.${cable.a.port}`),
-    b: draft.rfPort(`${cable.b.unit}.${cable.b.port}`),
+    a: draft.rfPortElsewhere(cable.a.unit, `${cable.a.unit}.${cable.a.port}`),
+    b: draft.rfPortElsewhere(cable.b.unit, `${cable.b.unit}.${cable.b.port}`),
     lossDb: coax ? coaxLossDb(coax, cable.lengthM, station.plan.frequencyHz) : 0,
     isolationDb: null,
     oneWay: false,
@@ -32,6 +46,7 @@ export function addCable(draft: CircuitDraft, station: Station, cable: Cable) {
     origin: { type: 'cable', cable: cable.id },
     ...(coax && { line: lineOf(coax, cable.lengthM, station.plan.frequencyHz) }),
   });
+  return draft;
 }
 
 const lineOf = (coax: Coax, lengthM: number, hertz: number): RfLine => ({
@@ -45,7 +60,7 @@ const lineOf = (coax: Coax, lengthM: number, hertz: number): RfLine => ({
 });
 
 /** Joins the plug of one end to its port; true where the centre or tip makes contact. */
-function addJoints(draft: CircuitDraft, station: Station, cable: Cable, end: CableEnd): boolean {
+function addJoints(draft: FragmentDraft, station: Station, cable: Cable, end: CableEnd): boolean {
   const plug = plugOf(station, cable, end);
   if (!plug) return false;
   const { unit, port, connector } = portOf(station, cable[end]);
@@ -54,13 +69,14 @@ function addJoints(draft: CircuitDraft, station: Station, cable: Cable, end: Cab
   for (const [own, other] of joins) {
     const origin = { type: 'mate', cable: cable.id, end, unit: unit.id, port: port.id, contact: other } as const;
     const a = draft.node(`cable ${cable.id}.${end}.${own}`);
-    draft.parts.push({ kind: 'resistor', a, b: draft.node(`${unit.id}.${port.id}.${other}`), ohms, gate: [], origin });
+    const b = draft.nodeElsewhere(unit.id, `${unit.id}.${port.id}.${other}`);
+    draft.parts.push({ kind: 'resistor', a, b, ohms, gate: [], origin });
   }
   const live = plug.contacts.find((c) => c.role === 'live')?.id;
   return joins.some(([own]) => own === live);
 }
 
-function addConductors(draft: CircuitDraft, station: Station, cable: Cable) {
+function addConductors(draft: FragmentDraft, station: Station, cable: Cable) {
   const kind = station.cableKinds[cable.kind];
   if (!kind) return;
   wiringOf(station, cable).forEach(({ a, b, role }, row) => {

@@ -1,11 +1,21 @@
 import type { Condition } from '../station/schema/unit-kind.ts';
-import type { CircuitActor, CircuitPart, Gate, RfEdge, RfLoad, RfSource, SignalEnd } from './circuit.ts';
+import type {
+  CircuitActor,
+  CircuitPart,
+  Elsewhere,
+  Fragment,
+  Gate,
+  RfEdge,
+  RfLoad,
+  RfSource,
+  SignalEnd,
+} from './circuit.ts';
 
 /** What a condition becomes in a hook-up: a gate, or null where a setting rules the part out. */
 export type GateFor = (condition: Condition | undefined) => Gate | null;
 
-/** A circuit while it is being put together: names become numbers on first mention. */
-export class CircuitDraft {
+/** A fragment while it is being put together: names become numbers on first mention. */
+export class FragmentDraft implements Fragment {
   readonly nodes: string[] = [];
   readonly nodeOf = new Map<string, number>();
   readonly parts: CircuitPart[] = [];
@@ -19,6 +29,13 @@ export class CircuitDraft {
   readonly sources: SignalEnd<'audioSource'>[] = [];
   readonly loads: SignalEnd<'audioLoad'>[] = [];
   readonly data: SignalEnd<'dataEnd'>[] = [];
+  readonly nodesElsewhere: Elsewhere[] = [];
+  readonly portsElsewhere: Elsewhere[] = [];
+
+  constructor(
+    readonly name: string,
+    readonly from: readonly unknown[],
+  ) {}
 
   node(name: string): number {
     return numberOf(name, this.nodes, this.nodeOf);
@@ -26,6 +43,15 @@ export class CircuitDraft {
 
   rfPort(name: string): number {
     return numberOf(name, this.rfPorts, this.rfPortOf);
+  }
+
+  /** A contact of a unit that this is not. */
+  nodeElsewhere(unit: string, name: string): number {
+    return -this.nodesElsewhere.push({ unit, name });
+  }
+
+  rfPortElsewhere(unit: string, name: string): number {
+    return -this.portsElsewhere.push({ unit, name });
   }
 }
 
