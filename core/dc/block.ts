@@ -8,56 +8,74 @@ import {
 } from '../circuit/circuit.ts';
 import { renumberPart } from '../circuit/renumber.ts';
 import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
-import type { GraphBlock } from './find-blocks.ts';
 import type { Network } from './islands.ts';
+
+/** What has been found out about a block, in its own numbering. */
+interface Memory {
+  readonly known: Map<string, BlockSolution>;
+  /** What was found where some of its parts were others: a state that is the same but for rounding is the same state. */
+  readonly earlier: ReadonlyMap<string, BlockSolution> | null;
+  solver: NetworkSolver | null;
+  shape: NetworkShape | null;
+}
 
 /** A block of the circuit with its own numbering, solved once for each state that it is met in. */
 export class Block {
-  /** The circuit's numbers of its nodes and parts. */
-  readonly nodes: readonly number[];
-  readonly parts: readonly number[];
   /** Actors on which its parts depend. */
   readonly actors: readonly number[];
-  private known: Map<string, BlockSolution> | null = null;
-  private solver: NetworkSolver | null = null;
-  private shape: NetworkShape | null = null;
+  /** The same object for blocks that differ in their numbers only. */
+  readonly content: object;
   /** What a lone source in force looks like. */
   private inForce: BlockSolution | null = null;
+  private memory: Memory | null;
 
-  /** `names` and `all` are the circuit's nodes and parts. */
   constructor(
+    /** The circuit's numbers of its nodes and parts. */
+    readonly nodes: readonly number[],
+    readonly parts: readonly number[],
+    /** The names of these nodes, and the parts. */
     private readonly names: readonly string[],
-    private readonly all: readonly CircuitPart[],
-    block: GraphBlock,
-    /** The block of a circuit that joins the same: its shape serves here too. */
-    private readonly alike: Block | null = null,
+    private readonly own: readonly CircuitPart[],
+    /** One of which all is the same but for the numbers, or the figures of some parts. */
+    twin: { readonly block: Block; readonly same: boolean } | null = null,
   ) {
-    this.nodes = block.nodes;
-    this.parts = block.edges;
-    this.actors = actorsIn(block.edges, all);
+    this.actors = twin?.same ? twin.block.actors : actorsIn(own);
+    this.content = twin?.same ? twin.block.content : {};
+    const known = twin?.block.memory;
+    this.memory = known ? memoryOf(known, twin.same) : null;
+    if (twin?.same) this.inForce = twin.block.inForce;
   }
 
   /** The block in a circuit that joins the same; itself where nothing in it differs. */
   withParts(all: readonly CircuitPart[]): Block {
-    if (this.parts.every((part) => all[part] === this.all[part])) return this;
-    return new Block(this.names, all, { nodes: this.nodes, edges: this.parts }, this);
+    if (this.parts.every((part, i) => all[part] === this.own[i])) return this;
+    const own = this.parts.map((part) => all[part] as CircuitPart);
+    return new Block(this.nodes, this.parts, this.names, own, { block: this, same: false });
+  }
+
+  /** The same block where a circuit has other numbers for its nodes and parts. */
+  at(nodes: readonly number[], parts: readonly number[], all: readonly CircuitPart[]): Block {
+    const own = parts.map((part) => all[part] as CircuitPart);
+    return new Block(nodes, parts, this.names, own, { block: this, same: true });
   }
 
   /** The block with these actors on and these parts (the circuit's numbers) open; the same object for the same state. */
   solve(on: ActorStates, open: ReadonlySet<number>): BlockSolution {
-    const [first] = this.parts;
-    const single =
-      first !== undefined && this.parts.length === 1 && this.nodes.length <= 2 ? this.all[first] : undefined;
-    if (single) return this.solveSingle(single, isOpenGate(single.gate, on) && !open.has(first as number));
+    const [first] = this.own;
+    const isSingle = first !== undefined && this.own.length === 1 && this.nodes.length <= 2;
+    if (isSingle) return this.solveSingle(first, isOpenGate(first.gate, on) && !open.has(this.parts[0] as number));
     let key = '';
     for (const actor of this.actors) key += on[actor] === 1 ? '1' : '0';
-    if (open.size > 0) for (const part of this.parts) if (open.has(part)) key += `,${part}`;
-    this.known ??= new Map();
-    const known = this.known.get(key);
-    if (known) return known;
-    const own = new Set(open.size > 0 ? this.parts.flatMap((part, i) => (open.has(part) ? [i] : [])) : []);
-    const solution = this.whole().solve(on, own);
-    this.known.set(key, solution);
+    const out = new Set(open.size > 0 ? this.parts.flatMap((part, i) => (open.has(part) ? [i] : [])) : []);
+    for (const part of out) key += `,${part}`;
+    this.memory ??= { known: new Map(), earlier: null, solver: null, shape: null };
+    const { known, earlier } = this.memory;
+    const found = known.get(key);
+    if (found) return found;
+    const before = earlier?.get(key);
+    const anew = this.whole(this.memory).solve(on, out);
+    const solution = before && agree(before, anew) ? before : anew;
+    known.set(key, solution);
     return solution;
   }
 
@@ -70,31 +88,50 @@ export class Block {
     return this.inForce;
   }
 
-  private whole(): NetworkSolver {
-    if (this.solver) return this.solver;
+  private whole(memory: Memory): NetworkSolver {
+    if (memory.solver) return memory.solver;
     const network = this.renumbered();
-    this.solver = new NetworkSolver(network, this.shapeAs(network));
-    return this.solver;
-  }
-
-  private shapeAs(network: Network): NetworkShape {
-    this.shape ??= this.alike?.shapeAs(network) ?? shapeOf(network);
-    return this.shape;
+    memory.shape ??= shapeOf(network);
+    memory.solver = new NetworkSolver(network, memory.shape);
+    return memory.solver;
   }
 
   private renumbered(): Network {
     const numberOf = new Map(this.nodes.map((node, i) => [node, i]));
-    const parts = this.parts.map((i) => renumberPart(this.all[i] as CircuitPart, (node) => numberOf.get(node) ?? 0));
-    return { nodes: this.nodes.map((node) => this.names[node] ?? ''), parts };
+    const parts = this.own.map((part) => renumberPart(part, (node) => numberOf.get(node) ?? 0));
+    return { nodes: this.names, parts };
   }
+}
+
+/** What is known of a block whose parts are the same, or only join the same. */
+const memoryOf = (memory: Memory, same: boolean): Memory =>
+  same ? memory : { known: new Map(), earlier: memory.known, solver: null, shape: memory.shape };
+
+/** Far below what any figure is known to, and above what rounding does. */
+const sameShare = 1e-11;
+const sameAmount = 1e-13;
+
+const isSame = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= sameAmount + sameShare * Math.max(Math.abs(a), Math.abs(b));
+
+/** Whether two solutions are the same but for rounding. */
+function agree(a: BlockSolution, b: BlockSolution): boolean {
+  return (
+    a.settled === b.settled &&
+    a.modes.size === b.modes.size &&
+    [...a.modes].every(([part, mode]) => b.modes.get(part) === mode) &&
+    a.island.every((island, i) => island === b.island[i]) &&
+    a.volts.every((volts, i) => isSame(volts, b.volts[i] as number)) &&
+    a.amps.every((amps, i) => isSame(amps, b.amps[i] as number))
+  );
 }
 
 const none: readonly number[] = [];
 
-function actorsIn(parts: readonly number[], all: readonly CircuitPart[]): readonly number[] {
+function actorsIn(parts: readonly CircuitPart[]): readonly number[] {
   let actors: Set<number> | null = null;
-  for (const i of parts) {
-    for (const gate of gatesOf(all[i] as CircuitPart)) {
+  for (const part of parts) {
+    for (const gate of gatesOf(part)) {
       for (const { actor } of gate) {
         actors ??= new Set();
         actors.add(actor);

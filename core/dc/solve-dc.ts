@@ -1,4 +1,5 @@
 import type { ActorStates, Circuit, CircuitPart } from '../circuit/circuit.ts';
+import { partsBefore } from '../circuit/parts-before.ts';
 import type { BlockSolution } from './balance.ts';
 import { Block } from './block.ts';
 import { BlockForest } from './block-forest.ts';
@@ -19,10 +20,11 @@ export class DcSolver {
 
   /**
    * The solver of another circuit. Where that has the same parts between the same nodes, only blocks are solved anew in
-   * which a part is another object than here.
+   * which a part is another object than here; in any other, those whose fragments are not all in this one.
    */
   solverOf(circuit: Circuit): DcSolver {
-    if (!joinsTheSame(this.circuit, circuit)) return new DcSolver(circuit);
+    if (!joinsTheSame(this.circuit, circuit))
+      return new DcSolver(circuit, layOut(circuit, { circuit: this.circuit, layout: this.layout }));
     const blocks = this.layout.blocks.map((block) => block.withParts(circuit.parts));
     return new DcSolver(circuit, { ...this.layout, blocks });
   }
@@ -76,13 +78,28 @@ export class DcSolver {
   }
 }
 
-function layOut(circuit: Circuit): DcLayout {
+interface Earlier {
+  readonly circuit: Circuit;
+  readonly layout: DcLayout;
+}
+
+function layOut(circuit: Circuit, earlier: Earlier | null = null): DcLayout {
   const { nodes, parts } = circuit;
   const isPart = (edge: number) => edge < parts.length;
-  const blocks = findBlocks(nodes.length, edgesOf(parts)).map(
-    ({ edges, nodes: own }) =>
-      new Block(nodes, parts, { nodes: own, edges: edges.every(isPart) ? edges : edges.filter(isPart) }),
-  );
+  const known = earlier ? new KnownBlocks(circuit, earlier) : null;
+  const blocks = findBlocks(nodes.length, edgesOf(parts)).map(({ edges, nodes: here }) => {
+    const own = edges.every(isPart) ? edges : edges.filter(isPart);
+    const names = here.map((node) => nodes[node] ?? '');
+    return (
+      known?.find(here, own) ??
+      new Block(
+        here,
+        own,
+        names,
+        own.map((part) => parts[part] as CircuitPart),
+      )
+    );
+  });
   const blockOf = new Int32Array(parts.length);
   const placeOf = new Int32Array(parts.length);
   blocks.forEach((block, b) => {
@@ -92,6 +109,30 @@ function layOut(circuit: Circuit): DcLayout {
     });
   });
   return { blocks, forest: new BlockForest(nodes.length, blocks, zeros(circuit)), blockOf, placeOf };
+}
+
+/** The blocks of an earlier circuit, found by the numbers of another one that shares fragments with it. */
+class KnownBlocks {
+  private readonly partBefore: Int32Array;
+
+  constructor(
+    private readonly circuit: Circuit,
+    private readonly earlier: Earlier,
+  ) {
+    this.partBefore = partsBefore(circuit, earlier.circuit);
+  }
+
+  /** The block of these parts, if they were all of one there, in the same order. */
+  find(nodes: readonly number[], parts: readonly number[]): Block | null {
+    const { layout } = this.earlier;
+    const before = this.partBefore[parts[0] ?? -1] ?? -1;
+    if (before < 0) return null;
+    const block = layout.blocks[layout.blockOf[before] as number] as Block;
+    if (block.parts.length !== parts.length || block.nodes.length !== nodes.length) return null;
+    for (let i = 0; i < parts.length; i++) if (this.partBefore[parts[i] as number] !== block.parts[i]) return null;
+    const isThere = block.parts.every((part, i) => part === parts[i]) && block.nodes.every((n, i) => n === nodes[i]);
+    return isThere ? block.withParts(this.circuit.parts) : block.at(nodes, parts, this.circuit.parts);
+  }
 }
 
 /** Whether the graphs of two circuits are the same. */

@@ -39,19 +39,31 @@ const others: [string, Circuit][] = [
   ],
 ];
 
+/** To eleven digits: a state that differs less is taken as the same. */
+function expectSame(some: Float64Array, others: Float64Array) {
+  expect(some.length).toBe(others.length);
+  const apart = some.map((value, i) => {
+    const other = others[i] as number;
+    return Math.abs(value - other) - 1e-13 - 1e-11 * Math.max(Math.abs(value), Math.abs(other));
+  });
+  expect(Math.max(...apart)).toBeLessThanOrEqual(0);
+}
+
 describe('the solver of another circuit', () => {
   it.each(others)('with %s gives what one made anew gives, and leaves the first as it was', (_, other) => {
     const solver = new DcSolver(circuit);
     const before = [...solver.solve(on).amps];
     const [fast, anew] = [solver.solverOf(other).solve(on), new DcSolver(other).solve(on)];
-    expect([...fast.amps]).toEqual([...anew.amps]);
-    expect([...fast.volts]).toEqual([...anew.volts]);
+    expectSame(fast.amps, anew.amps);
+    expectSame(fast.volts, anew.volts);
     expect([...solver.solve(on).amps]).toEqual(before);
     expect(before.some((amps) => amps > 0.1)).toBe(true);
   });
   it('with something different gives something else', () => {
     const solver = new DcSolver(circuit);
     const amps = [...solver.solve(on).amps];
-    for (const [, other] of others.slice(1)) expect([...solver.solverOf(other).solve(on).amps]).not.toEqual(amps);
+    // With all on, the first supply has shut down: its volts do not matter.
+    const different = others.slice(1).filter(([name]) => !name.includes('voltage'));
+    for (const [, other] of different) expect([...solver.solverOf(other).solve(on).amps]).not.toEqual(amps);
   });
 });
