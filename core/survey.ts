@@ -2,7 +2,7 @@ import { tryHookup } from './keydown/try-hookup.ts';
 import { collectFindings } from './rules/collect.ts';
 import type { Finding } from './rules/finding.ts';
 import { rules } from './rules/index.ts';
-import type { Facts } from './rules/rule.ts';
+import type { Facts, TriedHookup } from './rules/rule.ts';
 import { hookupsOf } from './station/parts.ts';
 import type { Station } from './station/schema/schema.ts';
 
@@ -13,10 +13,16 @@ export interface Survey extends Facts {
 
 /**
  * Surveys a station: for each hook-up the contact-level circuit, its state at rest and through the press of each
- * control (DC and RF solved at every step), then the findings of all rules over all of it.
+ * control (DC and RF solved at every step), then the findings of all rules over all of it. What is the same as in the
+ * survey of the station `before` a change is taken from there; the answer is the same without it, but for rounding.
  */
-export function survey(station: Station): Survey {
-  const hookups = hookupsOf(station).map((hookup) => ({ hookup, trial: tryHookup(station, hookup) }));
+export function survey(station: Station, before: Survey | null = null): Survey {
+  const hookups: TriedHookup[] = [];
+  for (const hookup of hookupsOf(station)) {
+    const known = before?.hookups.find((h) => h.hookup.id === hookup.id)?.trial ?? null;
+    const others = hookups.map(({ trial }) => trial);
+    hookups.push({ hookup, trial: tryHookup(station, hookup, known, others) });
+  }
   const facts: Facts = { station, hookups };
   return { ...facts, findings: collectFindings(facts, rules) };
 }

@@ -11,6 +11,7 @@ import { findBlocks } from './find-blocks.ts';
 export class DcSolver {
   /** Of each actor the blocks that depend on it, once they are asked for. */
   private blocksOfActor: readonly (readonly number[])[] | null = null;
+  private blockOfContent: ReadonlyMap<object, number> | null = null;
 
   /** `layout` is that of a circuit of the same shape, whose blocks serve where they are the same. */
   constructor(
@@ -39,6 +40,25 @@ export class DcSolver {
     return this.layout.blocks[this.layout.blockOf[part] ?? -1]?.actors ?? [];
   }
 
+  /** What the voltage between two nodes, the current in a part or the state of these blocks is worked out from: the same objects where it is the same. */
+  contentsBetween(a: number, b: number): object[] {
+    return this.contentsOf(this.layout.forest.blocksBetween(a, b));
+  }
+
+  contentAt(part: number): object | undefined {
+    return this.layout.blocks[this.layout.blockOf[part] ?? -1]?.content;
+  }
+
+  contentsOf(blocks: readonly number[]): object[] {
+    return blocks.flatMap((block) => this.layout.blocks[block]?.content ?? []);
+  }
+
+  /** The block that has this content; -1 where none has. */
+  blockWith(content: object): number {
+    this.blockOfContent ??= new Map(this.layout.blocks.map((block, b) => [block.content, b]));
+    return this.blockOfContent.get(content) ?? -1;
+  }
+
   /** The blocks that depend on any of these actors. */
   blocksOf(actors: readonly number[]): number[] {
     this.blocksOfActor ??= this.listBlocksOfActors();
@@ -65,6 +85,11 @@ export class DcSolver {
       this.layout,
       this.layout.blocks.map((block) => block.solve(on, open)),
     );
+  }
+
+  /** A state of which the blocks are known: as in `earlier`, but for these. */
+  solutionFrom(earlier: DcSolution, changed: ReadonlyMap<number, BlockSolution>): DcSolution {
+    return new DcSolution(this.layout, earlier.base, changed);
   }
 
   /** The same where all is as in an earlier state (with the same parts open) but for these blocks. */

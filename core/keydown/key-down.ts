@@ -1,6 +1,8 @@
 import type { ActorStates, Circuit } from '../circuit/circuit.ts';
 import type { DcSolution } from '../dc/dc-solution.ts';
+import type { DcSolver } from '../dc/solve-dc.ts';
 import type { RfSolution } from '../rf/rf-solution.ts';
+import type { RfSolver } from '../rf/solve-rf.ts';
 
 /** What the station looks like while nothing changes. */
 export interface Reach {
@@ -37,6 +39,12 @@ export interface KeyDown {
   readonly settled: boolean;
 }
 
+/** Both solvers of one circuit. */
+export interface Solvers {
+  readonly dc: DcSolver;
+  readonly rf: RfSolver;
+}
+
 /** Volts between the two contacts of a plug at the end of a cable. */
 export interface PlugReading {
   readonly cable: string;
@@ -46,6 +54,7 @@ export interface PlugReading {
 /** A hook-up put through its paces: at rest, and with each control pressed. */
 export interface Trial {
   readonly circuit: Circuit;
+  readonly solvers: Solvers;
   /** At rest, as it is in the first instant: with every fuse whole. */
   readonly atFirst: Reach;
   /** At rest, with the fuses gone that would open. */

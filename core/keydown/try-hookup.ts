@@ -5,84 +5,109 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
-import { voltsBetween } from './feel.ts';
-import { groupActors } from './influence.ts';
-import type { KeyDown, PlugReading, Reach, Trial } from './key-down.ts';
-import { Bench, type Solvers } from './press.ts';
+import { Bench } from './bench.ts';
+import { comeToRest, type Rest } from './come-to-rest.ts';
+import { groupActors } from './group-actors.ts';
+import type { KeyDown, Reach, Solvers, Trial } from './key-down.ts';
+import { pressAgain } from './press-again.ts';
+import { readPlugs } from './read-plugs.ts';
+import { touchedActors } from './touched-actors.ts';
 
 /** A fuse opens for good within ten minutes above this share of its rating (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
 export const opensAbove = 1.35;
 
 /**
  * Puts a hook-up through its paces: lets it come to rest, opens the fuses that would open then, one after the other,
- * and presses each of its controls alone, and then all of them together, for at least a dit.
+ * and presses each of its controls alone, and then all of them together, for at least a dit. What is the same in an
+ * earlier trial of the hook-up, or in those of `others`, is taken from there.
  */
-export function tryHookup(station: Station, hookup: Hookup): Trial {
-  const circuit = buildCircuit(station, hookup);
-  return tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, ditMs(station.plan.speedWpm));
+export function tryHookup(
+  station: Station,
+  hookup: Hookup,
+  before: Trial | null = null,
+  others: readonly Trial[] = [],
+): Trial {
+  const known = [...(before ? [before] : []), ...others];
+  const circuit = buildCircuit(
+    station,
+    hookup,
+    known.map((trial) => trial.circuit),
+  );
+  const [nearest] = known;
+  const solvers = {
+    dc: nearest ? nearest.solvers.dc.solverOf(circuit) : new DcSolver(circuit),
+    rf: new RfSolver(circuit, nearest?.solvers.rf),
+  };
+  return tryCircuit(circuit, solvers, ditMs(station.plan.speedWpm), { before });
 }
 
-/**
- * The same for a circuit with its solvers, at the length of a dit; parts in `pulled` (plugs out of their jacks) are taken
- * out. Nothing is pressed, and no plug is pulled to see what stands on it, where only what is there in receive is
- * wanted.
- */
+interface Manner {
+  /** Parts (plugs out of their jacks) that are taken out. */
+  readonly pulled?: ReadonlySet<number>;
+  /** False where only what is there in receive is wanted: nothing is pressed, and no plug pulled to see what stands on it. */
+  readonly pressing?: boolean;
+  /** A trial of the same dit, with nothing pulled, of which what is the same is taken over. */
+  readonly before?: Trial | null;
+}
+
+/** The same for a circuit with its solvers, at the length of a dit in milliseconds. */
 export function tryCircuit(
   circuit: Circuit,
   solvers: Solvers,
   dit: number,
-  pulled: ReadonlySet<number> = new Set(),
-  pressing = true,
+  { pulled = new Set(), pressing = true, before = null }: Manner = {},
 ): Trial {
+  const group = groupActors(circuit, solvers.dc, solvers.rf);
+  const members = membersOf(group);
+  // Where fuses have opened the rest of the station is not what it was.
+  const touched = before && before.opened.length === 0 ? touchedActors(circuit, solvers, before) : null;
+  const isSame = (name: number) => touched !== null && (members.get(name) ?? []).every((actor) => touched[actor] === 0);
+  const moving = [...members].flatMap(([name, actors]) => (isSame(name) ? [] : [actors]));
+  const restBefore = touched && before ? { reach: before.atFirst, restless: before.restless } : null;
+
   const open = new Set(pulled);
   const opened: { part: number; amps: number }[] = [];
-  let { reach: receive, restless } = new Bench(circuit, solvers, open).rest();
-  const atFirst = receive;
-  for (let worst = worstFuse(circuit, receive, open); worst; worst = worstFuse(circuit, receive, open)) {
+  const atFirst = comeToRest(circuit, solvers, open, moving, restBefore);
+  let rest: Rest = atFirst;
+  for (let worst = worstFuse(circuit, rest.reach, open); worst; worst = worstFuse(circuit, rest.reach, open)) {
     open.add(worst.part);
     opened.push(worst);
-    ({ reach: receive, restless } = new Bench(circuit, solvers, open).rest());
+    rest = comeToRest(circuit, solvers, open, [...members.values()]);
   }
-  if (!pressing) return { circuit, atFirst, receive, restless, opened, plugVolts: new Map(), keyDowns: [] };
+  const { reach: receive, restless } = rest;
+  const state = { circuit, solvers, atFirst: atFirst.reach, receive, restless, opened };
+  if (!pressing) return { ...state, plugVolts: new Map(), keyDowns: [] };
+
+  const press = (pressed: readonly number[]): KeyDown => {
+    const names = [...new Set(pressed.map((control) => group[control] as number))];
+    const actors = names.flatMap((name) => members.get(name) ?? []).sort((a, b) => a - b);
+    const earlier =
+      before && opened.length === 0 && names.every(isSame)
+        ? before.keyDowns.find(({ controls }) => isSameList(controls, pressed))
+        : undefined;
+    return before && earlier
+      ? pressAgain(earlier, actors, before, state)
+      : new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
+  };
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
-  const group = groupActors(circuit, solvers.dc, solvers.rf);
+  const keyDowns = controls.map((control) => press([control]));
+  if (controls.length > 1) keyDowns.push(press(controls));
+  return { ...state, plugVolts: readPlugs(circuit, solvers, atFirst.reach), keyDowns };
+}
+
+/** The actors of each group, by its number. */
+function membersOf(group: Int32Array): ReadonlyMap<number, readonly number[]> {
   const members = new Map<number, number[]>();
   group.forEach((name, actor) => {
     const list = members.get(name);
     if (list) list.push(actor);
     else members.set(name, [actor]);
   });
-  const press = (pressed: readonly number[]): KeyDown => {
-    const touched = new Set(pressed.map((control) => group[control] as number));
-    const actors = [...touched].flatMap((name) => members.get(name) ?? []).sort((a, b) => a - b);
-    return new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
-  };
-  const keyDowns = controls.map((control) => press([control]));
-  if (controls.length > 1) keyDowns.push(press(controls));
-  return { circuit, atFirst, receive, restless, opened, plugVolts: readPlugs(circuit, solvers.dc, atFirst), keyDowns };
+  return members;
 }
 
-/** What stands on the plugs of the loads that get less than they need, with each jack's plugs pulled; of several plugs the most reversed. */
-function readPlugs(circuit: Circuit, solver: DcSolver, reach: Reach): Map<number, PlugReading> {
-  const read = new Map<number, PlugReading>();
-  circuit.parts.forEach((load, i) => {
-    if (load.kind !== 'load' || (voltsBetween(reach.dc, load.plus, load.minus) ?? 0) >= load.dropOutV) return;
-    const joints = circuit.parts.flatMap((part, k) => {
-      if (part.kind !== 'resistor' || part.origin.type !== 'mate') return [];
-      return part.b === load.plus || part.b === load.minus ? [{ k, part, origin: part.origin }] : [];
-    });
-    const pulled = solver.solve(reach.on, new Set(joints.map(({ k }) => k)));
-    for (const { part, origin } of joints) {
-      if (part.b !== load.plus) continue;
-      const isOfPlug = (o: typeof origin) => o.cable === origin.cable && o.end === origin.end;
-      const minus = joints.find((j) => j.part.b === load.minus && isOfPlug(j.origin))?.part.a;
-      const volts = minus === undefined ? null : voltsBetween(pulled, part.a, minus);
-      if (volts !== null && volts < (read.get(i)?.volts ?? Number.POSITIVE_INFINITY))
-        read.set(i, { cable: origin.cable, volts });
-    }
-  });
-  return read;
-}
+const isSameList = (some: readonly number[], others: readonly number[]): boolean =>
+  some.length === others.length && some.every((one, i) => one === others[i]);
 
 /** Of the fuses that have not opened yet the one that is furthest beyond what it holds, or null. */
 function worstFuse(circuit: Circuit, reach: Reach, open: ReadonlySet<number>): { part: number; amps: number } | null {

@@ -1,6 +1,14 @@
-import { type ActorStates, type Circuit, isOpenGate, type RfEdge } from '../circuit/circuit.ts';
+import { type ActorStates, isOpenGate, type RfEdge, type RfNet } from '../circuit/circuit.ts';
 import type { RegionSolution } from './rf-solution.ts';
 import { edgesAround, type LevelAfter, levelAfter, spread } from './spread.ts';
+
+/** What is in a region, by the numbers of the net. */
+export interface RegionMembers {
+  readonly ports: readonly number[];
+  readonly edges: readonly number[];
+  readonly sources: readonly number[];
+  readonly loads: readonly number[];
+}
 
 /** Ports that some path or cable joins, selected or not: RF never leaves a region. */
 export class Region {
@@ -11,13 +19,10 @@ export class Region {
   private readonly around: ReadonlyMap<number, readonly number[]>;
 
   constructor(
-    private readonly circuit: Circuit,
-    readonly ports: readonly number[],
-    private readonly edges: readonly number[],
-    private readonly sources: readonly number[],
-    loads: readonly number[],
+    private readonly rf: RfNet,
+    readonly members: RegionMembers,
   ) {
-    const { rf } = circuit;
+    const { edges, sources, loads } = members;
     const actors = new Set<number>();
     for (const e of edges) for (const { actor } of rf.edges[e]?.gate ?? []) actors.add(actor);
     for (const s of sources) for (const { actor } of rf.sources[s]?.gate ?? []) actors.add(actor);
@@ -26,16 +31,31 @@ export class Region {
     this.around = edgesAround(rf.edges, edges);
   }
 
+  /** Whether a region of another net has the very same members under the same numbers. */
+  isSameIn(rf: RfNet, { ports, edges, sources, loads }: RegionMembers): boolean {
+    const { rf: own, members } = this;
+    const isSame = <T>(numbers: readonly number[], others: readonly number[], all: readonly T[], known: readonly T[]) =>
+      numbers.length === others.length && numbers.every((n, i) => n === others[i] && all[n] === known[n]);
+    return (
+      rf.hertz === own.hertz &&
+      isSame(ports, members.ports, rf.ports, own.ports) &&
+      isSame(edges, members.edges, rf.edges, own.edges) &&
+      isSame(sources, members.sources, rf.sources, own.sources) &&
+      isSame(loads, members.loads, rf.loads, own.loads)
+    );
+  }
+
   /** The region with these actors on; the same object for the same state. */
   solve(on: ActorStates): RegionSolution {
     let key = '';
     for (const actor of this.actors) key += on[actor] === 1 ? '1' : '0';
     const known = this.known.get(key);
     if (known) return known;
-    const { rf } = this.circuit;
-    const open = new Set(this.edges.filter((e) => isOpenGate(rf.edges[e]?.gate ?? [], on)));
+    const { rf } = this;
+    const { edges, sources } = this.members;
+    const open = new Set(edges.filter((e) => isOpenGate(rf.edges[e]?.gate ?? [], on)));
     const ways = { edges: rf.edges, around: this.around, open };
-    const fields = this.sources.flatMap((i) => {
+    const fields = sources.flatMap((i) => {
       const source = rf.sources[i];
       if (!source || !isOpenGate(source.gate, on)) return [];
       const { port, spec } = source;
@@ -53,12 +73,13 @@ export class Region {
   }
 
   private groups(open: ReadonlySet<number>): ReadonlyMap<number, number> {
-    const group = new Map(this.ports.map((port) => [port, port]));
+    const { ports } = this.members;
+    const group = new Map(ports.map((port) => [port, port]));
     for (const e of open) {
-      const edge = this.circuit.rf.edges[e] as RfEdge;
+      const edge = this.rf.edges[e] as RfEdge;
       group.set(rootOf(group, edge.a), rootOf(group, edge.b));
     }
-    return new Map(this.ports.map((port) => [port, rootOf(group, port)]));
+    return new Map(ports.map((port) => [port, rootOf(group, port)]));
   }
 }
 

@@ -10,7 +10,8 @@ export class RfSolver {
   /** Of each actor the regions that depend on it. */
   private readonly regionsOfActor: readonly (readonly number[])[];
 
-  constructor(circuit: Circuit) {
+  /** Regions that are the same in an earlier solver are taken from there. */
+  constructor(circuit: Circuit, earlier: RfSolver | null = null) {
     const { ports, edges, sources, loads } = circuit.rf;
     const joined = new Map(ports.map((_, port) => [port, port]));
     for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
@@ -35,7 +36,10 @@ export class RfSolver {
     loads.forEach((load, i) => {
       at(load.port).loads.push(i);
     });
-    this.regions = members.map((m) => new Region(circuit, m.ports, m.edges, m.sources, m.loads));
+    this.regions = members.map((own) => {
+      const before = earlier?.regions[earlier.regionOf[own.ports[0] ?? -1] ?? -1];
+      return before?.isSameIn(circuit.rf, own) ? before : new Region(circuit.rf, own);
+    });
     const regionsOfActor: number[][] = circuit.actors.map(() => []);
     this.regions.forEach(({ actors }, region) => {
       for (const actor of actors) regionsOfActor[actor]?.push(region);
@@ -43,9 +47,29 @@ export class RfSolver {
     this.regionsOfActor = regionsOfActor;
   }
 
+  /** The region of a port, the same object where it is the same as in an earlier solver. */
+  regionAt(port: number): Region | undefined {
+    return this.regions[this.regionOf[port] ?? -1];
+  }
+
+  /** The region of this number. */
+  region(number: number): Region | undefined {
+    return this.regions[number];
+  }
+
+  /** The number of a region; -1 where it is none of these. */
+  numberOf(region: Region): number {
+    return this.regionOf[region.members.ports[0] ?? -1] ?? -1;
+  }
+
+  /** A state of which the regions are known: as in `earlier`, but for these. */
+  solutionFrom(earlier: RfSolution, changed: ReadonlyMap<number, RegionSolution>): RfSolution {
+    return new RfSolution(this.regionOf, earlier.base, changed);
+  }
+
   /** Actors on which the levels at a port depend. */
   actorsAt(port: number): readonly number[] {
-    return this.regions[this.regionOf[port] ?? -1]?.actors ?? [];
+    return this.regionAt(port)?.actors ?? [];
   }
 
   /** The regions that depend on any of these actors. */

@@ -3,8 +3,7 @@ import { buildCircuit } from '../../circuit/build-circuit.ts';
 import type { ActorStates, Circuit } from '../../circuit/circuit.ts';
 import type { DcSolution } from '../../dc/dc-solution.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
-import type { Reach, Trial } from '../../keydown/key-down.ts';
-import type { Solvers } from '../../keydown/press.ts';
+import type { Reach, Solvers, Trial } from '../../keydown/key-down.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
 import { RfSolver } from '../../rf/solve-rf.ts';
 import { rememberFew } from '../../station/remember.ts';
@@ -84,7 +83,7 @@ function tryOut(setup: Setup, circuit: Circuit, pressing: boolean): Trial {
   const rf = circuit.rf === circuitOf(setup).rf ? solversOf(setup).rf : new RfSolver(circuit);
   const solvers = { dc: dcSolverOf(setup, circuit), rf };
   const dit = ditMs(setup.station.plan.speedWpm);
-  return tryCircuit(circuit, solvers, dit, pulledParts(setup, circuit), pressing);
+  return tryCircuit(circuit, solvers, dit, { pulled: pulledParts(setup, circuit), pressing });
 }
 
 const unpowered = (setup: Setup, circuit: Circuit): Seen => ({

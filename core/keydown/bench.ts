@@ -1,16 +1,8 @@
 import type { ActorStates, Circuit, CircuitActor } from '../circuit/circuit.ts';
 import type { DcSolution } from '../dc/dc-solution.ts';
-import type { DcSolver } from '../dc/solve-dc.ts';
 import type { RfSolution } from '../rf/rf-solution.ts';
-import type { RfSolver } from '../rf/solve-rf.ts';
 import { isFelt } from './feel.ts';
-import type { ActorEvent, KeyDown, Moment, Reach } from './key-down.ts';
-
-/** Both solvers of one circuit. */
-export interface Solvers {
-  readonly dc: DcSolver;
-  readonly rf: RfSolver;
-}
+import type { ActorEvent, KeyDown, Moment, Reach, Solvers } from './key-down.ts';
 
 interface Pending {
   readonly atMs: number;
@@ -39,11 +31,11 @@ export class Bench {
     private readonly circuit: Circuit,
     private readonly solvers: Solvers,
     private readonly open: ReadonlySet<number>,
-    private readonly actors: readonly number[] = circuit.actors.map((_, i) => i),
-    private readonly start: Reach | null = null,
+    private readonly actors: readonly number[],
+    private readonly start: Reach,
   ) {
-    this.on = start ? start.on.slice() : new Uint8Array(circuit.actors.length);
-    this.felt = start ? start.felt.slice() : new Uint8Array(circuit.actors.length);
+    this.on = start.on.slice();
+    this.felt = start.felt.slice();
     this.changing = { blocks: solvers.dc.blocksOf(actors), regions: solvers.rf.regionsWith(actors) };
   }
 
@@ -80,8 +72,8 @@ export class Bench {
   private look(): { dc: DcSolution; rf: RfSolution } {
     const { start, on, open, changing } = this;
     const { dc, rf } = this.solvers;
-    this.dc ??= start ? dc.solveFrom(start.dc, changing.blocks, on, open) : dc.solve(on, open);
-    this.rf ??= start ? rf.solveFrom(start.rf, changing.regions, on) : rf.solve(on);
+    this.dc ??= dc.solveFrom(start.dc, changing.blocks, on, open);
+    this.rf ??= rf.solveFrom(start.rf, changing.regions, on);
     return { dc: this.dc, rf: this.rf };
   }
 
