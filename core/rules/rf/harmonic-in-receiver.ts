@@ -1,6 +1,6 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
-import { portOf, unitName } from '../../station/parts.ts';
+import { kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortRef } from '../../trial/names.ts';
@@ -64,7 +64,7 @@ export const harmonicInReceiver = defineRule({
 
 /** Whether a frequency is in the range of a receiver's port, or of the receiver; one without a range hears none. */
 function isHeardAt(station: Station, { spec }: RfLoad, ref: PortRef, hertz: number): boolean {
-  const { port } = portOf(station, ref);
-  const [minHz, maxHz] = [port.minHz ?? spec.minHz, port.maxHz ?? spec.maxHz];
+  const port = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
+  const [minHz, maxHz] = [port?.minHz ?? spec.minHz, port?.maxHz ?? spec.maxHz];
   return minHz !== undefined && maxHz !== undefined && hertz >= minHz && hertz <= maxHz;
 }
