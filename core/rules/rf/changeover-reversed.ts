@@ -63,10 +63,12 @@ export const changeoverReversed = defineRule({
 });
 
 function isReversed(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): boolean {
-  const onEnd = (reach: Reach, port: number) => endGroups(region, reach).has(reach.rf.groupOf(port));
-  const { receive } = trial;
-  const before = onEnd(receive, source.port) && !onEnd(receive, receiver.port);
-  return before && onEnd(sending, receiver.port) && !onEnd(sending, source.port);
+  // On the antenna, and the other one not.
+  const isAlone = (reach: Reach, on: RfSource | RfLoad, off: RfSource | RfLoad) => {
+    const ends = endGroups(region, reach);
+    return ends.has(reach.rf.groupOf(on.port)) && !ends.has(reach.rf.groupOf(off.port));
+  };
+  return isAlone(trial.receive, source, receiver) && isAlone(sending, receiver, source);
 }
 
 /**
@@ -76,8 +78,8 @@ function isReversed(trial: Trial, region: RfRegion, sending: Reach, source: RfSo
 function stuckUnits(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): string[] {
   const { receive, circuit } = trial;
   const groupOf = (port: number) => sending.rf.groupOf(port);
-  const isOnEnd = endGroups(region, sending).has(groupOf(source.port));
-  if (!isOnEnd || !isSending(source, sending)) return [];
+  if (!isSending(source, sending) || groupOf(source.port) === groupOf(receiver.port)) return [];
+  if (!endGroups(region, sending).has(groupOf(source.port))) return [];
   const units = region.edges.flatMap(({ a, b, gate, origin }) => {
     const isSelected = isOpenGate(gate, receive.on) || isOpenGate(gate, sending.on);
     // A hand switch is where somebody left it; only what an actor moves can be stuck.
@@ -88,7 +90,7 @@ function stuckUnits(trial: Trial, region: RfRegion, sending: Reach, source: RfSo
     const ends = [groupOf(a), groupOf(b)];
     return ends.includes(groupOf(source.port)) && ends.includes(groupOf(receiver.port)) ? [origin.unit] : [];
   });
-  return groupOf(source.port) === groupOf(receiver.port) ? [] : [...new Set(units)];
+  return [...new Set(units)];
 }
 
 /** Units with a path that is selected in one of the two states and not in the other. */
