@@ -53,8 +53,9 @@ export const amplifierNeverSwitched = defineRule({
 /** Units with a stage that amplifies, which a source's power passes in some sending moment and which are on in none. */
 function idleAmplifiers(trial: Trial, region: RfRegion, source: RfSource): string[] {
   const { circuit } = trial;
-  const sendings = instantsOfRegion(trial, region.number).filter(({ reach }) => fieldOf(trial, reach, source));
   const stages = region.edges.filter((e) => e.oneWay && e.lossDb < 0 && e.gate.length > 0);
+  if (stages.length === 0) return [];
+  const sendings = instantsOfRegion(trial, region.number).filter(({ reach }) => fieldOf(trial, reach, source));
   const units = new Set(stages.flatMap(({ origin }) => (origin.type === 'element' ? [origin.unit] : [])));
   // What amplifies towards the transmitter is for listening.
   const isOnWay = (unit: string) => {

@@ -35,14 +35,16 @@ export const lineNeverLowEnough = defineRule({
         const range = ref && rangeOf(trial, feel);
         if (!range) continue;
         const { rest, low, high } = range;
+        const limit = feel.volts;
+        const isFed = feel.type === 'voltageAbove';
+        const isMissed = isFed
+          ? high <= limit && high >= fedShare * limit
+          : low >= limit && low <= (1 - pulledShare) * rest;
+        if (!isMissed) continue;
+        const port = portName(station, ref);
         const base = { severity: 'fault', at: [ref] } as const;
-        const [port, limit] = [portName(station, ref), feel.volts];
-        const isWeak = high <= limit && high >= fedShare * limit;
-        if (feel.type === 'voltageAbove' && isWeak)
-          report({ ...base, message: 'weak', values: { port, high, limit }, weight: -high });
-        const isHigh = low >= limit && low <= (1 - pulledShare) * rest;
-        if (feel.type === 'voltageBelow' && isHigh)
-          report({ ...base, message: 'high', values: { port, rest, low, limit }, weight: low });
+        if (isFed) report({ ...base, message: 'weak', values: { port, high, limit }, weight: -high });
+        else report({ ...base, message: 'high', values: { port, rest, low, limit }, weight: low });
       }
     },
   },
