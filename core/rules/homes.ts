@@ -2,8 +2,9 @@ import type { CircuitPart } from '../circuit/circuit.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Cable, Unit } from '../station/schema/schema.ts';
 import { endsAtPorts } from '../trial/ends-at-ports.ts';
+import { ownedBy } from '../trial/owned-by.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
-import { regionsOf } from '../trial/regions.ts';
+import { everyRegionOf, type RfRegion } from '../trial/regions.ts';
 import { chainsIn } from '../trial/sending-chains.ts';
 import type { Around } from './rule.ts';
 import type { JointPart, ThingName, Things, WirePart } from './things.ts';
@@ -24,9 +25,7 @@ export function homesIn(around: Around): Home[] {
   return [
     ...station.units.map((unit) => unitHome(around, unit, parts.get(`unit ${unit.id}`) ?? [])),
     ...cablesIn(station, hookup).map((cable) => cableHome(around, cable, parts.get(`cable ${cable.id}`) ?? [])),
-    ...regionsOf(trial).map((region) =>
-      homeOf(`region ${region.number}`, { region: [region], chain: chainsIn(trial, region.number) }),
-    ),
+    ...everyRegionOf(trial).map((region) => regionHome(around, region)),
     ...trial.keyDowns.map((press, i) => homeOf(`press ${i}`, { press: [press] })),
     homeOf('hookup', { hookup: [hookup] }),
   ];
@@ -51,6 +50,7 @@ const isFuse = ({ part }: Numbered<CircuitPart>): boolean => part.kind === 'resi
 const fusesIn = (own: Own) => own.filter(isFuse) as Numbered<FusePart>[];
 
 function unitHome({ station, trial }: Around, unit: Unit, own: Own): Home {
+  const { actors, rfLoads } = ownedBy(trial.circuit, unit.id);
   const kind = (name: CircuitPart['kind']) => own.filter(({ part }) => part.kind === name);
   return homeOf(`unit ${unit.id}`, {
     unit: [unit],
@@ -59,8 +59,8 @@ function unitHome({ station, trial }: Around, unit: Unit, own: Own): Home {
     supply: kind('supply') as Things['supply'][],
     fuse: fusesIn(own),
     element: own.filter(({ part }) => part.origin.type === 'element') as Things['element'][],
-    actor: trial.circuit.actors.filter((actor) => actor.unit === unit.id),
-    rfLoad: trial.circuit.rf.loads.filter((load) => load.unit === unit.id),
+    actor: actors,
+    rfLoad: rfLoads,
   });
 }
 
@@ -74,3 +74,9 @@ function cableHome({ station }: Around, cable: Cable, own: Own): Home {
     joint: from('mate') as Numbered<JointPart>[],
   });
 }
+
+const regionHome = ({ trial }: Around, region: RfRegion): Home =>
+  homeOf(`region ${region.number}`, {
+    anyRegion: [region],
+    ...(region.sources.length > 0 && { region: [region], chain: chainsIn(trial, region.number) }),
+  });

@@ -29,6 +29,8 @@ export interface Things {
   readonly end: EndAtPort;
   readonly wire: Numbered<WirePart>;
   readonly joint: Numbered<JointPart>;
+  /** Ports that RF can go between, whether or not anything there sends. */
+  readonly anyRegion: RfRegion;
   /** One that has a source. */
   readonly region: RfRegion;
   readonly chain: SendingChain;

@@ -30,9 +30,7 @@ export interface Listening {
 
 /** The receivers that a press makes deaf: when they hear their antenna again, against the pauses at the length of a dit. */
 export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): Listening[] {
-  const { loads } = trial.circuit.rf;
-  return loads.flatMap((receiver): Listening[] => {
-    if (receiver.spec.role !== 'receiver' || !hears(trial, trial.receive, receiver)) return [];
+  return openAtRest(trial).flatMap((receiver): Listening[] => {
     const { moments, releasedMs } = keyDown;
     const deaf = moments.find((m) => !hears(trial, m.reach, receiver));
     if (!deaf) return [];
@@ -42,6 +40,11 @@ export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): List
     return [{ receiver, deafMs: deaf.startMs, againMs, pause, unmuted: unmutedRf(trial, keyDown, receiver) }];
   });
 }
+
+/** The receivers that hear their antenna with nobody at any control. */
+const openAtRest = remember((trial: Trial): readonly RfLoad[] =>
+  trial.circuit.rf.loads.filter((load) => load.spec.role === 'receiver' && hears(trial, trial.receive, load)),
+);
 
 /** Whether a receiver is open and hangs on an antenna by selected paths. */
 function hears(trial: Trial, reach: Reach, receiver: RfLoad): boolean {

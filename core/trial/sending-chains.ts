@@ -5,7 +5,6 @@ import { chainOf } from '../rf/solve-chain.ts';
 import { rememberEach } from '../station/remember.ts';
 import { instantsOfRegion } from './instants.ts';
 import { rfPortRef } from './names.ts';
-import { regionsOf } from './regions.ts';
 
 /** A transmitter that sends, and where its power goes. */
 export interface SendingChain {
@@ -31,10 +30,6 @@ export const chainsIn = rememberEach((trial: Trial, region: number): readonly Se
     });
   });
 });
-
-/** The same in all regions. */
-export const sendingChains = (trial: Trial): readonly SendingChain[] =>
-  regionsOf(trial).flatMap(({ number }) => chainsIn(trial, number));
 
 const touchesOf = ({ circuit }: Trial, { ports, steps }: Chain): string[] => [
   ...ports.map(({ port }) => `unit:${rfPortRef(circuit, port).unit}`),

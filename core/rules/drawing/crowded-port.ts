@@ -1,5 +1,6 @@
-import { cablesIn, portName, portOf } from '../../station/parts.ts';
+import { cablesAt, portName, portOf } from '../../station/parts.ts';
 import type { Connector } from '../../station/schema/connector.ts';
+import type { PortRef } from '../../station/schema/schema.ts';
 import { defineRule } from '../rule.ts';
 
 /** Posts, studs and terminals take several leads at once. */
@@ -16,22 +17,16 @@ export const crowdedPort = defineRule({
   follows: [],
   messages: { crowded: '{cables} are in one port, {port}, which takes one plug.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup } of hookups) {
-        const at = new Map<string, { ref: { unit: string; port: string }; numbers: string[] }>();
-        for (const cable of cablesIn(station, hookup)) {
-          for (const ref of [cable.a, cable.b]) {
-            const key = `${ref.unit}.${ref.port}`;
-            const entry = at.get(key) ?? { ref, numbers: [] };
-            entry.numbers.push(cable.number);
-            at.set(key, entry);
-          }
-        }
-        for (const { ref, numbers } of at.values()) {
-          if (numbers.length < 2 || takesSeveral.includes(portOf(station, ref).connector.face)) continue;
-          const values = { cables: inWords(numbers), port: portName(station, ref) };
-          report({ message: 'crowded', severity: 'fault', at: [ref], values, hookup: hookup.id });
-        }
+    cable(cable, { station, hookup }, report) {
+      for (const ref of [cable.a, cable.b]) {
+        const here = cablesAt(station, hookup, ref.unit, ref.port);
+        // The first cable tells of them all.
+        if (here[0] !== cable || takesSeveral.includes(portOf(station, ref).connector.face)) continue;
+        const isHere = (end: PortRef) => end.unit === ref.unit && end.port === ref.port;
+        const numbers = here.flatMap((c) => [c.a, c.b].filter(isHere).map(() => c.number));
+        if (numbers.length < 2) continue;
+        const values = { cables: inWords(numbers), port: portName(station, ref) };
+        report({ message: 'crowded', severity: 'fault', at: [ref], values });
       }
     },
   },

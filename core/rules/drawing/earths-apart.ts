@@ -1,5 +1,6 @@
 import { metalGroups } from '../../circuit/metal-groups.ts';
-import { isPutAside, kindOf, unitName, unitOf } from '../../station/parts.ts';
+import { isPutAside, kindOf } from '../../station/parts.ts';
+import type { Unit } from '../../station/schema/schema.ts';
 import { defineRule } from '../rule.ts';
 
 export const earthsApart = defineRule({
@@ -14,26 +15,24 @@ export const earthsApart = defineRule({
   follows: [],
   messages: { apart: '{one} and {two} are both in the soil, and no earth wire joins them.' },
   looksAt: {
-    station({ station, hookups }, report) {
+    // Which two rods are compared depends on all of them.
+    hookup(hookup, { station, trial: { circuit } }, report) {
       const rods = station.units.filter((unit) => kindOf(station, unit).electrode);
-      for (const { hookup, trial } of hookups) {
-        const groupOf = metalGroups(trial.circuit);
-        const node = (unit: string) => {
-          const port = kindOf(station, unitOf(station, unit)).ports.find((p) => p.class === 'earth');
-          return trial.circuit.nodeOf.get(`${unit}.${port?.id}.earth`) ?? -1;
-        };
-        const [first, ...others] = [...rods].sort((a, b) => a.id.localeCompare(b.id));
-        if (!first) return;
-        for (const other of others) {
-          if (groupOf(node(first.id)) === groupOf(node(other.id)) || isPutAside(station, hookup, other.id)) continue;
-          report({
-            message: 'apart',
-            severity: 'doubt',
-            at: [{ unit: other.id }, { unit: first.id }],
-            values: { one: unitName(station, first.id), two: unitName(station, other.id) },
-            hookup: hookup.id,
-          });
-        }
+      const [first, ...others] = rods.sort((a, b) => a.id.localeCompare(b.id));
+      if (!first || others.length === 0) return;
+      const groupOf = metalGroups(circuit);
+      const group = (unit: Unit) => {
+        const port = kindOf(station, unit).ports.find((p) => p.class === 'earth');
+        return groupOf(circuit.nodeOf.get(`${unit.id}.${port?.id}.earth`) ?? -1);
+      };
+      for (const other of others) {
+        if (group(first) === group(other) || isPutAside(station, hookup, other.id)) continue;
+        report({
+          message: 'apart',
+          severity: 'doubt',
+          at: [{ unit: other.id }, { unit: first.id }],
+          values: { one: first.name, two: other.name },
+        });
       }
     },
   },

@@ -13,6 +13,7 @@ export const endsTooFar = defineRule({
   follows: [],
   messages: { short: '{cable} is {length m} long; {a} and {b} are {distance m} apart.' },
   looksAt: {
+    // Where units stand and how long a cable is does not depend on a hook-up.
     station({ station }, report) {
       const { metresPerUnit } = station.settings;
       if (metresPerUnit === undefined) return;

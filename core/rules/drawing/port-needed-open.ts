@@ -1,4 +1,5 @@
-import { cablesIn, kindOf, portName } from '../../station/parts.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
+import type { Cable } from '../../station/schema/schema.ts';
 import { defineRule } from '../rule.ts';
 
 export const portNeededOpen = defineRule({
@@ -12,27 +13,15 @@ export const portNeededOpen = defineRule({
   follows: [],
   messages: { open: 'Nothing is plugged into {port}, which {unit} needs{when}.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      const everPlugged = new Set(station.cables.flatMap((c) => [c.a.unit, c.b.unit]));
-      for (const { hookup } of hookups) {
-        const cables = cablesIn(station, hookup);
-        const plugged = new Set(cables.flatMap((c) => [`${c.a.unit}.${c.a.port}`, `${c.b.unit}.${c.b.port}`]));
-        const taking = new Set(cables.flatMap((c) => [c.a.unit, c.b.unit]));
-        for (const unit of station.units) {
-          // A unit that is in use in another hook-up only is put aside in this one.
-          if (!taking.has(unit.id) && everPlugged.has(unit.id)) continue;
-          for (const port of kindOf(station, unit).ports) {
-            if (port.needed === 'optional' || plugged.has(`${unit.id}.${port.id}`)) continue;
-            const ref = { unit: unit.id, port: port.id };
-            const values = {
-              port: portName(station, ref),
-              unit: unit.name,
-              when: port.needed === 'toSend' ? ' to send' : '',
-            };
-            report({ message: 'open', severity: 'fault', at: [ref], values, hookup: hookup.id });
-          }
-        }
-      }
+    port({ unit, port }, { station, hookup }, report) {
+      if (port.needed === 'optional' || cablesAt(station, hookup, unit.id, port.id).length > 0) return;
+      // A unit that is in use in another hook-up only is put aside in this one.
+      const isUsed = ({ a, b }: Cable) => a.unit === unit.id || b.unit === unit.id;
+      if (cablesAt(station, hookup, unit.id).length === 0 && station.cables.some(isUsed)) return;
+      const ref = { unit: unit.id, port: port.id };
+      const when = port.needed === 'toSend' ? ' to send' : '';
+      const values = { port: portName(station, ref), unit: unit.name, when };
+      report({ message: 'open', severity: 'fault', at: [ref], values });
     },
   },
 });

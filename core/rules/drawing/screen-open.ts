@@ -14,6 +14,7 @@ export const screenOpen = defineRule({
   follows: ['drawing/does-not-mate'],
   messages: { open: 'The screen of {cable} is connected at neither end.' },
   looksAt: {
+    // How a cable is made does not depend on a hook-up.
     station({ station }, report) {
       for (const cable of station.cables) {
         const isScreened = station.cableKinds[cable.kind]?.screen !== undefined;

@@ -3,7 +3,8 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, portName, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { type RfRegion, regionsOf } from '../../trial/regions.ts';
+import { ownedBy } from '../../trial/owned-by.ts';
+import type { RfRegion } from '../../trial/regions.ts';
 import { fieldOf } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -27,27 +28,22 @@ export const amplifierNeverSwitched = defineRule({
     open: '{transmitter} sends past {amplifier}, which has power and is never keyed: nothing is plugged into {line}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const region of regionsOf(trial)) {
-          for (const source of region.sources) {
-            for (const unit of idleAmplifiers(trial, region, source)) {
-              const line = keyPort(station, trial, unit);
-              const plugged = line !== null && cablesAt(station, hookup, unit, line).length > 0;
-              report({
-                message: plugged ? 'idle' : 'open',
-                severity: plugged ? 'fault' : 'doubt',
-                at: [{ unit, ...(line !== null && { port: line }) }],
-                values: {
-                  transmitter: unitName(station, source.unit),
-                  amplifier: unitName(station, unit),
-                  line: line === null ? 'its key line' : portName(station, { unit, port: line }),
-                },
-                hookup: hookup.id,
-                touches: touchesOf(station, hookup, unit, source),
-              });
-            }
-          }
+    region(region, { station, hookup, trial }, report) {
+      for (const source of region.sources) {
+        for (const unit of idleAmplifiers(trial, region, source)) {
+          const line = keyPort(station, trial, unit);
+          const plugged = line !== null && cablesAt(station, hookup, unit, line).length > 0;
+          report({
+            message: plugged ? 'idle' : 'open',
+            severity: plugged ? 'fault' : 'doubt',
+            at: [{ unit, ...(line !== null && { port: line }) }],
+            values: {
+              transmitter: unitName(station, source.unit),
+              amplifier: unitName(station, unit),
+              line: line === null ? 'its key line' : portName(station, { unit, port: line }),
+            },
+            touches: touchesOf(station, hookup, unit, source),
+          });
         }
       }
     },
@@ -57,8 +53,9 @@ export const amplifierNeverSwitched = defineRule({
 /** Units with a stage that amplifies, which a source's power passes in some sending moment and which are on in none. */
 function idleAmplifiers(trial: Trial, region: RfRegion, source: RfSource): string[] {
   const { circuit } = trial;
-  const sendings = instantsOfRegion(trial, region.number).filter(({ reach }) => fieldOf(trial, reach, source));
   const stages = region.edges.filter((e) => e.oneWay && e.lossDb < 0 && e.gate.length > 0);
+  if (stages.length === 0) return [];
+  const sendings = instantsOfRegion(trial, region.number).filter(({ reach }) => fieldOf(trial, reach, source));
   const units = new Set(stages.flatMap(({ origin }) => (origin.type === 'element' ? [origin.unit] : [])));
   // What amplifies towards the transmitter is for listening.
   const isOnWay = (unit: string) => {
@@ -99,8 +96,8 @@ function edgesUsed(trial: Trial, reach: Reach, source: RfSource, unit: string) {
 /** The port at which an actor of the unit feels that it has to go over, or null. */
 function keyPort(station: Station, trial: Trial, unit: string): string | null {
   const ports = new Set(kindOf(station, unitOf(station, unit)).ports.map((p) => p.id));
-  for (const actor of trial.circuit.actors) {
-    if (actor.unit !== unit || actor.does !== 'changesOver') continue;
+  for (const actor of ownedBy(trial.circuit, unit).actors) {
+    if (actor.does !== 'changesOver') continue;
     for (const feel of actor.feels) {
       if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
       const name = trial.circuit.nodes[feel.node] ?? '';

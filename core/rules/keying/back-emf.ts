@@ -1,9 +1,9 @@
 import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
-import { kindOf, placeOfContact, portName, unitOf } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
+import { kindOf, placeOfContact, portName, unitName, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { fixedConductors, joinedTo } from '../../trial/conductors.ts';
-import { isFeed, loadsOf, unitOfPart } from '../../trial/parts.ts';
+import { isFeed, unitOfPart } from '../../trial/parts.ts';
+import { partsAt } from '../../trial/parts-at.ts';
 import { defineRule } from '../rule.ts';
 
 export const backEmf = defineRule({
@@ -18,24 +18,17 @@ export const backEmf = defineRule({
   follows: [],
   messages: { bare: '{switch} switches the coil of {coil} by a transistor, and no diode is drawn across the coil.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { part } of loadsOf(circuit)) {
-          if (isFeed(part) || part.spec.law !== 'resistance' || isCaught(circuit, part)) continue;
-          const line = joinedTo(fixedConductors(circuit), part.minus);
-          for (const { node, ...output } of transistorsOf(station, circuit)) {
-            if (!line.has(node)) continue;
-            const coil = unitOfPart(part);
-            report({
-              message: 'bare',
-              severity: 'doubt',
-              at: [output, placeOfContact(coil, part.spec.minus)],
-              values: { switch: portName(station, output), coil: unitOf(station, coil).name },
-              hookup: hookup.id,
-            });
-          }
-        }
+    load({ part }, { station, trial: { circuit } }, report) {
+      if (isFeed(part) || part.spec.law !== 'resistance' || isCaught(circuit, part)) return;
+      const line = joinedTo(fixedConductors(circuit), part.minus);
+      for (const output of transistorsAt(station, circuit, line)) {
+        const coil = unitOfPart(part);
+        report({
+          message: 'bare',
+          severity: 'doubt',
+          at: [output, placeOfContact(coil, part.spec.minus)],
+          values: { switch: portName(station, output), coil: unitName(station, coil) },
+        });
       }
     },
   },
@@ -43,20 +36,21 @@ export const backEmf = defineRule({
 
 /** A diode lies across the coil, blocking while it is fed. */
 const isCaught = (circuit: Circuit, coil: LoadPart): boolean =>
-  circuit.parts.some((p) => p.kind === 'diode' && p.anode === coil.minus && p.cathode === coil.plus);
+  partsAt(circuit, coil.minus).some(
+    ({ part: p }) => p.kind === 'diode' && p.anode === coil.minus && p.cathode === coil.plus,
+  );
 
-/** The transistor outputs of a circuit: their port, and the node that they pull. */
-const outputs = remember((circuit: Circuit) =>
-  circuit.parts.flatMap((part) =>
-    part.kind === 'resistor' && part.origin.type === 'element' && part.gate.length > 0
-      ? [{ part, ...part.origin }]
-      : [],
-  ),
-);
-
-const transistorsOf = (station: Station, circuit: Circuit) =>
-  outputs(circuit).flatMap(({ part, unit, element }) => {
-    const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
-    const isTransistor = pair?.type === 'contactPair' && pair.device === 'transistor';
-    return isTransistor ? [{ ...placeOfContact(unit, pair.from), node: part.a }] : [];
-  });
+/** The ports of the transistor outputs that pull one of these nodes, in the circuit's order. */
+function transistorsAt(station: Station, circuit: Circuit, nodes: ReadonlySet<number>) {
+  const outputs = [...nodes].flatMap((node) =>
+    partsAt(circuit, node).filter(({ part }) => part.kind === 'resistor' && part.a === node && part.gate.length > 0),
+  );
+  return outputs
+    .sort((a, b) => a.index - b.index)
+    .flatMap(({ part: { origin } }) => {
+      if (origin.type !== 'element') return [];
+      const pair = kindOf(station, unitOf(station, origin.unit)).elements.find((e) => e.id === origin.element);
+      const isTransistor = pair?.type === 'contactPair' && pair.device === 'transistor';
+      return isTransistor ? [placeOfContact(origin.unit, pair.from)] : [];
+    });
+}

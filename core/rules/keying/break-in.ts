@@ -21,23 +21,17 @@ export const breakIn = defineRule({
     none: '{receiver} is not heard before the end at {wpm} words a minute: it is open again {again ms} after the key, and a dit lasts {dit ms}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      if (station.plan.mode !== 'keying') return;
+    press(keyDown, { station, trial }, report) {
+      if (station.plan.mode !== 'keying' || keyDown.controls.length > 1 || !keyDown.settled) return;
       const dit = ditMs(station.plan.speedWpm);
-      for (const { hookup, trial } of hookups) {
-        for (const keyDown of trial.keyDowns) {
-          if (keyDown.controls.length > 1 || !keyDown.settled) continue;
-          for (const { receiver, againMs, pause } of listeningIn(trial, keyDown, dit)) {
-            report({
-              message: pause,
-              severity: 'note',
-              at: [{ unit: receiver.unit }],
-              values: { receiver: unitName(station, receiver.unit), wpm: station.plan.speedWpm, again: againMs, dit },
-              hookup: hookup.id,
-              weight: againMs,
-            });
-          }
-        }
+      for (const { receiver, againMs, pause } of listeningIn(trial, keyDown, dit)) {
+        report({
+          message: pause,
+          severity: 'note',
+          at: [{ unit: receiver.unit }],
+          values: { receiver: unitName(station, receiver.unit), wpm: station.plan.speedWpm, again: againMs, dit },
+          weight: againMs,
+        });
       }
     },
   },

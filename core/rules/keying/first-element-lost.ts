@@ -1,6 +1,6 @@
 import { ditMs } from '../../circuit/add-actors.ts';
-import type { RfSource } from '../../circuit/circuit.ts';
-import type { KeyDown, Trial } from '../../keydown/key-down.ts';
+import type { Circuit, RfSource } from '../../circuit/circuit.ts';
+import type { KeyDown } from '../../keydown/key-down.ts';
 import { rfOfDit } from '../../keydown/rf-of-dit.ts';
 import { unitName } from '../../station/parts.ts';
 import { controlName } from '../../trial/names.ts';
@@ -23,39 +23,34 @@ export const firstElementLost = defineRule({
       '{transmitter} makes {made ms} of RF from a dit of {dit ms} at {wpm} words a minute: it starts {late ms} after {control} and ends {tail ms} after it.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
+    press(keyDown, { station, trial: { circuit } }, report) {
       if (station.plan.mode !== 'keying') return;
       const dit = ditMs(station.plan.speedWpm);
-      for (const { hookup, trial } of hookups) {
-        for (const keyDown of trial.keyDowns) {
-          for (const source of sendersIn(trial, keyDown)) {
-            const rf = rfOfDit(keyDown, source, dit);
-            if (!rf || dit - rf.madeMs <= largeShare * dit) continue;
-            report({
-              message: 'short',
-              severity: 'doubt',
-              at: [{ unit: source.unit }],
-              values: {
-                transmitter: unitName(station, source.unit),
-                control: controlName(station, trial.circuit, keyDown),
-                made: rf.madeMs,
-                dit,
-                late: rf.lateMs,
-                tail: rf.tailMs,
-                wpm: station.plan.speedWpm,
-              },
-              hookup: hookup.id,
-              weight: -rf.madeMs,
-            });
-          }
-        }
+      for (const source of sendersIn(circuit, keyDown)) {
+        const rf = rfOfDit(keyDown, source, dit);
+        if (!rf || dit - rf.madeMs <= largeShare * dit) continue;
+        report({
+          message: 'short',
+          severity: 'doubt',
+          at: [{ unit: source.unit }],
+          values: {
+            transmitter: unitName(station, source.unit),
+            control: controlName(station, circuit, keyDown),
+            made: rf.madeMs,
+            dit,
+            late: rf.lateMs,
+            tail: rf.tailMs,
+            wpm: station.plan.speedWpm,
+          },
+          weight: -rf.madeMs,
+        });
       }
     },
   },
 });
 
 /** The sources that a press makes send. */
-function sendersIn(trial: Trial, { moments }: KeyDown): RfSource[] {
+function sendersIn({ rf }: Circuit, { moments }: KeyDown): RfSource[] {
   const fields = moments.flatMap(({ reach }) => [...reach.rf.changed.values()].flatMap((region) => region.fields));
-  return [...new Set(fields.map((field) => field.source))].flatMap((i) => trial.circuit.rf.sources[i] ?? []);
+  return [...new Set(fields.map((field) => field.source))].flatMap((i) => rf.sources[i] ?? []);
 }

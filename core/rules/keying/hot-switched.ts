@@ -2,7 +2,8 @@ import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
+import { rfPortRef } from '../../trial/names.ts';
+import { ownedBy } from '../../trial/owned-by.ts';
 import { defineRule } from '../rule.ts';
 
 /** Above a watt a small relay's contacts burn when they move; a tenth of one only wears them. */
@@ -25,37 +26,29 @@ export const hotSwitched = defineRule({
     bounce: '{actor} still bounces when RF starts, with {watts W} on its contacts.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const keyDown of trial.keyDowns) {
-          for (const event of keyDown.events) {
-            const actor = circuit.actors[event.actor];
-            const edges = edgesMovedBy(circuit).get(event.actor) ?? [];
-            if (!actor || edges.length === 0) continue;
-            const hot = hottest(keyDown, event, edges, actor.bounceMs);
-            if (!hot) continue;
-            const span = rfSpan(keyDown, edges);
-            const going = event.atMs < keyDown.releasedMs;
-            const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
-            report({
-              message: time < 0 ? 'bounce' : going ? 'before' : 'after',
-              severity: hot > burnsDbm ? 'danger' : 'doubt',
-              at: [{ unit: actor.unit }],
-              values: {
-                actor: `${unitName(station, actor.unit)} ${actor.label}`,
-                time: Math.max(0, time),
-                watts: wattsFromDbm(hot),
-              },
-              hookup: hookup.id,
-              weight: hot,
-              moment: going ? 'going over' : 'going back',
-              touches: edges.flatMap((e) =>
-                [circuit.rf.ports[e.a], circuit.rf.ports[e.b]].map((p) => `unit:${p?.slice(0, p.lastIndexOf('.'))}`),
-              ),
-            });
-          }
-        }
+    press(keyDown, { station, trial: { circuit } }, report) {
+      for (const event of keyDown.events) {
+        const actor = circuit.actors[event.actor];
+        const edges = edgesMovedBy(circuit, event.actor);
+        if (!actor || edges.length === 0) continue;
+        const hot = hottest(keyDown, event, edges, actor.bounceMs);
+        if (!hot) continue;
+        const span = rfSpan(keyDown, edges);
+        const going = event.atMs < keyDown.releasedMs;
+        const time = going ? event.atMs - span.fromMs : span.toMs - event.atMs;
+        report({
+          message: time < 0 ? 'bounce' : going ? 'before' : 'after',
+          severity: hot > burnsDbm ? 'danger' : 'doubt',
+          at: [{ unit: actor.unit }],
+          values: {
+            actor: `${unitName(station, actor.unit)} ${actor.label}`,
+            time: Math.max(0, time),
+            watts: wattsFromDbm(hot),
+          },
+          weight: hot,
+          moment: going ? 'going over' : 'going back',
+          touches: edges.flatMap((e) => [e.a, e.b].map((port) => `unit:${rfPortRef(circuit, port).unit}`)),
+        });
       }
     },
   },
@@ -76,13 +69,9 @@ function hottest(keyDown: KeyDown, event: ActorEvent, edges: readonly RfEdge[], 
 const levelOn = (reach: Reach, edge: RfEdge): number =>
   Math.max(...[edge.a, edge.b].map((port) => reach.rf.levelAt(port)?.dbm ?? Number.NEGATIVE_INFINITY));
 
-/** The RF paths that each actor moves. */
-const edgesMovedBy = remember((circuit: Circuit): ReadonlyMap<number, readonly RfEdge[]> => {
-  const moved = new Map<number, RfEdge[]>();
-  for (const edge of circuit.rf.edges)
-    for (const { actor } of edge.gate) moved.set(actor, [...(moved.get(actor) ?? []), edge]);
-  return moved;
-});
+/** The RF paths that an actor moves: they are in its own unit. */
+const edgesMovedBy = (circuit: Circuit, actor: number): RfEdge[] =>
+  ownedBy(circuit, circuit.actors[actor]?.unit ?? '').rfEdges.filter((e) => e.gate.some((g) => g.actor === actor));
 
 /** From the first to the last millisecond in which a transmitter makes RF that can come to these contacts. */
 function rfSpan(keyDown: KeyDown, edges: readonly RfEdge[]): { fromMs: number; toMs: number } {

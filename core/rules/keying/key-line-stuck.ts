@@ -13,24 +13,22 @@ export const keyLineStuck = defineRule({
   follows: ['drawing/fits-but-should-not', 'audio/mono-in-stereo', 'power/reversed-polarity', 'drawing/does-not-mate'],
   messages: { stuck: '{transmitter} sends {watts W} with every control at rest.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { rf } = trial.circuit;
-        const held = trial.circuit.actors.filter((a, i) => a.does === 'keys' && trial.receive.on[i] === 1);
-        for (const { source } of trial.receive.rf.fields) {
-          const { unit, spec } = rf.sources[source] ?? {};
-          if (unit === undefined || spec === undefined) continue;
-          const near = [unit, ...held.map((a) => a.unit)];
-          report({
-            message: 'stuck',
-            severity: 'danger',
-            at: [{ unit }],
-            values: { transmitter: unitName(station, unit), watts: wattsFromDbm(spec.dbm) },
-            hookup: hookup.id,
-            moment: 'receive',
-            touches: near.flatMap((u) => [`unit:${u}`, ...cablesAt(station, hookup, u).map((c) => `cable:${c.id}`)]),
-          });
-        }
+    // Whoever holds a key down may be anywhere in the station.
+    hookup(hookup, { station, trial: { circuit, receive } }, report) {
+      if (receive.rf.fields.length === 0) return;
+      const held = circuit.actors.filter((a, i) => a.does === 'keys' && receive.on[i] === 1);
+      for (const { source } of receive.rf.fields) {
+        const { unit, spec } = circuit.rf.sources[source] ?? {};
+        if (unit === undefined || spec === undefined) continue;
+        const near = [unit, ...held.map((a) => a.unit)];
+        report({
+          message: 'stuck',
+          severity: 'danger',
+          at: [{ unit }],
+          values: { transmitter: unitName(station, unit), watts: wattsFromDbm(spec.dbm) },
+          moment: 'receive',
+          touches: near.flatMap((u) => [`unit:${u}`, ...cablesAt(station, hookup, u).map((c) => `cable:${c.id}`)]),
+        });
       }
     },
   },

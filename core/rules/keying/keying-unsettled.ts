@@ -21,35 +21,32 @@ export const keyingUnsettled = defineRule({
     rest: '{unit} goes on and off without end while nobody is at any control.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const restless of trial.restless) {
-          const unit = circuit.actors[restless]?.unit ?? '';
-          report({
-            message: 'rest',
-            severity: 'fault',
-            at: [{ unit }],
-            values: { unit: unitName(station, unit) },
-            hookup: hookup.id,
-            moment: 'receive',
-            touches: [`supply:${unit}`, ...suppliesOf(trial, unit)],
-          });
-        }
-        for (const keyDown of trial.keyDowns) {
-          if (keyDown.settled) continue;
-          const unit = busiestUnit(circuit, keyDown.events);
-          report({
-            message: 'pressed',
-            severity: 'fault',
-            at: [{ unit }],
-            values: { unit: unitName(station, unit), control: controlName(station, circuit, keyDown) },
-            hookup: hookup.id,
-            moment: 'sending',
-            touches: suppliesOf(trial, unit),
-          });
-        }
+    // What is restless at rest is known of the hook-up as a whole.
+    hookup(_, { station, trial }, report) {
+      for (const restless of trial.restless) {
+        const unit = trial.circuit.actors[restless]?.unit ?? '';
+        report({
+          message: 'rest',
+          severity: 'fault',
+          at: [{ unit }],
+          values: { unit: unitName(station, unit) },
+          moment: 'receive',
+          touches: [`supply:${unit}`, ...suppliesOf(trial, unit)],
+        });
       }
+    },
+    press(keyDown, { station, trial }, report) {
+      if (keyDown.settled) return;
+      const { circuit } = trial;
+      const unit = busiestUnit(circuit, keyDown.events);
+      report({
+        message: 'pressed',
+        severity: 'fault',
+        at: [{ unit }],
+        values: { unit: unitName(station, unit), control: controlName(station, circuit, keyDown) },
+        moment: 'sending',
+        touches: suppliesOf(trial, unit),
+      });
     },
   },
 });

@@ -28,36 +28,23 @@ export const lineNeverLowEnough = defineRule({
     high: '{port} falls from {rest V} to {low V} when its line is pulled; it has to fall below {limit V}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const actor of trial.circuit.actors) {
-          for (const feel of actor.feels) {
-            if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
-            const range = rangeOf(trial, feel);
-            const ref = portOfNode(trial, actor, feel);
-            if (feel.type === 'voltageAbove') {
-              if (!range || !ref || range.high > feel.volts || range.high < fedShare * feel.volts) continue;
-              report({
-                message: 'weak',
-                severity: 'fault',
-                at: [ref],
-                values: { port: portName(station, ref), high: range.high, limit: feel.volts },
-                hookup: hookup.id,
-                weight: -range.high,
-              });
-              continue;
-            }
-            if (!range || !ref || range.low < feel.volts || range.low > (1 - pulledShare) * range.rest) continue;
-            report({
-              message: 'high',
-              severity: 'fault',
-              at: [ref],
-              values: { port: portName(station, ref), rest: range.rest, low: range.low, limit: feel.volts },
-              hookup: hookup.id,
-              weight: range.low,
-            });
-          }
-        }
+    actor(actor, { station, trial }, report) {
+      for (const feel of actor.feels) {
+        if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
+        const ref = portOfNode(trial, actor, feel);
+        const range = ref && rangeOf(trial, feel);
+        if (!range) continue;
+        const { rest, low, high } = range;
+        const limit = feel.volts;
+        const isFed = feel.type === 'voltageAbove';
+        const isMissed = isFed
+          ? high <= limit && high >= fedShare * limit
+          : low >= limit && low <= (1 - pulledShare) * rest;
+        if (!isMissed) continue;
+        const port = portName(station, ref);
+        const base = { severity: 'fault', at: [ref] } as const;
+        if (isFed) report({ ...base, message: 'weak', values: { port, high, limit }, weight: -high });
+        else report({ ...base, message: 'high', values: { port, rest, low, limit }, weight: low });
       }
     },
   },

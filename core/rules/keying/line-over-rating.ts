@@ -20,35 +20,27 @@ export const lineOverRating = defineRule({
     polarity: '{port} has {volts V} across it; its transistor switches positive lines only.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        trial.circuit.parts.forEach((part, index) => {
-          if (part.kind !== 'resistor' || part.origin.type !== 'element' || part.gate.length === 0) return;
-          const { unit, element } = part.origin;
-          const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
-          if (pair?.type !== 'contactPair') return;
-          const ref = placeOfContact(unit, pair.from);
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const port = portName(station, ref);
-            const base = { severity: 'danger', at: [ref], hookup: hookup.id, moment: name } as const;
-            if (isOpenGate(part.gate, reach.on)) {
-              const amps = Math.abs(reach.dc.ampsIn(index));
-              if (amps > pair.maxAmps)
-                report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps }, weight: amps });
-              continue;
-            }
-            const volts = voltsBetween(reach.dc, part.a, part.b) ?? 0;
-            if (Math.abs(volts) > pair.maxVolts)
-              report({
-                ...base,
-                message: 'volts',
-                values: { port, volts, limit: pair.maxVolts },
-                weight: Math.abs(volts),
-              });
-            else if (pair.device === 'transistor' && volts < -0.7)
-              report({ ...base, message: 'polarity', values: { port, volts }, weight: -volts });
-          }
-        });
+    element({ index, part }, { station, trial }, report) {
+      if (part.kind !== 'resistor' || part.gate.length === 0) return;
+      const { unit, element } = part.origin;
+      const pair = kindOf(station, unitOf(station, unit)).elements.find((e) => e.id === element);
+      if (pair?.type !== 'contactPair') return;
+      const ref = placeOfContact(unit, pair.from);
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const port = portName(station, ref);
+        const base = { severity: 'danger', at: [ref], moment: name } as const;
+        if (isOpenGate(part.gate, reach.on)) {
+          const amps = Math.abs(reach.dc.ampsIn(index));
+          if (amps > pair.maxAmps)
+            report({ ...base, message: 'amps', values: { port, amps, limit: pair.maxAmps }, weight: amps });
+          continue;
+        }
+        const volts = voltsBetween(reach.dc, part.a, part.b) ?? 0;
+        const weight = Math.abs(volts);
+        if (weight > pair.maxVolts)
+          report({ ...base, message: 'volts', values: { port, volts, limit: pair.maxVolts }, weight });
+        else if (pair.device === 'transistor' && volts < -0.7)
+          report({ ...base, message: 'polarity', values: { port, volts }, weight });
       }
     },
   },

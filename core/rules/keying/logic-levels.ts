@@ -28,29 +28,27 @@ export const logicLevels = defineRule({
     unreferenced: '{one} and {two} have no common ground: the data line has nothing to count from.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { data, actor } of keyedByData(trial.circuit)) {
-          report({
-            message: 'double',
-            severity: 'doubt',
-            at: [{ unit: actor.unit }, signalPort(data)],
-            values: { one: signalName(station, data), two: unitName(station, actor.unit) },
-            hookup: hookup.id,
-          });
-        }
-        for (const [one, two] of pairsOf(trial.circuit)) {
-          const found = judge(trial.circuit, one, two);
-          if (!found) continue;
-          const harms = found.message === 'overdriven' || found.message === 'fight';
-          report({
-            message: found.message,
-            severity: harms ? 'danger' : 'fault',
-            at: [signalPort(two), signalPort(one)],
-            values: { one: signalName(station, one), two: signalName(station, two), ...found.values },
-            hookup: hookup.id,
-          });
-        }
+    // Any two data ends of a hook-up may be on one wire.
+    hookup(_, { station, trial: { circuit } }, report) {
+      if (circuit.signals.data.length === 0) return;
+      for (const { data, actor } of keyedByData(circuit)) {
+        report({
+          message: 'double',
+          severity: 'doubt',
+          at: [{ unit: actor.unit }, signalPort(data)],
+          values: { one: signalName(station, data), two: unitName(station, actor.unit) },
+        });
+      }
+      for (const [one, two] of pairsOf(circuit)) {
+        const found = judge(circuit, one, two);
+        if (!found) continue;
+        const harms = found.message === 'overdriven' || found.message === 'fight';
+        report({
+          message: found.message,
+          severity: harms ? 'danger' : 'fault',
+          at: [signalPort(two), signalPort(one)],
+          values: { one: signalName(station, one), two: signalName(station, two), ...found.values },
+        });
       }
     },
   },

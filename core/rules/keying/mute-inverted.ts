@@ -1,6 +1,5 @@
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { isMuted } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -16,27 +15,22 @@ export const muteInverted = defineRule({
   follows: ['power/not-powered', 'power/reversed-polarity'],
   messages: { inverted: '{receiver} is muted in receive, and open while {transmitter} sends.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { number, sources, receivers } of regionsOf(trial)) {
-          for (const receiver of receivers) {
-            if (!isMuted(trial, trial.receive, receiver.unit)) continue;
-            const open = instantsOfRegion(trial, number).find(
-              ({ name, reach }) =>
-                name === 'sending' && reach.rf.at(number).fields.length > 0 && !isMuted(trial, reach, receiver.unit),
-            );
-            const source = open && trial.circuit.rf.sources[open.reach.rf.at(number).fields[0]?.source ?? -1];
-            if (!source || !sources.includes(source) || source.unit === receiver.unit) continue;
-            const names = { receiver: unitName(station, receiver.unit), transmitter: unitName(station, source.unit) };
-            report({
-              message: 'inverted',
-              severity: 'fault',
-              at: [{ unit: receiver.unit }],
-              values: names,
-              hookup: hookup.id,
-            });
-          }
-        }
+    region({ number, sources, receivers }, { station, trial }, report) {
+      for (const receiver of receivers) {
+        if (!isMuted(trial, trial.receive, receiver.unit)) continue;
+        const open = instantsOfRegion(trial, number).find(
+          ({ name, reach }) =>
+            name === 'sending' && reach.rf.at(number).fields.length > 0 && !isMuted(trial, reach, receiver.unit),
+        );
+        const source = open && trial.circuit.rf.sources[open.reach.rf.at(number).fields[0]?.source ?? -1];
+        if (!source || !sources.includes(source) || source.unit === receiver.unit) continue;
+        const names = { receiver: unitName(station, receiver.unit), transmitter: unitName(station, source.unit) };
+        report({
+          message: 'inverted',
+          severity: 'fault',
+          at: [{ unit: receiver.unit }],
+          values: names,
+        });
       }
     },
   },

@@ -2,7 +2,7 @@ import type { RfLoad } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { regionsOf } from '../../trial/regions.ts';
+import { ownedBy } from '../../trial/owned-by.ts';
 import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../../trial/rf-ways.ts';
 import { muteCable } from '../fixes/hookups.ts';
 import { defineRule, fixed } from '../rule.ts';
@@ -26,35 +26,30 @@ export const noMute = defineRule({
     noInput: '{receiver} stays open while {transmitter} sends, and {level dBm} reaches it; it has no mute input.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { number, receivers } of regionsOf(trial)) {
-          for (const { reach, receiver } of sendingsAt(trial, number, receivers)) {
-            const level = reach.rf.levelAt(receiver.port);
-            const source = level && trial.circuit.rf.sources[level.field.source];
-            if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
-            const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
-            // What burns a receiver no mute keeps from it: another rule's business.
-            if (level.dbm < overload - audibleDb || level.dbm > (receiver.spec.damageDbm ?? assumedDamageDbm)) continue;
-            const mute = mutePort(trial, receiver.unit);
-            const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
-            report({
-              message: mute === null ? 'noInput' : plugged ? 'unmuted' : 'open',
-              severity: level.dbm > overload ? 'fault' : 'doubt',
-              at: [{ unit: receiver.unit, ...(mute !== null && { port: mute }) }],
-              values: {
-                receiver: unitName(station, receiver.unit),
-                transmitter: unitName(station, source.unit),
-                level: level.dbm,
-                mute: mute === null ? '' : portName(station, { unit: receiver.unit, port: mute }),
-              },
-              hookup: hookup.id,
-              moment: 'sending',
-              weight: level.dbm,
-              ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
-            });
-          }
-        }
+    region({ number, receivers }, { station, hookup, trial }, report) {
+      for (const { reach, receiver } of sendingsAt(trial, number, receivers)) {
+        const level = reach.rf.levelAt(receiver.port);
+        const source = level && trial.circuit.rf.sources[level.field.source];
+        if (!level || !source || source.unit === receiver.unit || isMuted(trial, reach, receiver.unit)) continue;
+        const overload = receiver.spec.overloadDbm ?? assumedOverloadDbm;
+        // What burns a receiver no mute keeps from it: another rule's business.
+        if (level.dbm < overload - audibleDb || level.dbm > (receiver.spec.damageDbm ?? assumedDamageDbm)) continue;
+        const mute = mutePort(trial, receiver.unit);
+        const plugged = mute !== null && cablesAt(station, hookup, receiver.unit, mute).length > 0;
+        report({
+          message: mute === null ? 'noInput' : plugged ? 'unmuted' : 'open',
+          severity: level.dbm > overload ? 'fault' : 'doubt',
+          at: [{ unit: receiver.unit, ...(mute !== null && { port: mute }) }],
+          values: {
+            receiver: unitName(station, receiver.unit),
+            transmitter: unitName(station, source.unit),
+            level: level.dbm,
+            mute: mute === null ? '' : portName(station, { unit: receiver.unit, port: mute }),
+          },
+          moment: 'sending',
+          weight: level.dbm,
+          ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
+        });
       }
     },
   },
@@ -67,7 +62,7 @@ function sendingsAt(trial: Trial, region: number, receivers: readonly RfLoad[]) 
 
 /** The port at which a receiver feels that it has to be silent, or null. */
 function mutePort(trial: Trial, unit: string): string | null {
-  const actor = trial.circuit.actors.find((a) => a.unit === unit && a.does === 'mutes');
+  const actor = ownedBy(trial.circuit, unit).actors.find((a) => a.does === 'mutes');
   const feel = actor?.feels.find((f) => f.type === 'voltageBelow' || f.type === 'voltageAbove');
   if (feel?.type !== 'voltageBelow' && feel?.type !== 'voltageAbove') return null;
   const name = trial.circuit.nodes[feel.node] ?? '';

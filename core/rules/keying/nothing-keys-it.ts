@@ -27,25 +27,23 @@ export const nothingKeysIt = defineRule({
     noControl: '{transmitter} never sends: the station has no key, switch or other control.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const controls = trial.keyDowns
-          .filter((k) => k.controls.length === 1)
-          .map((k) => controlName(station, trial.circuit, k));
-        const sources = regionsOf(trial).flatMap((region) => region.sources.map((source) => ({ source, region })));
-        for (const { source, region } of sources) {
-          if (isPutAside(station, hookup, source.unit)) continue;
-          if (instantsOfRegion(trial, region.number).some(({ reach }) => isSending(source, reach))) continue;
-          const near = cablesAt(station, hookup, source.unit);
-          report({
-            message: controls.length > 0 ? 'silent' : 'noControl',
-            severity: 'fault',
-            at: [{ unit: source.unit }],
-            values: { transmitter: unitName(station, source.unit), controls: controls.join(', ') },
-            hookup: hookup.id,
-            touches: near.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
-          });
-        }
+    // Which controls there are at all is the hook-up's to say.
+    hookup(hookup, { station, trial }, report) {
+      const controls = trial.keyDowns
+        .filter((k) => k.controls.length === 1)
+        .map((k) => controlName(station, trial.circuit, k));
+      const sources = regionsOf(trial).flatMap((region) => region.sources.map((source) => ({ source, region })));
+      for (const { source, region } of sources) {
+        if (isPutAside(station, hookup, source.unit)) continue;
+        if (instantsOfRegion(trial, region.number).some(({ reach }) => isSending(source, reach))) continue;
+        const near = cablesAt(station, hookup, source.unit);
+        report({
+          message: controls.length > 0 ? 'silent' : 'noControl',
+          severity: 'fault',
+          at: [{ unit: source.unit }],
+          values: { transmitter: unitName(station, source.unit), controls: controls.join(', ') },
+          touches: near.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
+        });
       }
     },
   },

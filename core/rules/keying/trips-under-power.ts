@@ -18,36 +18,35 @@ export const tripsUnderPower = defineRule({
     trips: '{protection} opens the key line of {relay} while RF flows, and the transmitter goes on sending.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const contact of rfContacts(circuit)) {
-          const [keyed, sends] = linesOf(circuit, contact);
-          const [relay] = keyed;
-          if (!relay || sends) continue;
-          const unit = unitOfPart(contact);
-          if (relay.unit === unit) continue;
-          report({
-            message: 'trips',
-            severity: 'doubt',
-            at: [{ unit }, { unit: relay.unit }],
-            values: { protection: unitName(station, unit), relay: unitName(station, relay.unit) },
-            hookup: hookup.id,
-          });
-        }
+    // The line that a contact opens may be anybody's.
+    hookup(_, { station, trial: { circuit } }, report) {
+      for (const contact of rfContacts(circuit)) {
+        const [keyed, sends] = linesOf(circuit, contact);
+        const [relay] = keyed;
+        const unit = unitOfPart(contact);
+        if (!relay || sends || relay.unit === unit) continue;
+        report({
+          message: 'trips',
+          severity: 'doubt',
+          at: [{ unit }, { unit: relay.unit }],
+          values: { protection: unitName(station, unit), relay: unitName(station, relay.unit) },
+        });
       }
     },
   },
 });
 
 /** Contacts between two ports of a unit that an actor moves which feels RF. */
-const rfContacts = ({ parts, actors, nodes }: Circuit): Resistor[] =>
-  parts.flatMap((part): Resistor[] => {
+function rfContacts({ parts, actors, nodes }: Circuit): Resistor[] {
+  const feelsRf = actors.map(({ feels }) => feels.some((f) => f.type === 'rfAbove'));
+  if (!feelsRf.includes(true)) return [];
+  const portOf = (node: number) => nodes[node]?.split('.').at(-2);
+  return parts.flatMap((part): Resistor[] => {
     if (part.kind !== 'resistor' || part.origin.type !== 'element' || part.lumped) return [];
-    const moved = part.gate.some(({ actor }) => actors[actor]?.feels.some((f) => f.type === 'rfAbove'));
-    const portOf = (node: number) => nodes[node]?.split('.').at(-2);
+    const moved = part.gate.some(({ actor }) => feelsRf[actor]);
     return moved && portOf(part.a) !== portOf(part.b) ? [part] : [];
   });
+}
 
 /** The relays whose lines a contact leads to, and whether a transmitter's line is among them. */
 function linesOf(circuit: Circuit, { a, b }: Resistor): [CircuitActor[], boolean] {

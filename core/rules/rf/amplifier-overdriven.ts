@@ -1,7 +1,6 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 /** So much below what brings an amplifier to its full output it is hardly driven. */
@@ -21,32 +20,27 @@ export const amplifierOverdriven = defineRule({
     little: '{transmitter} drives {amplifier} with {watts W}; it needs {need W} for its full output.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          for (const { edge, from } of chain.steps) {
-            if (edge.lossDb >= 0 || edge.origin.type !== 'element') continue;
-            const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-            const need = edge.saturationDbm === null ? 0 : wattsFromDbm(edge.saturationDbm + edge.lossDb);
-            const over = edge.maxWatts !== null && watts > 1.02 * edge.maxWatts;
-            if (!over && watts * 10 ** (littleDb / 10) >= need) continue;
-            report({
-              message: over ? 'over' : 'little',
-              severity: over ? 'danger' : 'doubt',
-              at: [rfPortRef(trial.circuit, from)],
-              values: {
-                transmitter: unitName(station, source.unit),
-                amplifier: unitName(station, edge.origin.unit),
-                watts,
-                ...(over ? { limit: edge.maxWatts ?? 0 } : { need }),
-              },
-              hookup: hookup.id,
-              moment: 'sending',
-              weight: over ? watts : -watts,
-              touches,
-            });
-          }
-        }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      for (const { edge, from } of chain.steps) {
+        if (edge.lossDb >= 0 || edge.origin.type !== 'element') continue;
+        const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+        const need = edge.saturationDbm === null ? 0 : wattsFromDbm(edge.saturationDbm + edge.lossDb);
+        const over = edge.maxWatts !== null && watts > 1.02 * edge.maxWatts;
+        if (!over && watts * 10 ** (littleDb / 10) >= need) continue;
+        report({
+          message: over ? 'over' : 'little',
+          severity: over ? 'danger' : 'doubt',
+          at: [rfPortRef(trial.circuit, from)],
+          values: {
+            transmitter: unitName(station, source.unit),
+            amplifier: unitName(station, edge.origin.unit),
+            watts,
+            ...(over ? { limit: edge.maxWatts ?? 0 } : { need }),
+          },
+          moment: 'sending',
+          weight: over ? watts : -watts,
+          touches,
+        });
       }
     },
   },

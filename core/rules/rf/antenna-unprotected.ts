@@ -1,10 +1,12 @@
-import type { Circuit } from '../../circuit/circuit.ts';
+import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
+import { edgesAround } from '../../rf/spread.ts';
 import { isOutdoor } from '../../station/outdoors.ts';
 import { cablesAt, kindOf, unitName, unitOf } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { rfPortRef } from '../../trial/names.ts';
+import { ownedBy } from '../../trial/owned-by.ts';
+import { everyRegionOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const antennaUnprotected = defineRule({
@@ -19,36 +21,34 @@ export const antennaUnprotected = defineRule({
   follows: [],
   messages: { bare: 'The line from {antenna} to {unit} has no arrestor and no earthed unit in it.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const load of trial.circuit.rf.loads) {
-          if (load.spec.role !== 'antenna' || !isOutdoor(station, load.unit)) continue;
-          const met = firstBare(station, hookup, trial, load.port, load.unit);
-          if (met === null) continue;
-          report({
-            message: 'bare',
-            severity: 'note',
-            at: [{ unit: load.unit }],
-            values: { antenna: unitName(station, load.unit), unit: unitName(station, met) },
-            hookup: hookup.id,
-          });
-        }
-      }
+    rfLoad({ port, unit, spec }, { station, hookup, trial }, report) {
+      if (spec.role !== 'antenna' || !isOutdoor(station, unit)) return;
+      const met = firstBare(station, hookup, trial, port, unit);
+      if (met === null) return;
+      report({
+        message: 'bare',
+        severity: 'note',
+        at: [{ unit }],
+        values: { antenna: unitName(station, unit), unit: unitName(station, met) },
+      });
     },
   },
 });
 
 /** The first transmitter or receiver that hangs on an antenna without an earthed unit between, or null. */
 function firstBare(station: Station, hookup: Hookup, trial: Trial, start: number, antenna: string): string | null {
-  const { circuit } = trial;
-  const ends = endsOf(circuit);
+  const { circuit, receive } = trial;
+  const { edges = [] } = everyRegionOf(trial).find(({ number }) => number === receive.rf.regionOf(start)) ?? {};
+  const around = edgesAround(edges);
   const seen = new Set([start]);
   const open = [start];
   for (let port = open.pop(); port !== undefined; port = open.pop()) {
     const { unit } = rfPortRef(circuit, port);
-    if (unit !== antenna && ends.has(unit)) return unit;
+    if (unit !== antenna && isEnd(circuit, unit)) return unit;
     if (unit !== antenna && isEarthed(station, hookup, unit)) continue;
-    for (const other of neighboursOf(circuit)[port] ?? []) {
+    for (const i of around.get(port) ?? []) {
+      const { a, b } = edges[i] as RfEdge;
+      const other = a === port ? b : a;
       if (seen.has(other)) continue;
       seen.add(other);
       open.push(other);
@@ -62,17 +62,8 @@ const isEarthed = (station: Station, hookup: Hookup, unit: string): boolean =>
     (p) => p.class === 'earth' && cablesAt(station, hookup, unit, p.id).length > 0,
   );
 
-/** Units that make RF or take it in. */
-const endsOf = remember((circuit: Circuit) => {
-  const receivers = circuit.rf.loads.filter((l) => l.spec.role === 'receiver');
-  return new Set([...circuit.rf.sources, ...receivers].map(({ unit }) => unit));
-});
-
-const neighboursOf = remember((circuit: Circuit) => {
-  const neighbours: number[][] = circuit.rf.ports.map(() => []);
-  for (const { a, b } of circuit.rf.edges) {
-    neighbours[a]?.push(b);
-    neighbours[b]?.push(a);
-  }
-  return neighbours;
-});
+/** Whether a unit makes RF or takes it in. */
+function isEnd(circuit: Circuit, unit: string): boolean {
+  const { rfSources, rfLoads } = ownedBy(circuit, unit);
+  return rfSources.length > 0 || rfLoads.some((load) => load.spec.role === 'receiver');
+}

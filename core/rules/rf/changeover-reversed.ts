@@ -1,11 +1,12 @@
-import { type Circuit, isOpenGate, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
+import { type Circuit, isOpenGate, type RfEdge, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
+import { edgesAround } from '../../rf/spread.ts';
 import { cablesAt, unitName } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortRef } from '../../trial/names.ts';
 import { isSending } from '../../trial/parts.ts';
-import { type RfRegion, regionsOf } from '../../trial/regions.ts';
+import type { RfRegion } from '../../trial/regions.ts';
 import { endGroups } from '../../trial/rf-ways.ts';
 import { swapAt } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
@@ -27,38 +28,33 @@ export const changeoverReversed = defineRule({
       '{receiver} is never on the antenna, and {transmitter} always is: {cables} are swapped at {changeover}, which stays as it is.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const region of regionsOf(trial)) {
-          const { number, sources, receivers } = region;
-          const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
-          for (const { name, reach } of instantsOfRegion(trial, number)) {
-            for (const { source, receiver } of pairs) {
-              if (name !== 'sending' || receiver.unit === source.unit) continue;
-              const reversed = isReversed(trial, region, reach, source, receiver);
-              const stuck = reversed ? [] : stuckUnits(trial, region, reach, source, receiver);
-              for (const changeover of reversed ? changedUnits(trial, region, reach) : stuck) {
-                const cables = cablesBetween(station, hookup, trial.circuit, region, changeover, [
-                  source.port,
-                  receiver.port,
-                ]);
-                if (cables.length < 2) continue;
-                report({
-                  message: reversed ? 'reversed' : 'never',
-                  severity: reversed ? 'danger' : 'fault',
-                  at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
-                  values: {
-                    changeover: unitName(station, changeover),
-                    transmitter: unitName(station, source.unit),
-                    receiver: unitName(station, receiver.unit),
-                    cables: cables.map((c) => c.number).join(' and '),
-                  },
-                  hookup: hookup.id,
-                  touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
-                  ...fixed(cables[0] && cables[1] && swapAt(changeover, cables[0], cables[1])),
-                });
-              }
-            }
+    region(region, { station, hookup, trial }, report) {
+      const { number, sources, receivers } = region;
+      const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+      for (const { name, reach } of instantsOfRegion(trial, number)) {
+        for (const { source, receiver } of pairs) {
+          if (name !== 'sending' || receiver.unit === source.unit) continue;
+          const reversed = isReversed(trial, region, reach, source, receiver);
+          const stuck = reversed ? [] : stuckUnits(trial, region, reach, source, receiver);
+          for (const changeover of reversed ? changedUnits(trial, region, reach) : stuck) {
+            const cables = cablesBetween(station, hookup, trial.circuit, region, changeover, [
+              source.port,
+              receiver.port,
+            ]);
+            if (cables.length < 2) continue;
+            report({
+              message: reversed ? 'reversed' : 'never',
+              severity: reversed ? 'danger' : 'fault',
+              at: [{ unit: changeover }, ...cables.map((c) => ({ cable: c.id }))],
+              values: {
+                changeover: unitName(station, changeover),
+                transmitter: unitName(station, source.unit),
+                receiver: unitName(station, receiver.unit),
+                cables: cables.map((c) => c.number).join(' and '),
+              },
+              touches: [`unit:${source.unit}`, `unit:${receiver.unit}`],
+              ...fixed(cables[0] && cables[1] && swapAt(changeover, cables[0], cables[1])),
+            });
           }
         }
       }
@@ -67,10 +63,12 @@ export const changeoverReversed = defineRule({
 });
 
 function isReversed(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): boolean {
-  const onEnd = (reach: Reach, port: number) => endGroups(region, reach).has(reach.rf.groupOf(port));
-  const { receive } = trial;
-  const before = onEnd(receive, source.port) && !onEnd(receive, receiver.port);
-  return before && onEnd(sending, receiver.port) && !onEnd(sending, source.port);
+  // On the antenna, and the other one not.
+  const isAlone = (reach: Reach, on: RfSource | RfLoad, off: RfSource | RfLoad) => {
+    const ends = endGroups(region, reach);
+    return ends.has(reach.rf.groupOf(on.port)) && !ends.has(reach.rf.groupOf(off.port));
+  };
+  return isAlone(trial.receive, source, receiver) && isAlone(sending, receiver, source);
 }
 
 /**
@@ -80,8 +78,8 @@ function isReversed(trial: Trial, region: RfRegion, sending: Reach, source: RfSo
 function stuckUnits(trial: Trial, region: RfRegion, sending: Reach, source: RfSource, receiver: RfLoad): string[] {
   const { receive, circuit } = trial;
   const groupOf = (port: number) => sending.rf.groupOf(port);
-  const isOnEnd = endGroups(region, sending).has(groupOf(source.port));
-  if (!isOnEnd || !isSending(source, sending)) return [];
+  if (!isSending(source, sending) || groupOf(source.port) === groupOf(receiver.port)) return [];
+  if (!endGroups(region, sending).has(groupOf(source.port))) return [];
   const units = region.edges.flatMap(({ a, b, gate, origin }) => {
     const isSelected = isOpenGate(gate, receive.on) || isOpenGate(gate, sending.on);
     // A hand switch is where somebody left it; only what an actor moves can be stuck.
@@ -92,7 +90,7 @@ function stuckUnits(trial: Trial, region: RfRegion, sending: Reach, source: RfSo
     const ends = [groupOf(a), groupOf(b)];
     return ends.includes(groupOf(source.port)) && ends.includes(groupOf(receiver.port)) ? [origin.unit] : [];
   });
-  return groupOf(source.port) === groupOf(receiver.port) ? [] : [...new Set(units)];
+  return [...new Set(units)];
 }
 
 /** Units with a path that is selected in one of the two states and not in the other. */
@@ -123,12 +121,13 @@ function cablesBetween(
 
 /** Ports that hang on this one by cables and by whatever is in the units between, one unit left out. */
 function reachable(circuit: Circuit, region: RfRegion, without: string, start: number): Set<number> {
+  const around = edgesAround(region.edges);
   const seen = new Set([start]);
   const open = [start];
   for (let port = open.pop(); port !== undefined; port = open.pop()) {
-    for (const edge of region.edges) {
-      if (edge.a !== port && edge.b !== port) continue;
-      const other = edge.a === port ? edge.b : edge.a;
+    for (const i of around.get(port) ?? []) {
+      const { a, b } = region.edges[i] as RfEdge;
+      const other = a === port ? b : a;
       if (seen.has(other) || rfPortRef(circuit, other).unit === without) continue;
       seen.add(other);
       open.push(other);

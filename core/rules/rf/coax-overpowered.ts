@@ -1,6 +1,5 @@
 import { findCable, portOf, unitName } from '../../station/parts.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 export const coaxOverpowered = defineRule({
@@ -20,35 +19,30 @@ export const coaxOverpowered = defineRule({
     connector: '{port} has {volts V} peak on it while {transmitter} sends; its {connector} stands {limit V}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const transmitter = unitName(station, source.unit);
-          const base = { severity: 'danger', hookup: hookup.id, moment: 'sending', touches } as const;
-          for (const { edge, peakVolts } of chain.steps) {
-            const limit = edge.line?.maxVolts ?? null;
-            if (edge.origin.type !== 'cable' || peakVolts === null || limit === null || peakVolts <= limit) continue;
-            const { cable } = edge.origin;
-            const number = findCable(station, cable)?.number ?? cable;
-            const values = { cable: number, volts: peakVolts, limit, transmitter };
-            report({ ...base, message: 'cable', at: [{ cable }], values, weight: peakVolts / limit });
-          }
-          for (const { port, peakVolts } of chain.ports) {
-            const ref = rfPortRef(circuit, port);
-            const { connector } = portOf(station, ref);
-            if (connector.volts === undefined || peakVolts <= connector.volts) continue;
-            const name = rfPortName(station, circuit, port);
-            const values = {
-              port: name,
-              volts: peakVolts,
-              limit: connector.volts,
-              connector: connector.name,
-              transmitter,
-            };
-            report({ ...base, message: 'connector', at: [ref], values, weight: peakVolts / connector.volts });
-          }
-        }
+    chain({ source, chain, touches }, { station, trial: { circuit } }, report) {
+      const transmitter = unitName(station, source.unit);
+      const base = { severity: 'danger', moment: 'sending', touches } as const;
+      for (const { edge, peakVolts } of chain.steps) {
+        const limit = edge.line?.maxVolts ?? null;
+        if (edge.origin.type !== 'cable' || peakVolts === null || limit === null || peakVolts <= limit) continue;
+        const { cable } = edge.origin;
+        const number = findCable(station, cable)?.number ?? cable;
+        const values = { cable: number, volts: peakVolts, limit, transmitter };
+        report({ ...base, message: 'cable', at: [{ cable }], values, weight: peakVolts / limit });
+      }
+      for (const { port, peakVolts } of chain.ports) {
+        const ref = rfPortRef(circuit, port);
+        const { connector } = portOf(station, ref);
+        if (connector.volts === undefined || peakVolts <= connector.volts) continue;
+        const name = rfPortName(station, circuit, port);
+        const values = {
+          port: name,
+          volts: peakVolts,
+          limit: connector.volts,
+          connector: connector.name,
+          transmitter,
+        };
+        report({ ...base, message: 'connector', at: [ref], values, weight: peakVolts / connector.volts });
       }
     },
   },

@@ -1,5 +1,5 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { cablesAt, kindOf, portName } from '../../station/parts.ts';
+import { cablesAt, portName } from '../../station/parts.ts';
 import { instantsBetween } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
@@ -17,37 +17,27 @@ export const dcOnRf = defineRule({
   follows: ['drawing/fits-but-should-not', 'power/reversed-polarity'],
   messages: { dc: '{port} has {volts V} DC on its centre contact; it stands {limit V}.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const first = { name: 'receive', reach: trial.atFirst } as const;
-        for (const unit of station.units) {
-          for (const port of kindOf(station, unit).ports) {
-            if (port.class !== 'rf' || cablesAt(station, hookup, unit.id, port.id).length === 0) continue;
-            const centre = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.centre`);
-            const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
-            if (centre === undefined || shell === undefined) continue;
-            const limit = port.limits?.centre?.maxV ?? 0;
-            for (const { name, reach } of [first, ...instantsBetween(trial, centre, shell)]) {
-              const volts = voltsBetween(reach.dc, centre, shell);
-              if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
-              const ref = { unit: unit.id, port: port.id };
-              const values = { port: portName(station, ref), volts, limit };
-              report({
-                message: 'dc',
-                severity: 'danger',
-                at: [{ ...ref, contact: 'centre' }],
-                values,
-                hookup: hookup.id,
-                moment: name,
-                weight: Math.abs(volts),
-                touches: cablesAt(station, hookup, unit.id, port.id).flatMap((c) => [
-                  `unit:${c.a.unit}`,
-                  `unit:${c.b.unit}`,
-                ]),
-              });
-            }
-          }
-        }
+    port({ unit, port }, { station, hookup, trial }, report) {
+      if (port.class !== 'rf' || cablesAt(station, hookup, unit.id, port.id).length === 0) return;
+      const centre = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.centre`);
+      const shell = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.shell`);
+      if (centre === undefined || shell === undefined) return;
+      const first = { name: 'receive', reach: trial.atFirst } as const;
+      const limit = port.limits?.centre?.maxV ?? 0;
+      for (const { name, reach } of [first, ...instantsBetween(trial, centre, shell)]) {
+        const volts = voltsBetween(reach.dc, centre, shell);
+        if (volts === null || Math.abs(volts) <= Math.max(limit, assumedVolts)) continue;
+        const ref = { unit: unit.id, port: port.id };
+        const values = { port: portName(station, ref), volts, limit };
+        report({
+          message: 'dc',
+          severity: 'danger',
+          at: [{ ...ref, contact: 'centre' }],
+          values,
+          moment: name,
+          weight: Math.abs(volts),
+          touches: cablesAt(station, hookup, unit.id, port.id).flatMap((c) => [`unit:${c.a.unit}`, `unit:${c.b.unit}`]),
+        });
       }
     },
   },

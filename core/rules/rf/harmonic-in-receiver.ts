@@ -1,8 +1,9 @@
+import type { RfLoad } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { kindOf, unitName, unitOf } from '../../station/parts.ts';
+import type { PortRef, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { isMuted } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -26,47 +27,44 @@ export const harmonicInReceiver = defineRule({
       'Harmonic {order} of {transmitter} at {frequency} MHz comes to {receiver} with {level dBm} while it listens.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
+    region({ number, receivers }, { station, trial }, report) {
       const { frequencyHz } = station.plan;
-      for (const { hookup, trial } of hookups) {
-        for (const { number, receivers } of regionsOf(trial)) {
-          for (const { name, reach } of instantsOfRegion(trial, number)) {
-            if (name !== 'sending') continue;
-            for (const receiver of receivers) {
-              const ref = rfPortRef(trial.circuit, receiver.port);
-              const port = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
-              const { minHz, maxHz } = {
-                minHz: port?.minHz ?? receiver.spec.minHz,
-                maxHz: port?.maxHz ?? receiver.spec.maxHz,
-              };
-              const order = orders.find(
-                (n) =>
-                  minHz !== undefined && maxHz !== undefined && n * frequencyHz >= minHz && n * frequencyHz <= maxHz,
-              );
-              const level = reach.rf.levelAt(receiver.port);
-              const source = level && trial.circuit.rf.sources[level.field.source];
-              const dbc = source?.spec.harmonicsDbc;
-              if (order === undefined || !source || dbc === undefined || source.unit === receiver.unit) continue;
-              if (isMuted(trial, reach, receiver.unit) || level.dbm + dbc < heardDbm) continue;
-              report({
-                message: 'heard',
-                severity: 'doubt',
-                at: [ref],
-                values: {
-                  order: String(order),
-                  transmitter: unitName(station, source.unit),
-                  frequency: formatDecimals((order * frequencyHz) / 1e6, 3),
-                  receiver: unitName(station, receiver.unit),
-                  level: level.dbm + dbc,
-                },
-                hookup: hookup.id,
-                moment: name,
-                weight: level.dbm + dbc,
-              });
-            }
-          }
+      const tuned = receivers.flatMap((receiver) => {
+        const ref = rfPortRef(trial.circuit, receiver.port);
+        const order = orders.find((n) => isHeardAt(station, receiver, ref, n * frequencyHz));
+        return order === undefined ? [] : [{ receiver, ref, order }];
+      });
+      for (const { name, reach } of tuned.length > 0 ? instantsOfRegion(trial, number) : []) {
+        if (name !== 'sending') continue;
+        for (const { receiver, ref, order } of tuned) {
+          const level = reach.rf.levelAt(receiver.port);
+          const source = level && trial.circuit.rf.sources[level.field.source];
+          const dbc = source?.spec.harmonicsDbc;
+          if (!source || dbc === undefined || source.unit === receiver.unit) continue;
+          if (isMuted(trial, reach, receiver.unit) || level.dbm + dbc < heardDbm) continue;
+          report({
+            message: 'heard',
+            severity: 'doubt',
+            at: [ref],
+            values: {
+              order: String(order),
+              transmitter: unitName(station, source.unit),
+              frequency: formatDecimals((order * frequencyHz) / 1e6, 3),
+              receiver: unitName(station, receiver.unit),
+              level: level.dbm + dbc,
+            },
+            moment: name,
+            weight: level.dbm + dbc,
+          });
         }
       }
     },
   },
 });
+
+/** Whether a frequency is in the range of a receiver's port, or of the receiver; one without a range hears none. */
+function isHeardAt(station: Station, { spec }: RfLoad, ref: PortRef, hertz: number): boolean {
+  const port = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
+  const [minHz, maxHz] = [port?.minHz ?? spec.minHz, port?.maxHz ?? spec.maxHz];
+  return minHz !== undefined && maxHz !== undefined && hertz >= minHz && hertz <= maxHz;
+}

@@ -3,7 +3,6 @@ import { formatDecimals } from '../../quantity/format.ts';
 import { harmonicsAlong } from '../../rf/chain-harmonics.ts';
 import { judgeHarmonic, part97Limit } from '../../rf/harmonics.ts';
 import { unitName } from '../../station/parts.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 export const harmonics = defineRule({
@@ -21,35 +20,30 @@ export const harmonics = defineRule({
     over: 'Harmonic {order} of {transmitter} reaches {antenna} with {level dBm}, {over} dB more than {source} allows.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { hertz } = trial.circuit.rf;
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const along = harmonicsAlong(chain, hertz, source.spec.harmonicsDbc);
-          for (const { load } of chain.ends) {
-            if (load.spec.role !== 'antenna') continue;
-            for (const { order, dbm, carrierDbm } of along.get(load.port) ?? []) {
-              const carrier = { watts: wattsFromDbm(carrierDbm), hertz };
-              const judged = judgeHarmonic(carrier, { harmonicDbc: dbm - carrierDbm }, part97Limit);
-              if (!judged || judged.within) continue;
-              report({
-                message: 'over',
-                severity: 'doubt',
-                at: [{ unit: load.unit }],
-                values: {
-                  order,
-                  transmitter: unitName(station, source.unit),
-                  antenna: unitName(station, load.unit),
-                  level: dbm,
-                  over: formatDecimals(-judged.marginDb, 1),
-                  source: part97Limit(carrier)?.source ?? '',
-                },
-                hookup: hookup.id,
-                weight: -judged.marginDb,
-                touches,
-              });
-            }
-          }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      const { hertz } = trial.circuit.rf;
+      const along = harmonicsAlong(chain, hertz, source.spec.harmonicsDbc);
+      for (const { load } of chain.ends) {
+        if (load.spec.role !== 'antenna') continue;
+        for (const { order, dbm, carrierDbm } of along.get(load.port) ?? []) {
+          const carrier = { watts: wattsFromDbm(carrierDbm), hertz };
+          const judged = judgeHarmonic(carrier, { harmonicDbc: dbm - carrierDbm }, part97Limit);
+          if (!judged || judged.within) continue;
+          report({
+            message: 'over',
+            severity: 'doubt',
+            at: [{ unit: load.unit }],
+            values: {
+              order,
+              transmitter: unitName(station, source.unit),
+              antenna: unitName(station, load.unit),
+              level: dbm,
+              over: formatDecimals(-judged.marginDb, 1),
+              source: part97Limit(carrier)?.source ?? '',
+            },
+            weight: -judged.marginDb,
+            touches,
+          });
         }
       }
     },

@@ -3,7 +3,6 @@ import { formatDecimals } from '../../quantity/format.ts';
 import { type RfField, wayTo } from '../../rf/rf-solution.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 /** What the sockets of a station are made for. */
@@ -29,35 +28,30 @@ export const impedanceMismatch = defineRule({
       '{cable} is {ohms Ω} cable in a 50 Ω line, {waves} of a wavelength long: behind it {transmitter} can see an SWR of {swr}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number } of regionsOf(trial)) {
-          const fields = instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields);
-          for (const field of fields) {
-            for (const { edge, from } of field.selected.values()) {
-              const origin = edge === null ? undefined : circuit.rf.edges[edge]?.origin;
-              const cable = origin?.type === 'cable' ? findCable(station, origin.cable) : undefined;
-              const coax = cable && station.cableKinds[cable.kind]?.coax;
-              if (!cable || !coax || Math.abs(coax.z0 - systemOhms) <= differsShare * systemOhms) continue;
-              const waves = (cable.lengthM * station.plan.frequencyHz) / (lightMetresPerS * coax.velocityFactor);
-              if (waves < leastWavelengths || (from !== null && isTuned(circuit, field, from))) continue;
-              const ratio = (coax.z0 / systemOhms) ** 2;
-              report({
-                message: 'other',
-                severity: 'doubt',
-                at: [{ cable: cable.id }],
-                values: {
-                  cable: cable.number,
-                  ohms: coax.z0,
-                  waves: formatDecimals(waves, 2),
-                  transmitter: unitName(station, circuit.rf.sources[field.source]?.unit ?? ''),
-                  swr: formatDecimals(Math.max(ratio, 1 / ratio), 2),
-                },
-                hookup: hookup.id,
-              });
-            }
-          }
+    region({ number }, { station, trial }, report) {
+      const { circuit } = trial;
+      const fields = instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields);
+      for (const field of fields) {
+        for (const { edge, from } of field.selected.values()) {
+          const origin = edge === null ? undefined : circuit.rf.edges[edge]?.origin;
+          const cable = origin?.type === 'cable' ? findCable(station, origin.cable) : undefined;
+          const coax = cable && station.cableKinds[cable.kind]?.coax;
+          if (!cable || !coax || Math.abs(coax.z0 - systemOhms) <= differsShare * systemOhms) continue;
+          const waves = (cable.lengthM * station.plan.frequencyHz) / (lightMetresPerS * coax.velocityFactor);
+          if (waves < leastWavelengths || (from !== null && isTuned(circuit, field, from))) continue;
+          const ratio = (coax.z0 / systemOhms) ** 2;
+          report({
+            message: 'other',
+            severity: 'doubt',
+            at: [{ cable: cable.id }],
+            values: {
+              cable: cable.number,
+              ohms: coax.z0,
+              waves: formatDecimals(waves, 2),
+              transmitter: unitName(station, circuit.rf.sources[field.source]?.unit ?? ''),
+              swr: formatDecimals(Math.max(ratio, 1 / ratio), 2),
+            },
+          });
         }
       }
     },

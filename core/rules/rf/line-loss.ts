@@ -1,6 +1,5 @@
 import { formatDecimals } from '../../quantity/format.ts';
 import { findCable, unitName } from '../../station/parts.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 /** Cables may take this much before it is worth a word: three tenths of the power. */
@@ -21,36 +20,31 @@ export const lineLoss = defineRule({
       '{watts W} of {transmitter}’s {from W} reaches {end}: the cables lose {loss} dB, {added} dB of it by the SWR, most of it in {cable}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const lines = chain.steps.filter((s) => s.edge.line);
-          const loss = lines.reduce((sum, s) => sum + s.lossDb, 0);
-          const added = loss - lines.reduce((sum, s) => sum + s.matchedLossDb, 0);
-          const antennas = chain.ends.filter((e) => e.load.spec.role === 'antenna');
-          const [end] = antennas.sort((a, b) => b.watts - a.watts || a.load.unit.localeCompare(b.load.unit));
-          if (!end || loss <= muchDb) continue;
-          const worst = lines.reduce((most, s) => (s.lossDb > most.lossDb ? s : most));
-          const cable = worst.edge.origin.type === 'cable' ? worst.edge.origin.cable : '';
-          report({
-            message: added > 0.3 ? 'mismatched' : 'matched',
-            severity: 'doubt',
-            at: [{ cable }, { unit: end.load.unit }],
-            values: {
-              watts: end.watts,
-              from: chain.sourceWatts,
-              transmitter: unitName(station, source.unit),
-              end: unitName(station, end.load.unit),
-              loss: formatDecimals(loss, 1),
-              added: formatDecimals(added, 1),
-              cable: findCable(station, cable)?.number ?? cable,
-            },
-            hookup: hookup.id,
-            weight: loss,
-            touches,
-          });
-        }
-      }
+    chain({ source, chain, touches }, { station }, report) {
+      const lines = chain.steps.filter((s) => s.edge.line);
+      const loss = lines.reduce((sum, s) => sum + s.lossDb, 0);
+      const added = loss - lines.reduce((sum, s) => sum + s.matchedLossDb, 0);
+      const antennas = chain.ends.filter((e) => e.load.spec.role === 'antenna');
+      const [end] = antennas.sort((a, b) => b.watts - a.watts || a.load.unit.localeCompare(b.load.unit));
+      if (!end || loss <= muchDb) return;
+      const worst = lines.reduce((most, s) => (s.lossDb > most.lossDb ? s : most));
+      const cable = worst.edge.origin.type === 'cable' ? worst.edge.origin.cable : '';
+      report({
+        message: added > 0.3 ? 'mismatched' : 'matched',
+        severity: 'doubt',
+        at: [{ cable }, { unit: end.load.unit }],
+        values: {
+          watts: end.watts,
+          from: chain.sourceWatts,
+          transmitter: unitName(station, source.unit),
+          end: unitName(station, end.load.unit),
+          loss: formatDecimals(loss, 1),
+          added: formatDecimals(added, 1),
+          cable: findCable(station, cable)?.number ?? cable,
+        },
+        weight: loss,
+        touches,
+      });
     },
   },
 });

@@ -4,7 +4,6 @@ import type { RfField } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { fieldOf, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -25,46 +24,39 @@ export const loadOverpowered = defineRule({
       '{watts W} from {transmitter} reaches {port}; it takes {limit W} continuously, and this for {seconds} s at a time.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number, sources, loads } of regionsOf(trial)) {
-          const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
-          for (const { reach, source } of sendings.flatMap(({ reach }) =>
-            sources.map((source) => ({ reach, source })),
-          )) {
-            const field = fieldOf(trial, reach, source);
-            if (!field) continue;
-            const say = (port: number, watts: number, limits: Ratings) => {
-              const judged = judge(watts, station.plan.duty, limits);
-              if (!judged) return;
-              const values = {
-                watts,
-                transmitter: unitName(station, source.unit),
-                port: rfPortName(station, circuit, port),
-                average: watts * station.plan.duty,
-              };
-              const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
-              const touches = touchesOnWay(circuit, field, port);
-              report({
-                message: judged.message,
-                severity: judged.severity,
-                at: [rfPortRef(circuit, port)],
-                values: all,
-                hookup: hookup.id,
-                moment: 'sending',
-                weight: watts,
-                touches,
-              });
-            };
-            for (const load of loads) {
-              const arrival = field.selected.get(load.port);
-              if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
-                say(load.port, wattsFromDbm(arrival.dbm), load.spec);
-            }
-            for (const { port, dbm, limit } of entries(circuit, field)) say(port, wattsFromDbm(dbm), { watts: limit });
-          }
+    region({ number, sources, loads }, { station, trial }, report) {
+      const { circuit } = trial;
+      const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
+      for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
+        const field = fieldOf(trial, reach, source);
+        if (!field) continue;
+        const say = (port: number, watts: number, limits: Ratings) => {
+          const judged = judge(watts, station.plan.duty, limits);
+          if (!judged) return;
+          const values = {
+            watts,
+            transmitter: unitName(station, source.unit),
+            port: rfPortName(station, circuit, port),
+            average: watts * station.plan.duty,
+          };
+          const all = { ...values, limit: judged.limit, seconds: limits.shortSeconds ?? 0 };
+          const touches = touchesOnWay(circuit, field, port);
+          report({
+            message: judged.message,
+            severity: judged.severity,
+            at: [rfPortRef(circuit, port)],
+            values: all,
+            moment: 'sending',
+            weight: watts,
+            touches,
+          });
+        };
+        for (const load of loads) {
+          const arrival = field.selected.get(load.port);
+          if (load.spec.role !== 'receiver' && arrival && isOpenGate(load.gate, reach.on))
+            say(load.port, wattsFromDbm(arrival.dbm), load.spec);
         }
+        for (const { port, dbm, limit } of entries(circuit, field)) say(port, wattsFromDbm(dbm), { watts: limit });
       }
     },
   },

@@ -1,6 +1,5 @@
 import type { Chain, ChainStep } from '../../rf/chain.ts';
 import { unitName } from '../../station/parts.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 export const meterAfterTuner = defineRule({
@@ -14,29 +13,24 @@ export const meterAfterTuner = defineRule({
   follows: ['rf/transmit-into-nothing', 'rf/changeover-reversed'],
   messages: { behind: '{meter} stands behind {tuner}: {transmitter}’s own match shows on no meter.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const meters = chain.steps.filter(isMeter);
-          for (const meter of meters) {
-            const before = stepsBefore(chain, meter);
-            const tuner = before.findLast(({ edge }) => edge.spec?.type === 'matcher');
-            if (!tuner || before.some(isMeter)) continue;
-            const unit = unitOfStep(meter);
-            report({
-              message: 'behind',
-              severity: 'note',
-              at: [{ unit }],
-              values: {
-                meter: unitName(station, unit),
-                tuner: unitName(station, unitOfStep(tuner)),
-                transmitter: unitName(station, source.unit),
-              },
-              hookup: hookup.id,
-              touches,
-            });
-          }
-        }
+    chain({ source, chain, touches }, { station }, report) {
+      const meters = chain.steps.filter(isMeter);
+      for (const meter of meters) {
+        const before = stepsBefore(chain, meter);
+        const tuner = before.findLast(({ edge }) => edge.spec?.type === 'matcher');
+        if (!tuner || before.some(isMeter)) continue;
+        const unit = unitOfStep(meter);
+        report({
+          message: 'behind',
+          severity: 'note',
+          at: [{ unit }],
+          values: {
+            meter: unitName(station, unit),
+            tuner: unitName(station, unitOfStep(tuner)),
+            transmitter: unitName(station, source.unit),
+          },
+          touches,
+        });
       }
     },
   },

@@ -1,6 +1,5 @@
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 /** Below this share of full scale a needle cannot be read. */
@@ -20,32 +19,27 @@ export const meterRange = defineRule({
     high: '{watts W} from {transmitter} go beyond {meter}’s scale of {scale W}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          for (const { edge, from } of chain.steps) {
-            const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
-            if (scale === undefined || edge.origin.type !== 'element') continue;
-            const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-            // What burns a meter is another rule's business.
-            const burns = edge.maxWatts !== null && watts > edge.maxWatts;
-            if ((watts >= leastShare * scale && watts <= scale) || burns) continue;
-            report({
-              message: watts > scale ? 'high' : 'low',
-              severity: 'doubt',
-              at: [rfPortRef(trial.circuit, from)],
-              values: {
-                transmitter: unitName(station, source.unit),
-                meter: unitName(station, edge.origin.unit),
-                watts,
-                scale,
-              },
-              hookup: hookup.id,
-              weight: watts,
-              touches,
-            });
-          }
-        }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      for (const { edge, from } of chain.steps) {
+        const scale = edge.spec?.type === 'rfPath' ? edge.spec.scaleWatts : undefined;
+        if (scale === undefined || edge.origin.type !== 'element') continue;
+        const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+        // What burns a meter is another rule's business.
+        const burns = edge.maxWatts !== null && watts > edge.maxWatts;
+        if ((watts >= leastShare * scale && watts <= scale) || burns) continue;
+        report({
+          message: watts > scale ? 'high' : 'low',
+          severity: 'doubt',
+          at: [rfPortRef(trial.circuit, from)],
+          values: {
+            transmitter: unitName(station, source.unit),
+            meter: unitName(station, edge.origin.unit),
+            watts,
+            scale,
+          },
+          weight: watts,
+          touches,
+        });
       }
     },
   },

@@ -3,7 +3,6 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
 import { type Instant, instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { assumedOverloadDbm, fieldOf } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -22,24 +21,19 @@ export const noChangeover = defineRule({
       '{transmitter} and {receiver} are joined all the time, in receive and in sending: nothing changes the antenna over between them.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { number, sources, receivers } of regionsOf(trial)) {
-          const instants = instantsOfRegion(trial, number);
-          const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
-          for (const { source, receiver } of pairs) {
-            if (receiver.unit === source.unit) continue;
-            const always = instants.every(({ reach: { rf } }) => rf.groupOf(source.port) === rf.groupOf(receiver.port));
-            if (!always || isTapped(instants, trial, source, receiver)) continue;
-            report({
-              message: 'joined',
-              severity: 'fault',
-              at: [rfPortRef(trial.circuit, source.port), rfPortRef(trial.circuit, receiver.port)],
-              values: { transmitter: unitName(station, source.unit), receiver: unitName(station, receiver.unit) },
-              hookup: hookup.id,
-            });
-          }
-        }
+    region({ number, sources, receivers }, { station, trial }, report) {
+      const instants = instantsOfRegion(trial, number);
+      const pairs = sources.flatMap((source) => receivers.map((receiver) => ({ source, receiver })));
+      for (const { source, receiver } of pairs) {
+        if (receiver.unit === source.unit) continue;
+        const always = instants.every(({ reach: { rf } }) => rf.groupOf(source.port) === rf.groupOf(receiver.port));
+        if (!always || isTapped(instants, trial, source, receiver)) continue;
+        report({
+          message: 'joined',
+          severity: 'fault',
+          at: [rfPortRef(trial.circuit, source.port), rfPortRef(trial.circuit, receiver.port)],
+          values: { transmitter: unitName(station, source.unit), receiver: unitName(station, receiver.unit) },
+        });
       }
     },
   },

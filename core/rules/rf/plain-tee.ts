@@ -2,7 +2,6 @@ import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 /** Any device that shares power between two ways loses 3 dB in each; what loses less than this only joins them. */
@@ -19,33 +18,28 @@ export const plainTee = defineRule({
   follows: ['rf/no-changeover'],
   messages: { tee: '{unit} joins {ways} at {port} and does nothing to keep them apart.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        const { hertz } = circuit.rf;
-        for (const region of regionsOf(trial)) {
-          const possible = region.edges.filter((edge) => isJoin(edge, hertz));
-          if (!hasFork(possible)) continue;
-          for (const { reach } of instantsOfRegion(trial, region.number)) {
-            for (const [port, others] of joinedPorts(possible.filter((edge) => isOpenGate(edge.gate, reach.on)))) {
-              if (others.size < 2) continue;
-              const ref = rfPortRef(circuit, port);
-              const plugged = [...others].map((other) => rfPortRef(circuit, other));
-              const ways = plugged.filter((o) => cablesAt(station, hookup, o.unit, o.port).length > 0);
-              if (ways.length < 2 || cablesAt(station, hookup, ref.unit, ref.port).length === 0) continue;
-              report({
-                message: 'tee',
-                severity: 'doubt',
-                at: [{ unit: ref.unit }],
-                values: {
-                  unit: unitName(station, ref.unit),
-                  port: portName(station, ref),
-                  ways: ways.map((way) => portName(station, way)).join(' and '),
-                },
-                hookup: hookup.id,
-              });
-            }
-          }
+    region(region, { station, hookup, trial }, report) {
+      const { circuit } = trial;
+      const { hertz } = circuit.rf;
+      const possible = region.edges.filter((edge) => isJoin(edge, hertz));
+      if (!hasFork(possible)) return;
+      for (const { reach } of instantsOfRegion(trial, region.number)) {
+        for (const [port, others] of joinedPorts(possible.filter((edge) => isOpenGate(edge.gate, reach.on)))) {
+          if (others.size < 2) continue;
+          const ref = rfPortRef(circuit, port);
+          const plugged = [...others].map((other) => rfPortRef(circuit, other));
+          const ways = plugged.filter((o) => cablesAt(station, hookup, o.unit, o.port).length > 0);
+          if (ways.length < 2 || cablesAt(station, hookup, ref.unit, ref.port).length === 0) continue;
+          report({
+            message: 'tee',
+            severity: 'doubt',
+            at: [{ unit: ref.unit }],
+            values: {
+              unit: unitName(station, ref.unit),
+              port: portName(station, ref),
+              ways: ways.map((way) => portName(station, way)).join(' and '),
+            },
+          });
         }
       }
     },

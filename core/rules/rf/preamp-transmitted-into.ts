@@ -5,7 +5,6 @@ import type { RfField } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -29,38 +28,33 @@ export const preampTransmittedInto = defineRule({
     output: '{level dBm} ({watts W}) from {transmitter} reaches {port}, the output, {moment}; it stands {limit dBm}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number, edges } of regionsOf(trial)) {
-          const stages = edges.filter((e) => e.oneWay && e.lossDb < 0 && (e.saturationDbm ?? 0) < listensDbm);
-          for (const { name, reach } of stages.length > 0 ? instantsOfRegion(trial, number) : []) {
-            const open = stages.filter((e) => isOpenGate(e.gate, reach.on));
-            for (const { stage, field } of open.flatMap((stage) =>
-              reach.rf.at(number).fields.map((field) => ({ stage, field })),
-            )) {
-              const hit = hardest(stage, field, circuit.rf.edges);
-              const source = circuit.rf.sources[field.source];
-              if (!hit || !source) continue;
-              report({
-                message: hit.side,
-                severity: 'danger',
-                at: [rfPortRef(circuit, hit.port)],
-                values: {
-                  level: hit.dbm,
-                  watts: wattsFromDbm(hit.dbm),
-                  transmitter: unitName(station, source.unit),
-                  port: rfPortName(station, circuit, hit.port),
-                  limit: hit.limit,
-                  moment: momentWords[name],
-                },
-                hookup: hookup.id,
-                moment: name,
-                weight: hit.dbm,
-                touches: touchesOnWay(circuit, field, hit.port),
-              });
-            }
-          }
+    region({ number, edges }, { station, trial }, report) {
+      const { circuit } = trial;
+      const stages = edges.filter((e) => e.oneWay && e.lossDb < 0 && (e.saturationDbm ?? 0) < listensDbm);
+      for (const { name, reach } of stages.length > 0 ? instantsOfRegion(trial, number) : []) {
+        const open = stages.filter((e) => isOpenGate(e.gate, reach.on));
+        for (const { stage, field } of open.flatMap((stage) =>
+          reach.rf.at(number).fields.map((field) => ({ stage, field })),
+        )) {
+          const hit = hardest(stage, field, circuit.rf.edges);
+          const source = circuit.rf.sources[field.source];
+          if (!hit || !source) continue;
+          report({
+            message: hit.side,
+            severity: 'danger',
+            at: [rfPortRef(circuit, hit.port)],
+            values: {
+              level: hit.dbm,
+              watts: wattsFromDbm(hit.dbm),
+              transmitter: unitName(station, source.unit),
+              port: rfPortName(station, circuit, hit.port),
+              limit: hit.limit,
+              moment: momentWords[name],
+            },
+            moment: name,
+            weight: hit.dbm,
+            touches: touchesOnWay(circuit, field, hit.port),
+          });
         }
       }
     },

@@ -1,6 +1,5 @@
 import { keepAway } from '../../rf/keep-away.ts';
 import { unitName } from '../../station/parts.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 export const rfExposure = defineRule({
@@ -17,26 +16,21 @@ export const rfExposure = defineRule({
     keep: '{antenna} gets {watts W} on average at this plan: keep everyone {length m} away from it; those who know of it and can step back, {controlled m}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { hertz } = trial.circuit.rf;
-        for (const { chain, touches } of sendingChains(trial)) {
-          for (const { load, watts } of chain.ends) {
-            if (load.spec.role !== 'antenna') continue;
-            const { averageWatts, uncontrolled, controlled } = keepAway(station.plan, watts, load.spec.gainDbi, hertz);
-            // Nearer than that nobody touches an antenna anyway.
-            if (uncontrolled === null || controlled === null || uncontrolled < 0.5) continue;
-            report({
-              message: 'keep',
-              severity: 'note',
-              at: [{ unit: load.unit }],
-              values: { antenna: unitName(station, load.unit), watts: averageWatts, length: uncontrolled, controlled },
-              hookup: hookup.id,
-              weight: uncontrolled,
-              touches,
-            });
-          }
-        }
+    chain({ chain, touches }, { station, trial }, report) {
+      const { hertz } = trial.circuit.rf;
+      for (const { load, watts } of chain.ends) {
+        if (load.spec.role !== 'antenna') continue;
+        const { averageWatts, uncontrolled, controlled } = keepAway(station.plan, watts, load.spec.gainDbi, hertz);
+        // Nearer than that nobody touches an antenna anyway.
+        if (uncontrolled === null || controlled === null || uncontrolled < 0.5) continue;
+        report({
+          message: 'keep',
+          severity: 'note',
+          at: [{ unit: load.unit }],
+          values: { antenna: unitName(station, load.unit), watts: averageWatts, length: uncontrolled, controlled },
+          weight: uncontrolled,
+          touches,
+        });
       }
     },
   },

@@ -4,7 +4,6 @@ import { amplifyingRings } from '../../rf/amplifying-rings.ts';
 import { edgesAround } from '../../rf/spread.ts';
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { everyRegionOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const rfFeedback = defineRule({
@@ -22,33 +21,28 @@ export const rfFeedback = defineRule({
     ring: '{amplifiers} feed one another: together they have {gain} dB of gain, and only {loss} dB are lost on the way round.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { number, edges } of everyRegionOf(trial)) {
-          if (edges.every((edge) => edge.lossDb >= 0)) continue;
-          const around = edgesAround(edges);
-          for (const { name, reach } of instantsOfRegion(trial, number)) {
-            const open = new Set(edges.flatMap((edge, i) => (isOpenGate(edge.gate, reach.on) ? [i] : [])));
-            for (const { stages, gainDb, lossDb } of amplifyingRings({ edges, around, open })) {
-              const units = [...new Set(stages.flatMap(unitOf))];
-              const [unit, ...others] = units;
-              if (unit === undefined) continue;
-              const names = units.map((id) => unitName(station, id));
-              const figures = { gain: formatDecimals(gainDb, 1), loss: formatDecimals(lossDb, 1) };
-              report({
-                message: stages.length > 1 ? 'ring' : 'loop',
-                severity: 'fault',
-                at: [{ unit }, ...others.map((other) => ({ unit: other }))],
-                values:
-                  stages.length > 1
-                    ? { amplifiers: names.join(' and '), ...figures }
-                    : { amplifier: names[0] ?? '', ...figures },
-                hookup: hookup.id,
-                moment: name,
-                weight: gainDb - lossDb,
-              });
-            }
-          }
+    anyRegion({ number, edges }, { station, trial }, report) {
+      if (edges.every((edge) => edge.lossDb >= 0)) return;
+      const around = edgesAround(edges);
+      for (const { name, reach } of instantsOfRegion(trial, number)) {
+        const open = new Set(edges.flatMap((edge, i) => (isOpenGate(edge.gate, reach.on) ? [i] : [])));
+        for (const { stages, gainDb, lossDb } of amplifyingRings({ edges, around, open })) {
+          const units = [...new Set(stages.flatMap(unitOf))];
+          const [unit, ...others] = units;
+          if (unit === undefined) continue;
+          const names = units.map((id) => unitName(station, id));
+          const figures = { gain: formatDecimals(gainDb, 1), loss: formatDecimals(lossDb, 1) };
+          report({
+            message: stages.length > 1 ? 'ring' : 'loop',
+            severity: 'fault',
+            at: [{ unit }, ...others.map((other) => ({ unit: other }))],
+            values:
+              stages.length > 1
+                ? { amplifiers: names.join(' and '), ...figures }
+                : { amplifier: names[0] ?? '', ...figures },
+            moment: name,
+            weight: gainDb - lossDb,
+          });
         }
       }
     },

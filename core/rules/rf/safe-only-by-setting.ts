@@ -1,7 +1,6 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 /** Ratings have this much room. */
@@ -21,42 +20,37 @@ export const safeOnlyBySetting = defineRule({
     most: '{transmitter} is set to {set W}; at the {most W} that it can make {unit} gets {watts W}, and it stands {limit W}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const { dbm, maxDbm = dbm } = source.spec;
-          const times = wattsFromDbm(maxDbm) / wattsFromDbm(dbm);
-          if (times <= 1) continue;
-          for (const { edge, from } of chain.steps) {
-            const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-            const limit = edge.maxWatts;
-            if (
-              limit === null ||
-              watts > 1.02 * limit ||
-              watts * times <= roomTimes * limit ||
-              edge.origin.type !== 'element'
-            )
-              continue;
-            report({
-              message: 'most',
-              severity: 'doubt',
-              at: [rfPortRef(trial.circuit, from)],
-              values: {
-                transmitter: unitName(station, source.unit),
-                set: wattsFromDbm(dbm),
-                most: wattsFromDbm(maxDbm),
-                unit: unitName(station, edge.origin.unit),
-                watts: watts * times,
-                limit,
-              },
-              hookup: hookup.id,
-              weight: watts * times,
-              touches,
-            });
-            // Behind an amplifier its own most is what counts.
-            if (edge.lossDb < 0) break;
-          }
-        }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      const { dbm, maxDbm = dbm } = source.spec;
+      const times = wattsFromDbm(maxDbm) / wattsFromDbm(dbm);
+      if (times <= 1) return;
+      for (const { edge, from } of chain.steps) {
+        const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+        const limit = edge.maxWatts;
+        if (
+          limit === null ||
+          watts > 1.02 * limit ||
+          watts * times <= roomTimes * limit ||
+          edge.origin.type !== 'element'
+        )
+          continue;
+        report({
+          message: 'most',
+          severity: 'doubt',
+          at: [rfPortRef(trial.circuit, from)],
+          values: {
+            transmitter: unitName(station, source.unit),
+            set: wattsFromDbm(dbm),
+            most: wattsFromDbm(maxDbm),
+            unit: unitName(station, edge.origin.unit),
+            watts: watts * times,
+            limit,
+          },
+          weight: watts * times,
+          touches,
+        });
+        // Behind an amplifier its own most is what counts.
+        if (edge.lossDb < 0) break;
       }
     },
   },

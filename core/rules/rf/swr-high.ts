@@ -1,7 +1,6 @@
 import { formatDecimals } from '../../quantity/format.ts';
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 /** From here transmitters begin to reduce their power, and from there they suffer. */
@@ -28,31 +27,26 @@ export const swrHigh = defineRule({
     high: '{transmitter} sees an SWR of {swr}: {reflected W} of {forward W} comes back from {end}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          const [start] = chain.ports;
-          // With nothing at its end the open way is the finding.
-          if (!start || start.swr <= reducesSwr || chain.ends.length === 0) continue;
-          const far = chain.ends.reduce((most, end) => (end.watts > most.watts ? end : most));
-          report({
-            message: 'high',
-            severity: start.swr > suffersSwr ? 'fault' : 'doubt',
-            at: [rfPortRef(trial.circuit, source.port), { unit: far.load.unit }],
-            values: {
-              transmitter: unitName(station, source.unit),
-              swr: start.swr > 99 ? 'over 99' : formatDecimals(start.swr, 1),
-              reflected: start.reflectedWatts,
-              forward: start.forwardWatts,
-              end: unitName(station, far.load.unit),
-            },
-            hookup: hookup.id,
-            moment: 'sending',
-            weight: start.swr,
-            touches,
-          });
-        }
-      }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      const [start] = chain.ports;
+      // With nothing at its end the open way is the finding.
+      if (!start || start.swr <= reducesSwr || chain.ends.length === 0) return;
+      const far = chain.ends.reduce((most, end) => (end.watts > most.watts ? end : most));
+      report({
+        message: 'high',
+        severity: start.swr > suffersSwr ? 'fault' : 'doubt',
+        at: [rfPortRef(trial.circuit, source.port), { unit: far.load.unit }],
+        values: {
+          transmitter: unitName(station, source.unit),
+          swr: start.swr > 99 ? 'over 99' : formatDecimals(start.swr, 1),
+          reflected: start.reflectedWatts,
+          forward: start.forwardWatts,
+          end: unitName(station, far.load.unit),
+        },
+        moment: 'sending',
+        weight: start.swr,
+        touches,
+      });
     },
   },
 });

@@ -4,7 +4,6 @@ import type { RfArrival, RfArrivals } from '../../rf/rf-solution.ts';
 import { isPutAside, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { fieldOf, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -29,35 +28,28 @@ export const transmitIntoNothing = defineRule({
     receiver: '{transmitter} sends {watts W}, and its way ends in {end}, which is a receiver.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number, sources, loads } of regionsOf(trial)) {
-          const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
-          for (const { reach, source } of sendings.flatMap(({ reach }) =>
-            sources.map((source) => ({ reach, source })),
-          )) {
-            const field = fieldOf(trial, reach, source);
-            if (!field || isPutAside(station, hookup, source.unit)) continue;
-            const ends = loads.filter((l) => field.selected.has(l.port) && isOpenGate(l.gate, reach.on));
-            if (ends.some((l) => l.spec.role !== 'receiver')) continue;
-            const end = ends[0]?.port ?? farthest(field.selected) ?? source.port;
-            const ports = [...field.selected.keys()];
-            report({
-              message: ends.length > 0 ? 'receiver' : 'open',
-              severity: 'danger',
-              at: [rfPortRef(circuit, source.port), rfPortRef(circuit, end)],
-              values: {
-                transmitter: unitName(station, source.unit),
-                watts: wattsFromDbm(source.spec.dbm),
-                end: rfPortName(station, circuit, end),
-              },
-              hookup: hookup.id,
-              moment: 'sending',
-              touches: ports.flatMap((port) => touchesOnWay(circuit, field, port)),
-            });
-          }
-        }
+    region({ number, sources, loads }, { station, hookup, trial }, report) {
+      const { circuit } = trial;
+      const sendings = instantsOfRegion(trial, number).filter(({ name }) => name === 'sending');
+      for (const { reach, source } of sendings.flatMap(({ reach }) => sources.map((source) => ({ reach, source })))) {
+        const field = fieldOf(trial, reach, source);
+        if (!field || isPutAside(station, hookup, source.unit)) continue;
+        const ends = loads.filter((l) => field.selected.has(l.port) && isOpenGate(l.gate, reach.on));
+        if (ends.some((l) => l.spec.role !== 'receiver')) continue;
+        const end = ends[0]?.port ?? farthest(field.selected) ?? source.port;
+        const ports = [...field.selected.keys()];
+        report({
+          message: ends.length > 0 ? 'receiver' : 'open',
+          severity: 'danger',
+          at: [rfPortRef(circuit, source.port), rfPortRef(circuit, end)],
+          values: {
+            transmitter: unitName(station, source.unit),
+            watts: wattsFromDbm(source.spec.dbm),
+            end: rfPortName(station, circuit, end),
+          },
+          moment: 'sending',
+          touches: ports.flatMap((port) => touchesOnWay(circuit, field, port)),
+        });
       }
     },
   },

@@ -3,7 +3,6 @@ import { wayTo } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { assumedDamageDbm, isMuted, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -23,59 +22,54 @@ export const transmitIntoReceiver = defineRule({
       '{level dBm} from {transmitter} reaches {port} while it is open, by way of {way}; it is blocked above {limit dBm}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number, receivers } of regionsOf(trial)) {
-          for (const { name, reach } of instantsOfRegion(trial, number)) {
-            const fields = reach.rf.at(number).fields;
-            for (const { field, receiver } of fields.flatMap((field) =>
-              receivers.map((receiver) => ({ field, receiver })),
-            )) {
-              const source = circuit.rf.sources[field.source];
-              const arrival = field.best.get(receiver.port);
-              if (!source || !arrival || !isOpenGate(receiver.gate, reach.on)) continue;
-              const damage = receiver.spec.damageDbm ?? assumedDamageDbm;
-              const overload = receiver.spec.overloadDbm;
-              const burns = arrival.dbm > damage;
-              const blocks =
-                name === 'sending' &&
-                overload !== undefined &&
-                arrival.dbm > overload &&
-                !isMuted(trial, reach, receiver.unit);
-              if (!burns && !blocks) continue;
-              const way = [
-                ...new Set(
-                  wayTo(field.best, receiver.port)
-                    .ports.slice(1, -1)
-                    .map((p) => unitName(station, rfPortRef(circuit, p).unit)),
-                ),
-              ];
-              report({
-                message: burns ? 'damage' : 'overload',
-                severity: burns ? 'danger' : 'doubt',
-                at: [rfPortRef(circuit, receiver.port)],
-                values: {
-                  level: arrival.dbm,
-                  watts: 10 ** ((arrival.dbm - 30) / 10),
-                  transmitter: unitName(station, source.unit),
-                  port: rfPortName(station, circuit, receiver.port),
-                  limit: burns ? damage : (overload ?? damage),
-                  moment: momentWords[name],
-                  way: way.join(', ') || 'the cable',
-                  assumed: receiver.spec.damageDbm === undefined ? ' (assumed)' : '',
-                },
-                hookup: hookup.id,
-                moment: name,
-                weight: arrival.dbm,
-                // A muted receiver burns like an open one.
-                ...(burns && {
-                  follows: ['rf/changeover-reversed', 'rf/no-changeover', 'drawing/fits-but-should-not'],
-                }),
-                touches: touchesOnWay(circuit, field, receiver.port),
-              });
-            }
-          }
+    region({ number, receivers }, { station, trial }, report) {
+      const { circuit } = trial;
+      for (const { name, reach } of instantsOfRegion(trial, number)) {
+        const fields = reach.rf.at(number).fields;
+        for (const { field, receiver } of fields.flatMap((field) =>
+          receivers.map((receiver) => ({ field, receiver })),
+        )) {
+          const source = circuit.rf.sources[field.source];
+          const arrival = field.best.get(receiver.port);
+          if (!source || !arrival || !isOpenGate(receiver.gate, reach.on)) continue;
+          const damage = receiver.spec.damageDbm ?? assumedDamageDbm;
+          const overload = receiver.spec.overloadDbm;
+          const burns = arrival.dbm > damage;
+          const blocks =
+            name === 'sending' &&
+            overload !== undefined &&
+            arrival.dbm > overload &&
+            !isMuted(trial, reach, receiver.unit);
+          if (!burns && !blocks) continue;
+          const way = [
+            ...new Set(
+              wayTo(field.best, receiver.port)
+                .ports.slice(1, -1)
+                .map((p) => unitName(station, rfPortRef(circuit, p).unit)),
+            ),
+          ];
+          report({
+            message: burns ? 'damage' : 'overload',
+            severity: burns ? 'danger' : 'doubt',
+            at: [rfPortRef(circuit, receiver.port)],
+            values: {
+              level: arrival.dbm,
+              watts: 10 ** ((arrival.dbm - 30) / 10),
+              transmitter: unitName(station, source.unit),
+              port: rfPortName(station, circuit, receiver.port),
+              limit: burns ? damage : (overload ?? damage),
+              moment: momentWords[name],
+              way: way.join(', ') || 'the cable',
+              assumed: receiver.spec.damageDbm === undefined ? ' (assumed)' : '',
+            },
+            moment: name,
+            weight: arrival.dbm,
+            // A muted receiver burns like an open one.
+            ...(burns && {
+              follows: ['rf/changeover-reversed', 'rf/no-changeover', 'drawing/fits-but-should-not'],
+            }),
+            touches: touchesOnWay(circuit, field, receiver.port),
+          });
         }
       }
     },

@@ -2,7 +2,6 @@ import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
 import { rfPortName, rfPortRef } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
 import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
@@ -24,36 +23,31 @@ export const transmitIntoTransmitter = defineRule({
     reaches: '{level dBm} ({watts W}) from {transmitter} reaches {port} {moment}, where {other} sends from.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { number, sources } of regionsOf(trial)) {
-          if (sources.length < 2) continue;
-          for (const { name, reach } of instantsOfRegion(trial, number)) {
-            for (const field of reach.rf.at(number).fields) {
-              const from = circuit.rf.sources[field.source];
-              for (const other of sources) {
-                const arrival = field.best.get(other.port);
-                if (!from || from.unit === other.unit || !arrival || arrival.dbm <= mixesDbm) continue;
-                report({
-                  message: 'reaches',
-                  severity: arrival.dbm > breaksDbm ? 'danger' : 'doubt',
-                  at: [rfPortRef(circuit, other.port)],
-                  values: {
-                    level: arrival.dbm,
-                    watts: wattsFromDbm(arrival.dbm),
-                    transmitter: unitName(station, from.unit),
-                    other: unitName(station, other.unit),
-                    port: rfPortName(station, circuit, other.port),
-                    moment: momentWords[name],
-                  },
-                  hookup: hookup.id,
-                  moment: name,
-                  weight: arrival.dbm,
-                  touches: touchesOnWay(circuit, field, other.port),
-                });
-              }
-            }
+    region({ number, sources }, { station, trial }, report) {
+      const { circuit } = trial;
+      if (sources.length < 2) return;
+      for (const { name, reach } of instantsOfRegion(trial, number)) {
+        for (const field of reach.rf.at(number).fields) {
+          const from = circuit.rf.sources[field.source];
+          for (const other of sources) {
+            const arrival = field.best.get(other.port);
+            if (!from || from.unit === other.unit || !arrival || arrival.dbm <= mixesDbm) continue;
+            report({
+              message: 'reaches',
+              severity: arrival.dbm > breaksDbm ? 'danger' : 'doubt',
+              at: [rfPortRef(circuit, other.port)],
+              values: {
+                level: arrival.dbm,
+                watts: wattsFromDbm(arrival.dbm),
+                transmitter: unitName(station, from.unit),
+                other: unitName(station, other.unit),
+                port: rfPortName(station, circuit, other.port),
+                moment: momentWords[name],
+              },
+              moment: name,
+              weight: arrival.dbm,
+              touches: touchesOnWay(circuit, field, other.port),
+            });
           }
         }
       }

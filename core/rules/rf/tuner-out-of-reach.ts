@@ -1,7 +1,6 @@
 import { isOpenEnd } from '../../rf/reflection.ts';
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 export const tunerOutOfReach = defineRule({
@@ -23,63 +22,56 @@ export const tunerOutOfReach = defineRule({
     weak: '{tuner} gets {watts W} from {transmitter}; it needs {need W} to tune by itself.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain, touches } of sendingChains(trial)) {
-          for (const { edge, from, to, match } of chain.steps) {
-            const { spec, origin } = edge;
-            const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
-            const most = spec?.type === 'matcher' ? spec.maxTuneWatts : undefined;
-            if (origin.type === 'element' && most !== undefined && watts > most)
-              report({
-                message: 'hot',
-                severity: 'doubt',
-                at: [rfPortRef(trial.circuit, from)],
-                values: {
-                  tuner: unitName(station, origin.unit),
-                  transmitter: unitName(station, source.unit),
-                  watts,
-                  most,
-                },
-                hookup: hookup.id,
-                weight: watts,
-                touches,
-              });
-            if (spec?.type === 'matcher' && origin.type === 'element' && watts < (spec.minWatts ?? 0))
-              report({
-                message: 'weak',
-                severity: 'doubt',
-                at: [rfPortRef(trial.circuit, from)],
-                values: {
-                  tuner: unitName(station, origin.unit),
-                  transmitter: unitName(station, source.unit),
-                  watts,
-                  need: spec.minWatts ?? 0,
-                },
-                hookup: hookup.id,
-                weight: -watts,
-                touches,
-              });
-            if (spec?.type !== 'matcher' || origin.type !== 'element' || match === null || match === 'matches')
-              continue;
-            // With nothing behind it the open way is the finding.
-            const seen = chain.ports.find((p) => p.port === to)?.ohms;
-            if (!seen || isOpenEnd(seen)) continue;
-            report({
-              message: match,
-              severity: match === 'outside' ? 'doubt' : 'note',
-              at: [{ unit: origin.unit, port: rfPortRef(trial.circuit, to).port }],
-              values: {
-                tuner: unitName(station, origin.unit),
-                ohms: `${Number(seen.re.toPrecision(2))} ${seen.im < 0 ? '−' : '+'} j${Math.abs(Number(seen.im.toPrecision(2)))} Ω`,
-                low: spec.minOhms,
-                high: spec.maxOhms,
-              },
-              hookup: hookup.id,
-              touches,
-            });
-          }
-        }
+    chain({ source, chain, touches }, { station, trial }, report) {
+      for (const { edge, from, to, match } of chain.steps) {
+        const { spec, origin } = edge;
+        if (spec?.type !== 'matcher' || origin.type !== 'element') continue;
+        const watts = chain.ports.find((p) => p.port === from)?.forwardWatts ?? 0;
+        const { maxTuneWatts: most, minWatts: need = 0 } = spec;
+        if (most !== undefined && watts > most)
+          report({
+            message: 'hot',
+            severity: 'doubt',
+            at: [rfPortRef(trial.circuit, from)],
+            values: {
+              tuner: unitName(station, origin.unit),
+              transmitter: unitName(station, source.unit),
+              watts,
+              most,
+            },
+            weight: watts,
+            touches,
+          });
+        if (watts < need)
+          report({
+            message: 'weak',
+            severity: 'doubt',
+            at: [rfPortRef(trial.circuit, from)],
+            values: {
+              tuner: unitName(station, origin.unit),
+              transmitter: unitName(station, source.unit),
+              watts,
+              need,
+            },
+            weight: -watts,
+            touches,
+          });
+        if (match === null || match === 'matches') continue;
+        // With nothing behind it the open way is the finding.
+        const seen = chain.ports.find((p) => p.port === to)?.ohms;
+        if (!seen || isOpenEnd(seen)) continue;
+        report({
+          message: match,
+          severity: match === 'outside' ? 'doubt' : 'note',
+          at: [{ unit: origin.unit, port: rfPortRef(trial.circuit, to).port }],
+          values: {
+            tuner: unitName(station, origin.unit),
+            ohms: `${Number(seen.re.toPrecision(2))} ${seen.im < 0 ? '−' : '+'} j${Math.abs(Number(seen.im.toPrecision(2)))} Ω`,
+            low: spec.minOhms,
+            high: spec.maxOhms,
+          },
+          touches,
+        });
       }
     },
   },

@@ -2,7 +2,6 @@ import { formatHertz } from '../../quantity/format.ts';
 import { kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
 import { rfPortRef } from '../../trial/names.ts';
-import { sendingChains } from '../../trial/sending-chains.ts';
 import { defineRule } from '../rule.ts';
 
 interface Band {
@@ -21,31 +20,25 @@ export const wrongBand = defineRule({
   follows: [],
   messages: { outside: '{unit} is made for {range}, and the plan is for {frequency}.' },
   looksAt: {
-    station({ station, hookups }, report) {
+    chain({ source, chain }, { station, trial }, report) {
       const hertz = station.plan.frequencyHz;
-      for (const { hookup, trial } of hookups) {
-        for (const { source, chain } of sendingChains(trial)) {
-          const say = (place: Place & { unit: string }, band: Band) => {
-            if (isInside(band, hertz)) return;
-            report({
-              message: 'outside',
-              severity: 'fault',
-              at: [place],
-              values: { unit: unitName(station, place.unit), range: rangeOf(band), frequency: formatHertz(hertz) },
-              hookup: hookup.id,
-            });
-          };
-          say({ unit: source.unit }, source.spec);
-          for (const { edge } of chain.steps)
-            if (edge.origin.type === 'element' && edge.spec?.type === 'rfPath')
-              say({ unit: edge.origin.unit }, edge.spec);
-          for (const { load } of chain.ends) say({ unit: load.unit }, load.spec);
-          for (const { port } of chain.ports) {
-            const ref = rfPortRef(trial.circuit, port);
-            const own = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
-            if (own) say({ unit: ref.unit }, own);
-          }
-        }
+      const say = (place: Place & { unit: string }, band: Band) => {
+        if (isInside(band, hertz)) return;
+        report({
+          message: 'outside',
+          severity: 'fault',
+          at: [place],
+          values: { unit: unitName(station, place.unit), range: rangeOf(band), frequency: formatHertz(hertz) },
+        });
+      };
+      say({ unit: source.unit }, source.spec);
+      for (const { edge } of chain.steps)
+        if (edge.origin.type === 'element' && edge.spec?.type === 'rfPath') say({ unit: edge.origin.unit }, edge.spec);
+      for (const { load } of chain.ends) say({ unit: load.unit }, load.spec);
+      for (const { port } of chain.ports) {
+        const ref = rfPortRef(trial.circuit, port);
+        const own = kindOf(station, unitOf(station, ref.unit)).ports.find((p) => p.id === ref.port);
+        if (own) say({ unit: ref.unit }, own);
       }
     },
   },
