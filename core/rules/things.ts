@@ -3,15 +3,13 @@ import type { KeyDown } from '../keydown/key-down.ts';
 import type { Cable, Hookup, Unit } from '../station/schema/schema.ts';
 import type { Port } from '../station/schema/unit-kind.ts';
 import type { EndAtPort } from '../trial/ends-at-ports.ts';
+import type { JointPart } from '../trial/own-parts.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
 import type { RfRegion } from '../trial/regions.ts';
 import type { SendingChain } from '../trial/sending-chains.ts';
 
 /** A conductor of a cable. */
 export type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
-
-/** Where a contact of a plug meets that of a jack. */
-export type JointPart = Resistor & { readonly origin: Extract<Origin, { type: 'mate' }> };
 
 /** What a rule can look at, one at a time, in one hook-up. */
 export interface Things {
