@@ -1,4 +1,4 @@
-import type { Circuit, CircuitPart, Origin, Resistor } from '../circuit/circuit.ts';
+import type { Circuit, CircuitPart, Origin, Resistor, RfSource } from '../circuit/circuit.ts';
 import { remember } from '../station/remember.ts';
 import type { Cable } from '../station/schema/schema.ts';
 import type { Numbered } from './parts.ts';
@@ -34,3 +34,7 @@ export const jointsAt = (circuit: Circuit, cables: readonly Cable[], unit: strin
       (own): own is Numbered<JointPart> => own.part.origin.type === 'mate' && own.part.origin.unit === unit,
     ),
   );
+
+/** What makes RF in a unit, sending or not. */
+export const sourcesOfUnit = ({ rf }: Circuit, unit: string): readonly RfSource[] =>
+  rf.sources.filter((source) => source.unit === unit);
