@@ -26,8 +26,9 @@ export const switchBypassed = defineRule({
   },
   looksAt: {
     element({ index, part }, { station, trial }, report) {
-      const element = inLine(station, part);
-      if (!element || part.kind !== 'resistor') return;
+      if (!isMetal(part)) return;
+      const element = inLine(station, part.origin);
+      if (!element) return;
       const { circuit } = trial;
       const { unit } = part.origin;
       for (const { name, reach } of instantsOfPart(trial, index)) {
@@ -56,11 +57,10 @@ export const switchBypassed = defineRule({
   },
 });
 
-/** The switch or meter that a part is, where both its sides are in power ports. */
-function inLine(station: Station, part: Things['element']['part']): InLine | null {
-  if (!isMetal(part)) return null;
-  const kind = kindOf(station, unitOf(station, part.origin.unit));
-  const element = kind.elements.find((e) => e.id === part.origin.element);
+/** An element that is a switch or a meter with both its sides in power ports. */
+function inLine(station: Station, { unit, element: id }: Things['element']['part']['origin']): InLine | null {
+  const kind = kindOf(station, unitOf(station, unit));
+  const element = kind.elements.find((e) => e.id === id);
   if (!element || !isInLine(element)) return null;
   const isPower = (ref: string) => kind.ports.find((p) => p.id === portOfRef(ref))?.class === 'dc';
   return isPower(element.from) && isPower(element.to) ? element : null;
