@@ -1,6 +1,7 @@
 import type { CircuitPart } from '../circuit/circuit.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Cable, Unit } from '../station/schema/schema.ts';
+import { inputsOfUnit, outputsOfUnit } from '../trial/audio-ends.ts';
 import { endsAtPorts } from '../trial/ends-at-ports.ts';
 import { type JointPart, partsOfCable, partsOfUnit } from '../trial/own-parts.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
@@ -50,6 +51,8 @@ function unitHome({ station, trial }: Around, unit: Unit): Home {
     element: own.filter(({ part }) => part.origin.type === 'element') as Things['element'][],
     actor: trial.circuit.actors.filter((actor) => actor.unit === unit.id),
     rfLoad: trial.circuit.rf.loads.filter((load) => load.unit === unit.id),
+    output: outputsOfUnit(trial.circuit, unit.id),
+    input: inputsOfUnit(trial.circuit, unit.id),
   });
 }
 

@@ -2,6 +2,7 @@ import type { CircuitActor, CircuitPart, LoadPart, Origin, Resistor, RfLoad, Sup
 import type { KeyDown } from '../keydown/key-down.ts';
 import type { Cable, Hookup, Unit } from '../station/schema/schema.ts';
 import type { Port } from '../station/schema/unit-kind.ts';
+import type { AudioInput, AudioOutput } from '../trial/audio-ends.ts';
 import type { EndAtPort } from '../trial/ends-at-ports.ts';
 import type { JointPart } from '../trial/own-parts.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
@@ -23,6 +24,9 @@ export interface Things {
   readonly element: Numbered<CircuitPart & { readonly origin: Extract<Origin, { type: 'element' }> }>;
   readonly actor: CircuitActor;
   readonly rfLoad: RfLoad;
+  /** Of audio. */
+  readonly output: AudioOutput;
+  readonly input: AudioInput;
   readonly cable: Cable;
   readonly end: EndAtPort;
   readonly wire: Numbered<WirePart>;
