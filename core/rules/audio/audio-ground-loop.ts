@@ -1,5 +1,5 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { levelsAt, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { instantsBetween, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
@@ -19,11 +19,10 @@ export const audioGroundLoop = defineRule({
     loop: 'The supply’s current leaves {volts V} between {source} and {sink} {moment}: {share %} of the {full V} that the input is made for.',
   },
   looksAt: {
-    input({ index, end: to }, { station, trial }, report) {
-      const full = to.spec.fullVolts;
-      if (full === undefined) return;
-      for (const from of new Set(levelsAt(trial, index).map((level) => level.from))) {
-        if (from.unit === to.unit) continue;
+    output({ index, end: from }, { station, trial }, report) {
+      for (const to of new Set(levelsFrom(trial, index).map((level) => level.to))) {
+        const full = to.spec.fullVolts;
+        if (full === undefined || from.unit === to.unit) continue;
         for (const { name, reach } of instantsBetween(trial, from.reference, to.reference)) {
           const hum = Math.abs(voltsBetween(reach.dc, from.reference, to.reference) ?? 0);
           if (hum <= heardShare * full) continue;

@@ -1,5 +1,5 @@
+import type { SignalEnd } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
-import { outputsJoinedTo } from '../../trial/audio-ends.ts';
 import { signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
 
@@ -20,29 +20,37 @@ export const twoOutputsJoined = defineRule({
     bridged: '{port} has its signal on both contacts, and one of them is joined to the metal of the box.',
   },
   looksAt: {
-    output({ end }, { station, trial }, report) {
+    hookup(_, { station, trial }, report) {
       const { circuit } = trial;
-      const { spec, node, reference, unit } = end;
-      if (spec.reference !== undefined && spec.leastOhms !== undefined) {
-        const metal = circuit.nodeOf.get(`${unit}.chassis`);
-        const groupOf = metalGroups(circuit);
-        if (metal !== undefined && [node, reference].some((n) => groupOf(n) === groupOf(metal)))
+      const groupOf = metalGroups(circuit);
+      const first = new Map<number, SignalEnd<'audioSource'>>();
+      const named = [...circuit.signals.sources].sort((a, b) => nameOf(a).localeCompare(nameOf(b)));
+      for (const source of named) {
+        const { spec, node, reference, unit } = source;
+        if (spec.reference !== undefined && spec.leastOhms !== undefined) {
+          const metal = circuit.nodeOf.get(`${unit}.chassis`);
+          if (metal !== undefined && [node, reference].some((n) => groupOf(n) === groupOf(metal)))
+            report({
+              message: 'bridged',
+              severity: 'danger',
+              at: [signalPort(source)],
+              values: { port: signalName(station, source) },
+            });
+        }
+        if (spec.ohms > strongOhms) continue;
+        const group = groupOf(node);
+        const other = first.get(group);
+        if (!other) first.set(group, source);
+        else
           report({
-            message: 'bridged',
-            severity: 'danger',
-            at: [signalPort(end)],
-            values: { port: signalName(station, end) },
+            message: 'joined',
+            severity: spec.leastOhms !== undefined || other.spec.leastOhms !== undefined ? 'danger' : 'doubt',
+            at: [signalPort(source), signalPort(other)],
+            values: { one: signalName(station, other), two: signalName(station, source) },
           });
       }
-      if (spec.ohms > strongOhms) return;
-      const [first] = outputsJoinedTo(circuit, node).filter((other) => other.spec.ohms <= strongOhms);
-      if (!first || first === end) return;
-      report({
-        message: 'joined',
-        severity: spec.leastOhms !== undefined || first.spec.leastOhms !== undefined ? 'danger' : 'doubt',
-        at: [signalPort(end), signalPort(first)],
-        values: { one: signalName(station, first), two: signalName(station, end) },
-      });
     },
   },
 });
+
+const nameOf = ({ unit, spec }: SignalEnd<'audioSource'>): string => `${unit} ${spec.contact}`;
