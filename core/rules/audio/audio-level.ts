@@ -1,7 +1,7 @@
 import type { SignalEnd } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { type AudioInput, inputsOfUnit } from '../../trial/audio-ends.ts';
-import { type LevelAt, levelsAt, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { type LevelAt, levelsAt, levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
 
 /** Less than a thirtieth of what an input is made for: 30 dB down it drowns in hiss. */
@@ -25,31 +25,35 @@ export const audioLevel = defineRule({
     faint: '{source} makes no more than {volts V} at {sink}, which is made for {full V}.',
   },
   looksAt: {
-    input({ index, end: to }, { station, trial }, report) {
-      const sink = signalName(station, to);
-      const levels = levelsFromOthers(trial, { index, end: to });
-      const limit = to.spec.overloadVolts ?? Number.POSITIVE_INFINITY;
-      for (const { name, from, volts } of levels) {
-        if (volts <= limit) continue;
+    output({ index, end: from }, { station, trial }, report) {
+      for (const { name, to, volts } of levelsFrom(trial, index)) {
+        const limit = to.spec.overloadVolts;
+        if (limit === undefined || volts <= limit || from.unit === to.unit) continue;
         report({
           message: 'over',
           severity: 'doubt',
           at: [signalPort(to), signalPort(from)],
-          values: { source: signalName(station, from), sink, volts, limit },
+          values: { source: signalName(station, from), sink: signalName(station, to), volts, limit },
           moment: name,
           weight: volts,
         });
       }
-      const best = bestOf(levels);
-      if (best === null) {
-        const other = inputsOfUnit(trial.circuit, to.unit).find(
-          (input) => isBeside(input.end, to) && bestOf(levelsFromOthers(trial, input)) !== null,
-        );
-        if (!other) return;
-        const values = { sink, contact: contactOf(to), other: contactOf(other.end) };
-        report({ message: 'deaf', severity: 'doubt', at: [signalPort(to)], values });
-        return;
+    },
+    port({ unit, port }, { station, trial }, report) {
+      const inputs = inputsOfUnit(trial.circuit, unit.id).filter(({ end }) => signalPort(end).port === port.id);
+      const heard = inputs.find((input) => bestOf(trial, input));
+      if (!heard) return;
+      for (const input of inputs) {
+        if (bestOf(trial, input)) continue;
+        const { end } = input;
+        const values = { sink: signalName(station, end), contact: contactOf(end), other: contactOf(heard.end) };
+        report({ message: 'deaf', severity: 'doubt', at: [signalPort(end)], values });
       }
+    },
+    input(input, { station, trial }, report) {
+      const { end: to } = input;
+      const best = bestOf(trial, input);
+      if (!best) return;
       const { from, volts } = best;
       const full = to.spec.fullVolts;
       // Of what only passes on, the unit that begins the line is told.
@@ -58,23 +62,17 @@ export const audioLevel = defineRule({
         message: 'faint',
         severity: 'doubt',
         at: [signalPort(to), signalPort(from)],
-        values: { source: signalName(station, from), sink, volts, full },
+        values: { source: signalName(station, from), sink: signalName(station, to), volts, full },
         weight: -volts,
       });
     },
   },
 });
 
-/** A unit's own sound in its own input is its maker's business. */
-const levelsFromOthers = (trial: Trial, { index, end }: AudioInput): LevelAt[] =>
-  levelsAt(trial, index).filter(({ from }) => from.unit !== end.unit);
-
-/** The strongest level, or null where there is none to speak of. */
-const bestOf = (levels: readonly LevelAt[]): LevelAt | null =>
-  levels.reduce<LevelAt | null>((best, level) => (level.volts > (best?.volts ?? leastVolts) ? level : best), null);
+/** The strongest level that another unit makes at an input, or null where there is none to speak of. */
+const bestOf = (trial: Trial, { index, end }: AudioInput): LevelAt | null =>
+  levelsAt(trial, index)
+    .filter(({ from }) => from.unit !== end.unit)
+    .reduce<LevelAt | null>((best, level) => (level.volts > (best?.volts ?? leastVolts) ? level : best), null);
 
 const contactOf = ({ spec }: SignalEnd<'audioLoad'>): string => spec.contact.split('.')[1] ?? '';
-
-/** Two inputs of one plug: left and right. */
-const isBeside = (one: SignalEnd<'audioLoad'>, two: SignalEnd<'audioLoad'>): boolean =>
-  signalPort(one).port === signalPort(two).port;
