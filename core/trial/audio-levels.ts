@@ -31,19 +31,27 @@ const levelsIn = remember((trial: Trial) => {
     for (const { source, load, volts } of levels) {
       const [output, input] = [sources[source], loads[load]];
       if (!output || !input) continue;
-      at.set(load, [...(at.get(load) ?? []), { name, from: output, volts }]);
-      from.set(source, [...(from.get(source) ?? []), { name, to: input, volts }]);
+      push(at, load, { name, from: output, volts });
+      push(from, source, { name, to: input, volts });
     }
   }
   return { at, from };
 });
 
+function push<T>(lists: Map<number, T[]>, key: number, item: T) {
+  const list = lists.get(key);
+  if (list) list.push(item);
+  else lists.set(key, [item]);
+}
+
+/** What an output makes at an input: rms volts at the most that it gives. */
 export interface LevelAt {
   readonly name: Instant['name'];
   readonly from: SignalEnd<'audioSource'>;
   readonly volts: number;
 }
 
+/** The same, seen from the output. */
 export interface LevelFrom {
   readonly name: Instant['name'];
   readonly to: SignalEnd<'audioLoad'>;

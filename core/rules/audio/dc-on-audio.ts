@@ -1,5 +1,6 @@
 import type { SignalEnd } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
+import type { AudioOutput } from '../../trial/audio-ends.ts';
 import { levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { instantsBetween } from '../../trial/instants.ts';
 import { type Around, defineRule, type Tell } from '../rule.ts';
@@ -21,26 +22,30 @@ export const dcOnAudio = defineRule({
     starved: '{port} gets {volts V} of bias; its capsule needs {need V}.',
   },
   looksAt: {
-    output({ index, end }, around, report) {
-      const { station, trial } = around;
-      const need = end.spec.minDcVolts ?? Number.NEGATIVE_INFINITY;
-      const volts = voltsBetween(trial.receive.dc, end.node, end.reference) ?? 0;
-      // A capsule that is plugged in nowhere is no mistake.
-      if (volts < need && levelsFrom(trial, index).some((level) => level.volts > 0))
-        report({
-          message: 'starved',
-          severity: 'doubt',
-          at: [signalPort(end)],
-          values: { port: signalName(station, end), volts, need },
-          moment: 'receive',
-        });
-      lookForDc(end, around, report);
+    output(output, around, report) {
+      lookForBias(output, around, report);
+      lookForDc(output.end, around, report);
     },
     input({ end }, around, report) {
       lookForDc(end, around, report);
     },
   },
 });
+
+/** Tells of a capsule that is plugged in somewhere and gets less bias than it needs. */
+function lookForBias({ index, end }: AudioOutput, { station, trial }: Around, report: Tell<'starved'>) {
+  const need = end.spec.minDcVolts;
+  if (need === undefined) return;
+  const volts = voltsBetween(trial.receive.dc, end.node, end.reference) ?? 0;
+  if (volts >= need || !levelsFrom(trial, index).some((level) => level.volts > 0)) return;
+  report({
+    message: 'starved',
+    severity: 'doubt',
+    at: [signalPort(end)],
+    values: { port: signalName(station, end), volts, need },
+    moment: 'receive',
+  });
+}
 
 type AudioEnd = SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>;
 

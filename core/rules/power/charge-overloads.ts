@@ -1,7 +1,7 @@
 import { unitName } from '../../station/parts.ts';
 import { busiest } from '../../trial/battery-life.ts';
 import { feedersOf } from '../../trial/feeders.ts';
-import { unitOfPart } from '../../trial/parts.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const chargeOverloads = defineRule({
@@ -17,31 +17,34 @@ export const chargeOverloads = defineRule({
     both: '{supply} is rated {rating rated}; with {battery} low it has to give {demand A}: {load A} and {charge A} into the battery.',
   },
   looksAt: {
-    supply({ index, part }, { station, trial }, report) {
-      const chargeAmps = part.battery?.chargeAmps;
-      if (chargeAmps === undefined) return;
-      const sending = busiest(trial);
-      for (const feeder of feedersOf(trial.circuit, sending.on, part.plus)) {
-        const { spec, battery } = feeder.part;
-        // Whatever the battery gives or takes now, the supply alone feeds the station when it is low.
-        const load = Math.max(0, sending.dc.ampsIn(feeder.index) + sending.dc.ampsIn(index));
-        if (battery || load + chargeAmps <= spec.amps) continue;
-        const unit = unitOfPart(feeder.part);
-        report({
-          message: 'both',
-          severity: 'doubt',
-          at: [{ unit }, { unit: unitOfPart(part) }],
-          values: {
-            supply: unitName(station, unit),
-            battery: unitName(station, unitOfPart(part)),
-            rating: spec.amps,
-            demand: load + chargeAmps,
-            load,
-            charge: chargeAmps,
-          },
-          weight: load + chargeAmps,
-          touches: [`supply:${unit}`],
-        });
+    hookup(_, { station, trial }, report) {
+      const { circuit } = trial;
+      for (const { index, part } of suppliesOf(circuit)) {
+        const chargeAmps = part.battery?.chargeAmps;
+        if (chargeAmps === undefined) continue;
+        const sending = busiest(trial);
+        for (const feeder of feedersOf(circuit, sending.on, part.plus)) {
+          const { spec, battery } = feeder.part;
+          // Whatever the battery gives or takes now, the supply alone feeds the station when it is low.
+          const load = Math.max(0, sending.dc.ampsIn(feeder.index) + sending.dc.ampsIn(index));
+          if (battery || load + chargeAmps <= spec.amps) continue;
+          const unit = unitOfPart(feeder.part);
+          report({
+            message: 'both',
+            severity: 'doubt',
+            at: [{ unit }, { unit: unitOfPart(part) }],
+            values: {
+              supply: unitName(station, unit),
+              battery: unitName(station, unitOfPart(part)),
+              rating: spec.amps,
+              demand: load + chargeAmps,
+              load,
+              charge: chargeAmps,
+            },
+            weight: load + chargeAmps,
+            touches: [`supply:${unit}`],
+          });
+        }
       }
     },
   },

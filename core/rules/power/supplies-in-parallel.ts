@@ -3,7 +3,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { suppliesAmong } from '../../trial/feeders.ts';
-import { type Numbered, unitOfPart } from '../../trial/parts.ts';
+import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** Two batteries are alike when their capacities differ by no more than this. */
@@ -48,13 +48,15 @@ function pairsOf(
   one: Numbered<SupplyPart>,
 ): [Numbered<SupplyPart>, Numbered<SupplyPart>][] {
   const isInForce = ({ index }: Numbered<SupplyPart>) => receive.dc.modeOf(index) !== undefined;
-  if (!isInForce(one)) return [];
+  const isLater = (other: Numbered<SupplyPart>) => other.index > one.index && isInForce(other);
+  // Following the metal costs, and most stations have one supply.
+  if (!isInForce(one) || !suppliesOf(circuit).some(isLater)) return [];
   const conductors = conductorsOf(circuit, receive.on);
-  const others = suppliesAmong(circuit, joinedTo(conductors, one.part.plus)).filter((o) => o.index > one.index);
+  const others = suppliesAmong(circuit, joinedTo(conductors, one.part.plus)).filter(isLater);
   if (others.length === 0) return [];
   const minus = joinedTo(conductors, one.part.minus);
   return others
-    .filter((other) => minus.has(other.part.minus) && isInForce(other))
+    .filter((other) => minus.has(other.part.minus))
     .map((other) => (pushes(one.part, other.part) ? [one, other] : [other, one]));
 }
 
