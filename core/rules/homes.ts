@@ -1,13 +1,15 @@
 import type { CircuitPart } from '../circuit/circuit.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Cable, Unit } from '../station/schema/schema.ts';
+import { inputsOfUnit, outputsOfUnit } from '../trial/audio-ends.ts';
 import { endsAtPorts } from '../trial/ends-at-ports.ts';
+import { type JointPart, partsOfCable, partsOfUnit } from '../trial/own-parts.ts';
 import { ownedBy } from '../trial/owned-by.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
 import { everyRegionOf, type RfRegion } from '../trial/regions.ts';
 import { chainsIn } from '../trial/sending-chains.ts';
 import type { Around } from './rule.ts';
-import type { JointPart, ThingName, Things, WirePart } from './things.ts';
+import type { ThingName, Things, WirePart } from './things.ts';
 
 /** Things that are looked at together: those of a unit, of a cable, of a region, a press, the hook-up itself. */
 export interface Home {
@@ -21,10 +23,9 @@ const homeOf = (name: string, things: Home['things']): Home => ({ name, things }
 /** Everything in a hook-up that a rule may look at, in the order of the drawing. */
 export function homesIn(around: Around): Home[] {
   const { station, hookup, trial } = around;
-  const parts = partsByOwner(trial.circuit.parts);
   return [
-    ...station.units.map((unit) => unitHome(around, unit, parts.get(`unit ${unit.id}`) ?? [])),
-    ...cablesIn(station, hookup).map((cable) => cableHome(around, cable, parts.get(`cable ${cable.id}`) ?? [])),
+    ...station.units.map((unit) => unitHome(around, unit)),
+    ...cablesIn(station, hookup).map((cable) => cableHome(around, cable)),
     ...everyRegionOf(trial).map((region) => regionHome(around, region)),
     ...trial.keyDowns.map((press, i) => homeOf(`press ${i}`, { press: [press] })),
     homeOf('hookup', { hookup: [hookup] }),
@@ -33,23 +34,12 @@ export function homesIn(around: Around): Home[] {
 
 type Own = readonly Numbered<CircuitPart>[];
 
-function partsByOwner(parts: readonly CircuitPart[]): ReadonlyMap<string, Own> {
-  const owned = new Map<string, Numbered<CircuitPart>[]>();
-  parts.forEach((part, index) => {
-    const { origin } = part;
-    const owner = 'cable' in origin ? `cable ${origin.cable}` : `unit ${origin.unit}`;
-    const own = owned.get(owner);
-    if (own) own.push({ index, part });
-    else owned.set(owner, [{ index, part }]);
-  });
-  return owned;
-}
-
 const isFuse = ({ part }: Numbered<CircuitPart>): boolean => part.kind === 'resistor' && part.fuse !== undefined;
 
 const fusesIn = (own: Own) => own.filter(isFuse) as Numbered<FusePart>[];
 
-function unitHome({ station, trial }: Around, unit: Unit, own: Own): Home {
+function unitHome({ station, trial }: Around, unit: Unit): Home {
+  const own = partsOfUnit(trial.circuit, unit.id);
   const { actors, rfLoads } = ownedBy(trial.circuit, unit.id);
   const kind = (name: CircuitPart['kind']) => own.filter(({ part }) => part.kind === name);
   return homeOf(`unit ${unit.id}`, {
@@ -61,10 +51,13 @@ function unitHome({ station, trial }: Around, unit: Unit, own: Own): Home {
     element: own.filter(({ part }) => part.origin.type === 'element') as Things['element'][],
     actor: actors,
     rfLoad: rfLoads,
+    output: outputsOfUnit(trial.circuit, unit.id),
+    input: inputsOfUnit(trial.circuit, unit.id),
   });
 }
 
-function cableHome({ station }: Around, cable: Cable, own: Own): Home {
+function cableHome({ station, trial }: Around, cable: Cable): Home {
+  const own = partsOfCable(trial.circuit, cable.id);
   const from = (type: 'wire' | 'mate') => own.filter(({ part }) => part.origin.type === type);
   return homeOf(`cable ${cable.id}`, {
     cable: [cable],

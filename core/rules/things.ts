@@ -2,16 +2,15 @@ import type { CircuitActor, CircuitPart, LoadPart, Origin, Resistor, RfLoad, Sup
 import type { KeyDown } from '../keydown/key-down.ts';
 import type { Cable, Hookup, Unit } from '../station/schema/schema.ts';
 import type { Port } from '../station/schema/unit-kind.ts';
+import type { AudioInput, AudioOutput } from '../trial/audio-ends.ts';
 import type { EndAtPort } from '../trial/ends-at-ports.ts';
+import type { JointPart } from '../trial/own-parts.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
 import type { RfRegion } from '../trial/regions.ts';
 import type { SendingChain } from '../trial/sending-chains.ts';
 
 /** A conductor of a cable. */
 export type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
-
-/** Where a contact of a plug meets that of a jack. */
-export type JointPart = Resistor & { readonly origin: Extract<Origin, { type: 'mate' }> };
 
 /** What a rule can look at, one at a time, in one hook-up. */
 export interface Things {
@@ -25,6 +24,9 @@ export interface Things {
   readonly element: Numbered<CircuitPart & { readonly origin: Extract<Origin, { type: 'element' }> }>;
   readonly actor: CircuitActor;
   readonly rfLoad: RfLoad;
+  /** Of audio. */
+  readonly output: AudioOutput;
+  readonly input: AudioInput;
   readonly cable: Cable;
   readonly end: EndAtPort;
   readonly wire: Numbered<WirePart>;

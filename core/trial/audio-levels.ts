@@ -1,3 +1,4 @@
+import type { SignalEnd } from '../circuit/circuit.ts';
 import { type AudioLevels, solveAudioInTurn } from '../dc/solve-audio.ts';
 import type { Trial } from '../keydown/key-down.ts';
 import { portName, portOfRef } from '../station/parts.ts';
@@ -20,6 +21,55 @@ export const audioOf = remember((trial: Trial): readonly AudioInstant[] => {
     return own && own.drives.length > 0 ? [{ ...instant, ...own }] : [];
   });
 });
+
+/** At each input and from each output (by number) what comes there and goes out, instant by instant. */
+const levelsIn = remember((trial: Trial) => {
+  const { sources, loads } = trial.circuit.signals;
+  const at = new Map<number, LevelAt[]>();
+  const from = new Map<number, LevelFrom[]>();
+  for (const { name, levels } of audioOf(trial)) {
+    for (const { source, load, volts } of levels) {
+      const [output, input] = [sources[source], loads[load]];
+      if (!output || !input) continue;
+      push(at, load, { name, from: output, volts });
+      push(from, source, { name, to: input, volts });
+    }
+  }
+  return { at, from };
+});
+
+function push<T>(lists: Map<number, T[]>, key: number, item: T) {
+  const list = lists.get(key);
+  if (list) list.push(item);
+  else lists.set(key, [item]);
+}
+
+/** What an output makes at an input: rms volts at the most that it gives. */
+export interface LevelAt {
+  readonly name: Instant['name'];
+  readonly from: SignalEnd<'audioSource'>;
+  readonly volts: number;
+}
+
+/** The same, seen from the output. */
+export interface LevelFrom {
+  readonly name: Instant['name'];
+  readonly to: SignalEnd<'audioLoad'>;
+  readonly volts: number;
+}
+
+/** The levels that outputs make at an input (by number). */
+export const levelsAt = (trial: Trial, input: number): readonly LevelAt[] => levelsIn(trial).at.get(input) ?? [];
+
+/** The levels that an output (by number) makes at inputs. */
+export const levelsFrom = (trial: Trial, output: number): readonly LevelFrom[] =>
+  levelsIn(trial).from.get(output) ?? [];
+
+/** The ohms of all that hangs on an output (by number), instant by instant. */
+export const ohmsOn = (trial: Trial, output: number): { readonly name: Instant['name']; readonly ohms: number }[] =>
+  audioOf(trial).flatMap(({ name, drives }) =>
+    drives.flatMap(({ source, ohms }) => (source === output ? [{ name, ohms }] : [])),
+  );
 
 interface Signal {
   readonly unit: string;

@@ -1,5 +1,5 @@
 import { voltsBetween } from '../../keydown/feel.ts';
-import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { instantsBetween, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
@@ -19,35 +19,28 @@ export const audioGroundLoop = defineRule({
     loop: 'The supply’s current leaves {volts V} between {source} and {sink} {moment}: {share %} of the {full V} that the input is made for.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { sources, loads } = trial.circuit.signals;
-        const pairs = new Set(audioOf(trial).flatMap(({ levels }) => levels.map((l) => `${l.source} ${l.load}`)));
-        for (const pair of pairs) {
-          const [source = -1, load = -1] = pair.split(' ').map(Number);
-          const [from, to] = [sources[source], loads[load]];
-          const full = to?.spec.fullVolts;
-          if (!from || !to || full === undefined || from.unit === to.unit) continue;
-          for (const { name, reach } of instantsBetween(trial, from.reference, to.reference)) {
-            const hum = Math.abs(voltsBetween(reach.dc, from.reference, to.reference) ?? 0);
-            if (hum <= heardShare * full) continue;
-            report({
-              message: 'loop',
-              severity: 'doubt',
-              at: [signalPort(to), signalPort(from)],
-              values: {
-                source: signalName(station, from),
-                sink: signalName(station, to),
-                volts: hum,
-                share: hum / full,
-                full,
-                moment: momentWords[name],
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: hum,
-            });
-          }
+    output({ index, end: from }, { station, trial }, report) {
+      for (const to of new Set(levelsFrom(trial, index).map((level) => level.to))) {
+        const full = to.spec.fullVolts;
+        if (full === undefined || from.unit === to.unit) continue;
+        for (const { name, reach } of instantsBetween(trial, from.reference, to.reference)) {
+          const hum = Math.abs(voltsBetween(reach.dc, from.reference, to.reference) ?? 0);
+          if (hum <= heardShare * full) continue;
+          report({
+            message: 'loop',
+            severity: 'doubt',
+            at: [signalPort(to), signalPort(from)],
+            values: {
+              source: signalName(station, from),
+              sink: signalName(station, to),
+              volts: hum,
+              share: hum / full,
+              full,
+              moment: momentWords[name],
+            },
+            moment: name,
+            weight: hum,
+          });
         }
       }
     },

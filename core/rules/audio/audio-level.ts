@@ -1,9 +1,14 @@
 import type { SignalEnd } from '../../circuit/circuit.ts';
-import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import type { Trial } from '../../keydown/key-down.ts';
+import { type AudioInput, inputsOfUnit } from '../../trial/audio-ends.ts';
+import { type LevelAt, levelsAt, levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
 
 /** Less than a thirtieth of what an input is made for: 30 dB down it drowns in hiss. */
 const faintShare = 1 / 30;
+
+/** Below this nothing comes. */
+const leastVolts = 1e-6;
 
 export const audioLevel = defineRule({
   id: 'audio/audio-level',
@@ -20,61 +25,54 @@ export const audioLevel = defineRule({
     faint: '{source} makes no more than {volts V} at {sink}, which is made for {full V}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { sources, loads } = trial.circuit.signals;
-        const best = new Map<number, { source: number; volts: number }>();
-        for (const { name, levels } of audioOf(trial)) {
-          for (const { source, load, volts } of levels) {
-            const [from, to] = [sources[source], loads[load]];
-            if (!from || !to || from.unit === to.unit) continue;
-            if (volts > (best.get(load)?.volts ?? 1e-6)) best.set(load, { source, volts });
-            const limit = to.spec.overloadVolts;
-            if (limit === undefined || volts <= limit) continue;
-            report({
-              message: 'over',
-              severity: 'doubt',
-              at: [signalPort(to), signalPort(from)],
-              values: { source: signalName(station, from), sink: signalName(station, to), volts, limit },
-              hookup: hookup.id,
-              moment: name,
-              weight: volts,
-            });
-          }
-        }
-        for (const [load, to] of loads.entries()) {
-          const sibling = loads.findIndex((l, i) => l.unit === to.unit && i !== load && best.has(i) && isBeside(l, to));
-          const other = loads[sibling];
-          if (best.has(load) || !other) continue;
-          report({
-            message: 'deaf',
-            severity: 'doubt',
-            at: [signalPort(to)],
-            values: { sink: signalName(station, to), contact: contactOf(to), other: contactOf(other) },
-            hookup: hookup.id,
-          });
-        }
-        for (const [load, { source, volts }] of best) {
-          const [from, to] = [sources[source], loads[load]];
-          const full = to?.spec.fullVolts;
-          // Of what only passes on, the unit that begins the line is told.
-          if (!from || !to || full === undefined || volts >= full * faintShare || from.spec.follows) continue;
-          report({
-            message: 'faint',
-            severity: 'doubt',
-            at: [signalPort(to), signalPort(from)],
-            values: { source: signalName(station, from), sink: signalName(station, to), volts, full },
-            hookup: hookup.id,
-            weight: -volts,
-          });
-        }
+    output({ index, end: from }, { station, trial }, report) {
+      for (const { name, to, volts } of levelsFrom(trial, index)) {
+        const limit = to.spec.overloadVolts;
+        if (limit === undefined || volts <= limit || from.unit === to.unit) continue;
+        report({
+          message: 'over',
+          severity: 'doubt',
+          at: [signalPort(to), signalPort(from)],
+          values: { source: signalName(station, from), sink: signalName(station, to), volts, limit },
+          moment: name,
+          weight: volts,
+        });
       }
+    },
+    port({ unit, port }, { station, trial }, report) {
+      const inputs = inputsOfUnit(trial.circuit, unit.id).filter(({ end }) => signalPort(end).port === port.id);
+      const heard = inputs.find((input) => bestOf(trial, input));
+      if (!heard) return;
+      for (const input of inputs) {
+        if (bestOf(trial, input)) continue;
+        const { end } = input;
+        const values = { sink: signalName(station, end), contact: contactOf(end), other: contactOf(heard.end) };
+        report({ message: 'deaf', severity: 'doubt', at: [signalPort(end)], values });
+      }
+    },
+    input(input, { station, trial }, report) {
+      const { end: to } = input;
+      const best = bestOf(trial, input);
+      if (!best) return;
+      const { from, volts } = best;
+      const full = to.spec.fullVolts;
+      // Of what only passes on, the unit that begins the line is told.
+      if (full === undefined || volts >= full * faintShare || from.spec.follows) return;
+      report({
+        message: 'faint',
+        severity: 'doubt',
+        at: [signalPort(to), signalPort(from)],
+        values: { source: signalName(station, from), sink: signalName(station, to), volts, full },
+        weight: -volts,
+      });
     },
   },
 });
 
-const contactOf = ({ spec }: SignalEnd<'audioLoad'>): string => spec.contact.split('.')[1] ?? '';
+/** The strongest level that another unit makes at an input, or null where there is none to speak of. */
+const bestOf = (trial: Trial, { index, end }: AudioInput): LevelAt | null =>
+  levelsAt(trial, index)
+    .filter(({ from }) => from.unit !== end.unit)
+    .reduce<LevelAt | null>((best, level) => (level.volts > (best?.volts ?? leastVolts) ? level : best), null);
 
-/** Two inputs of one plug: left and right. */
-const isBeside = (one: SignalEnd<'audioLoad'>, two: SignalEnd<'audioLoad'>): boolean =>
-  signalPort(one).port === signalPort(two).port;
+const contactOf = ({ spec }: SignalEnd<'audioLoad'>): string => spec.contact.split('.')[1] ?? '';

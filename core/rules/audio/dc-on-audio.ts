@@ -1,7 +1,9 @@
+import type { SignalEnd } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
-import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import type { AudioOutput } from '../../trial/audio-ends.ts';
+import { levelsFrom, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { instantsBetween } from '../../trial/instants.ts';
-import { defineRule } from '../rule.ts';
+import { type Around, defineRule, type Tell } from '../rule.ts';
 
 /** So many times what it stands is more than a nuisance. */
 const harmful = 5;
@@ -20,46 +22,47 @@ export const dcOnAudio = defineRule({
     starved: '{port} gets {volts V} of bias; its capsule needs {need V}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { sources, loads } = trial.circuit.signals;
-        for (const source of sources) {
-          const need = source.spec.minDcVolts;
-          if (need === undefined) continue;
-          const volts = voltsBetween(trial.receive.dc, source.node, source.reference) ?? 0;
-          if (volts >= need) continue;
-          // A capsule that is plugged in nowhere is no mistake.
-          const isUsed = audioOf(trial).some(({ levels }) =>
-            levels.some((l) => sources[l.source] === source && l.volts > 0),
-          );
-          if (!isUsed) continue;
-          report({
-            message: 'starved',
-            severity: 'doubt',
-            at: [signalPort(source)],
-            values: { port: signalName(station, source), volts, need },
-            hookup: hookup.id,
-            moment: 'receive',
-          });
-        }
-        for (const end of [...sources, ...loads]) {
-          const limit = end.spec.maxDcVolts;
-          if (limit === undefined) continue;
-          for (const { name, reach } of instantsBetween(trial, end.node, end.reference)) {
-            const volts = voltsBetween(reach.dc, end.node, end.reference) ?? 0;
-            if (Math.abs(volts) <= limit) continue;
-            report({
-              message: 'dc',
-              severity: Math.abs(volts) > harmful * limit ? 'danger' : 'doubt',
-              at: [signalPort(end)],
-              values: { port: signalName(station, end), volts, limit },
-              hookup: hookup.id,
-              moment: name,
-              weight: Math.abs(volts),
-            });
-          }
-        }
-      }
+    output(output, around, report) {
+      lookForBias(output, around, report);
+      lookForDc(output.end, around, report);
+    },
+    input({ end }, around, report) {
+      lookForDc(end, around, report);
     },
   },
 });
+
+/** Tells of a capsule that is plugged in somewhere and gets less bias than it needs. */
+function lookForBias({ index, end }: AudioOutput, { station, trial }: Around, report: Tell<'starved'>) {
+  const need = end.spec.minDcVolts;
+  if (need === undefined) return;
+  const volts = voltsBetween(trial.receive.dc, end.node, end.reference) ?? 0;
+  if (volts >= need || !levelsFrom(trial, index).some((level) => level.volts > 0)) return;
+  report({
+    message: 'starved',
+    severity: 'doubt',
+    at: [signalPort(end)],
+    values: { port: signalName(station, end), volts, need },
+    moment: 'receive',
+  });
+}
+
+type AudioEnd = SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>;
+
+/** Tells of more DC on an output or input than it stands. */
+function lookForDc(end: AudioEnd, { station, trial }: Around, report: Tell<'dc'>) {
+  const limit = end.spec.maxDcVolts;
+  if (limit === undefined) return;
+  for (const { name, reach } of instantsBetween(trial, end.node, end.reference)) {
+    const volts = voltsBetween(reach.dc, end.node, end.reference) ?? 0;
+    if (Math.abs(volts) <= limit) continue;
+    report({
+      message: 'dc',
+      severity: Math.abs(volts) > harmful * limit ? 'danger' : 'doubt',
+      at: [signalPort(end)],
+      values: { port: signalName(station, end), volts, limit },
+      moment: name,
+      weight: Math.abs(volts),
+    });
+  }
+}

@@ -1,4 +1,4 @@
-import { audioOf, signalName, signalPort } from '../../trial/audio-levels.ts';
+import { levelsAt, ohmsOn, signalName, signalPort } from '../../trial/audio-levels.ts';
 import { defineRule } from '../rule.ts';
 
 export const loadImpedance = defineRule({
@@ -16,42 +16,36 @@ export const loadImpedance = defineRule({
     watts: '{sink} gets up to {watts W} from {source}; it stands {limit W}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { sources, loads } = trial.circuit.signals;
-        for (const { name, drives, levels } of audioOf(trial)) {
-          for (const { source, ohms } of drives) {
-            const from = sources[source];
-            const least = from?.spec.leastOhms;
-            // Joints and leads add to a loudspeaker’s ohms, rounding takes from them.
-            if (!from || least === undefined || ohms >= 0.95 * least) continue;
-            report({
-              message: 'low',
-              severity: 'doubt',
-              at: [signalPort(from)],
-              values: { source: signalName(station, from), ohms, least },
-              hookup: hookup.id,
-              moment: name,
-              weight: -ohms,
-            });
-          }
-          for (const { source, load, volts } of levels) {
-            const [from, to] = [sources[source], loads[load]];
-            const limit = to?.spec.watts;
-            if (!from || !to || limit === undefined) continue;
-            const watts = volts ** 2 / to.spec.ohms;
-            if (watts <= 1.05 * limit) continue;
-            report({
-              message: 'watts',
-              severity: 'doubt',
-              at: [signalPort(to), signalPort(from)],
-              values: { sink: signalName(station, to), source: signalName(station, from), watts, limit },
-              hookup: hookup.id,
-              moment: name,
-              weight: watts,
-            });
-          }
-        }
+    output({ index, end: from }, { station, trial }, report) {
+      const least = from.spec.leastOhms;
+      if (least === undefined) return;
+      for (const { name, ohms } of ohmsOn(trial, index)) {
+        // Joints and leads add to a loudspeaker’s ohms, rounding takes from them.
+        if (ohms >= 0.95 * least) continue;
+        report({
+          message: 'low',
+          severity: 'doubt',
+          at: [signalPort(from)],
+          values: { source: signalName(station, from), ohms, least },
+          moment: name,
+          weight: -ohms,
+        });
+      }
+    },
+    input({ index, end: to }, { station, trial }, report) {
+      const limit = to.spec.watts;
+      if (limit === undefined) return;
+      for (const { name, from, volts } of levelsAt(trial, index)) {
+        const watts = volts ** 2 / to.spec.ohms;
+        if (watts <= 1.05 * limit) continue;
+        report({
+          message: 'watts',
+          severity: 'doubt',
+          at: [signalPort(to), signalPort(from)],
+          values: { sink: signalName(station, to), source: signalName(station, from), watts, limit },
+          moment: name,
+          weight: watts,
+        });
       }
     },
   },

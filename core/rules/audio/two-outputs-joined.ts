@@ -20,39 +20,34 @@ export const twoOutputsJoined = defineRule({
     bridged: '{port} has its signal on both contacts, and one of them is joined to the metal of the box.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        const groupOf = metalGroups(circuit);
-        const first = new Map<number, SignalEnd<'audioSource'>>();
-        const named = [...circuit.signals.sources].sort((a, b) => nameOf(a).localeCompare(nameOf(b)));
-        for (const source of named) {
-          const { spec, node, reference, unit } = source;
-          if (spec.reference !== undefined && spec.leastOhms !== undefined) {
-            const metal = circuit.nodeOf.get(`${unit}.chassis`);
-            const grounded = [node, reference].find((n) => metal !== undefined && groupOf(n) === groupOf(metal));
-            if (grounded !== undefined)
-              report({
-                message: 'bridged',
-                severity: 'danger',
-                at: [signalPort(source)],
-                values: { port: signalName(station, source) },
-                hookup: hookup.id,
-              });
-          }
-          if (spec.ohms > strongOhms) continue;
-          const group = groupOf(node);
-          const other = first.get(group);
-          if (!other) first.set(group, source);
-          else
+    hookup(_, { station, trial }, report) {
+      const { circuit } = trial;
+      const groupOf = metalGroups(circuit);
+      const first = new Map<number, SignalEnd<'audioSource'>>();
+      const named = [...circuit.signals.sources].sort((a, b) => nameOf(a).localeCompare(nameOf(b)));
+      for (const source of named) {
+        const { spec, node, reference, unit } = source;
+        if (spec.reference !== undefined && spec.leastOhms !== undefined) {
+          const metal = circuit.nodeOf.get(`${unit}.chassis`);
+          if (metal !== undefined && [node, reference].some((n) => groupOf(n) === groupOf(metal)))
             report({
-              message: 'joined',
-              severity: spec.leastOhms !== undefined || other.spec.leastOhms !== undefined ? 'danger' : 'doubt',
-              at: [signalPort(source), signalPort(other)],
-              values: { one: signalName(station, other), two: signalName(station, source) },
-              hookup: hookup.id,
+              message: 'bridged',
+              severity: 'danger',
+              at: [signalPort(source)],
+              values: { port: signalName(station, source) },
             });
         }
+        if (spec.ohms > strongOhms) continue;
+        const group = groupOf(node);
+        const other = first.get(group);
+        if (!other) first.set(group, source);
+        else
+          report({
+            message: 'joined',
+            severity: spec.leastOhms !== undefined || other.spec.leastOhms !== undefined ? 'danger' : 'doubt',
+            at: [signalPort(source), signalPort(other)],
+            values: { one: signalName(station, other), two: signalName(station, source) },
+          });
       }
     },
   },

@@ -1,9 +1,10 @@
-import type { DiodePart, LoadPart } from '../../circuit/circuit.ts';
+import type { LoadPart } from '../../circuit/circuit.ts';
 import { DcSolver } from '../../dc/solve-dc.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
-import { cablesAt, kindOf, portName, portOfRef, unitName, unitOf } from '../../station/parts.ts';
+import { cablesAt, kindOf, portName, portOf, portOfRef, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
+import { jointsAt, partsOfUnit } from '../../trial/own-parts.ts';
 import { loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
@@ -21,25 +22,22 @@ export const backFeed = defineRule({
   follows: ['drawing/fits-but-should-not'],
   messages: { fed: 'With its own power off, {unit} still gets {volts V} through {port}.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        let solver: DcSolver | null = null;
-        for (const { load, from } of suspects(station, hookup, trial)) {
-          solver ??= new DcSolver(trial.circuit);
-          const unit = unitOfPart(load);
-          const pulled = solver.solve(trial.receive.on, powerJoints(station, trial, unit));
-          const volts = voltsBetween(pulled, load.plus, load.minus) ?? 0;
-          if (volts <= offVolts) continue;
-          const ref = { unit, port: from };
-          report({
-            message: 'fed',
-            severity: 'doubt',
-            at: [ref],
-            values: { unit: unitName(station, unit), port: portName(station, ref), volts },
-            hookup: hookup.id,
-            moment: 'receive',
-          });
-        }
+    hookup(hookup, { station, trial }, report) {
+      let solver: DcSolver | null = null;
+      for (const { load, from } of suspects(station, hookup, trial)) {
+        solver ??= new DcSolver(trial.circuit);
+        const unit = unitOfPart(load);
+        const pulled = solver.solve(trial.receive.on, powerJoints(station, hookup, trial, unit));
+        const volts = voltsBetween(pulled, load.plus, load.minus) ?? 0;
+        if (volts <= offVolts) continue;
+        const ref = { unit, port: from };
+        report({
+          message: 'fed',
+          severity: 'doubt',
+          at: [ref],
+          values: { unit: unitName(station, unit), port: portName(station, ref), volts },
+          moment: 'receive',
+        });
       }
     },
   },
@@ -48,15 +46,15 @@ export const backFeed = defineRule({
 /** Loads of a unit with a power input of its own that hang on a plugged signal port, or to which a diode leads from one. */
 function suspects(station: Station, hookup: Hookup, trial: Trial): { load: LoadPart; from: string }[] {
   const { circuit } = trial;
-  const diodes = circuit.parts.filter((p): p is DiodePart => p.kind === 'diode');
   return loadsOf(circuit).flatMap(({ part: load }) => {
     const unit = unitOfPart(load);
     const { ports, elements } = kindOf(station, unitOf(station, unit));
     const classOfPort = (id: string) => ports.find((p) => p.id === id)?.class;
     if (!elements.some((e) => e.type === 'load' && classOfPort(portOfRef(e.plus)) === 'dc')) return [];
     const own = portOfRef(load.spec.plus);
-    const into = diodes.filter((d) => unitOfPart(d) === unit && d.cathode === load.plus);
-    const clamped = into.map((d) => portOfNode(circuit.nodes[d.anode] ?? '', unit));
+    const clamped = partsOfUnit(circuit, unit).flatMap(({ part }) =>
+      part.kind === 'diode' && part.cathode === load.plus ? [portOfNode(circuit.nodes[part.anode] ?? '', unit)] : [],
+    );
     return [own, ...clamped].flatMap((from) => {
       const isSignal = ports.some((p) => p.id === from && p.class !== 'dc' && p.class !== 'rf');
       return isSignal && cablesAt(station, hookup, unit, from).length > 0 ? [{ load, from }] : [];
@@ -67,11 +65,8 @@ function suspects(station: Station, hookup: Hookup, trial: Trial): { load: LoadP
 const portOfNode = (name: string, unit: string): string => portOfRef(name.slice(unit.length + 1));
 
 /** The joints of a unit's power plugs. */
-function powerJoints(station: Station, { circuit }: Trial, unit: string): Set<number> {
-  const { ports } = kindOf(station, unitOf(station, unit));
-  const joints = circuit.parts.flatMap(({ origin }, i) => {
-    const isPower = origin.type === 'mate' && origin.unit === unit;
-    return isPower && ports.find((p) => p.id === origin.port)?.class === 'dc' ? [i] : [];
-  });
-  return new Set(joints);
+function powerJoints(station: Station, hookup: Hookup, { circuit }: Trial, unit: string): Set<number> {
+  const joints = jointsAt(circuit, cablesAt(station, hookup, unit), unit);
+  const isPower = ({ part: { origin } }: (typeof joints)[number]) => portOf(station, origin).port.class === 'dc';
+  return new Set(joints.filter(isPower).map(({ index }) => index));
 }

@@ -21,30 +21,27 @@ export const batteryTooSmall = defineRule({
       '{battery} lasts {hours} hours until {unit} quits in sending with {left} Ah still in it; the plan asks for {plan} hours.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const supply of suppliesOf(trial.circuit)) {
-          const life = batteryLife(station, trial, supply);
-          if (!life || life.usableHours >= life.planHours || life.averageAmps <= 0) continue;
-          const unit = unitOfPart(supply.part);
-          const early = life.quits !== null && life.hours >= life.planHours;
-          report({
-            message: early ? 'quits' : 'hours',
-            severity: 'doubt',
-            at: [{ unit }],
-            values: {
-              battery: unitName(station, unit),
-              hours: formatDecimals(early ? life.usableHours : life.hours, 1),
-              amps: life.averageAmps,
-              plan: String(life.planHours),
-              unit: life.quits === null ? '' : unitName(station, life.quits),
-              left: formatDecimals(life.unusableAh, 1),
-            },
-            hookup: hookup.id,
-            weight: -life.usableHours,
-            touches: [`supply:${unit}`],
-          });
-        }
+    hookup(_, { station, trial }, report) {
+      for (const supply of suppliesOf(trial.circuit)) {
+        const life = batteryLife(station, trial, supply);
+        if (!life || life.usableHours >= life.planHours || life.averageAmps <= 0) continue;
+        const unit = unitOfPart(supply.part);
+        const early = life.quits !== null && life.hours >= life.planHours;
+        report({
+          message: early ? 'quits' : 'hours',
+          severity: 'doubt',
+          at: [{ unit }],
+          values: {
+            battery: unitName(station, unit),
+            hours: formatDecimals(early ? life.usableHours : life.hours, 1),
+            amps: life.averageAmps,
+            plan: String(life.planHours),
+            unit: life.quits === null ? '' : unitName(station, life.quits),
+            left: formatDecimals(life.unusableAh, 1),
+          },
+          weight: -life.usableHours,
+          touches: [`supply:${unit}`],
+        });
       }
     },
   },

@@ -17,36 +17,33 @@ export const chargeOverloads = defineRule({
     both: '{supply} is rated {rating rated}; with {battery} low it has to give {demand A}: {load A} and {charge A} into the battery.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
+    hookup(_, { station, trial }, report) {
+      const { circuit } = trial;
+      for (const { index, part } of suppliesOf(circuit)) {
+        const chargeAmps = part.battery?.chargeAmps;
+        if (chargeAmps === undefined) continue;
         const sending = busiest(trial);
-        for (const { index, part } of suppliesOf(circuit)) {
-          const chargeAmps = part.battery?.chargeAmps;
-          if (chargeAmps === undefined) continue;
-          for (const feeder of feedersOf(circuit, sending.on, part.plus)) {
-            const { spec, battery } = feeder.part;
-            // Whatever the battery gives or takes now, the supply alone feeds the station when it is low.
-            const load = Math.max(0, sending.dc.ampsIn(feeder.index) + sending.dc.ampsIn(index));
-            if (battery || load + chargeAmps <= spec.amps) continue;
-            const unit = unitOfPart(feeder.part);
-            report({
-              message: 'both',
-              severity: 'doubt',
-              at: [{ unit }, { unit: unitOfPart(part) }],
-              values: {
-                supply: unitName(station, unit),
-                battery: unitName(station, unitOfPart(part)),
-                rating: spec.amps,
-                demand: load + chargeAmps,
-                load,
-                charge: chargeAmps,
-              },
-              hookup: hookup.id,
-              weight: load + chargeAmps,
-              touches: [`supply:${unit}`],
-            });
-          }
+        for (const feeder of feedersOf(circuit, sending.on, part.plus)) {
+          const { spec, battery } = feeder.part;
+          // Whatever the battery gives or takes now, the supply alone feeds the station when it is low.
+          const load = Math.max(0, sending.dc.ampsIn(feeder.index) + sending.dc.ampsIn(index));
+          if (battery || load + chargeAmps <= spec.amps) continue;
+          const unit = unitOfPart(feeder.part);
+          report({
+            message: 'both',
+            severity: 'doubt',
+            at: [{ unit }, { unit: unitOfPart(part) }],
+            values: {
+              supply: unitName(station, unit),
+              battery: unitName(station, unitOfPart(part)),
+              rating: spec.amps,
+              demand: load + chargeAmps,
+              load,
+              charge: chargeAmps,
+            },
+            weight: load + chargeAmps,
+            touches: [`supply:${unit}`],
+          });
         }
       }
     },

@@ -1,12 +1,11 @@
-import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { findCable, portName, portOf } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import type { JointPart } from '../../trial/own-parts.ts';
 import { defineRule } from '../rule.ts';
 
-type Mate = Extract<Origin, { type: 'mate' }>;
+type Mate = JointPart['origin'];
 
 /** Up to this share over its rating a contact only gets warm. */
 const warmShare = 1.25;
@@ -30,43 +29,32 @@ export const connectorOverloaded = defineRule({
     over: '{amps A} goes through the {connector} of {cable} at {port} {moment}; it is made for {limit rated}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, origin } of matesOf(trial.circuit)) {
-          const weaker = weakerHalf(station, origin);
-          if (!weaker || isScreen(station, origin)) continue;
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const amps = Math.abs(reach.dc.ampsIn(index));
-            if (amps <= weaker.amps) continue;
-            const ref = { unit: origin.unit, port: origin.port };
-            report({
-              message: 'over',
-              severity: amps > warmShare * weaker.amps ? 'danger' : 'doubt',
-              at: [ref, { cable: origin.cable, end: origin.end }],
-              values: {
-                amps,
-                connector: weaker.name,
-                cable: findCable(station, origin.cable)?.number ?? origin.cable,
-                port: portName(station, ref),
-                limit: weaker.amps,
-                moment: momentWords[name],
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: amps,
-            });
-          }
-        }
+    joint({ index, part: { origin } }, { station, trial }, report) {
+      const weaker = weakerHalf(station, origin);
+      if (!weaker || isScreen(station, origin)) return;
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const amps = Math.abs(reach.dc.ampsIn(index));
+        if (amps <= weaker.amps) continue;
+        const ref = { unit: origin.unit, port: origin.port };
+        report({
+          message: 'over',
+          severity: amps > warmShare * weaker.amps ? 'danger' : 'doubt',
+          at: [ref, { cable: origin.cable, end: origin.end }],
+          values: {
+            amps,
+            connector: weaker.name,
+            cable: findCable(station, origin.cable)?.number ?? origin.cable,
+            port: portName(station, ref),
+            limit: weaker.amps,
+            moment: momentWords[name],
+          },
+          moment: name,
+          weight: amps,
+        });
       }
     },
   },
 });
-
-const matesOf = remember((circuit: Circuit) =>
-  circuit.parts.flatMap((part: Resistor | Circuit['parts'][number], index): { index: number; origin: Mate }[] =>
-    part.origin.type === 'mate' ? [{ index, origin: part.origin }] : [],
-  ),
-);
 
 /** The shell or sleeve of a signal plug: what returns through it is looked at as current in a screen. */
 function isScreen(station: Station, { unit, port, contact }: Mate): boolean {

@@ -1,6 +1,6 @@
 import { placeOfContact, portName } from '../../station/parts.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
-import { loadsOf, loadVolts, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { loadVolts, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const converterRange = defineRule({
@@ -17,40 +17,28 @@ export const converterRange = defineRule({
     output: '{port} of the converter has to give {amps A} {moment}; it is made for {limit A}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          if (!part.converter) continue;
-          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-          const { minV, maxV } = part.spec;
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const volts = loadVolts(reach, part);
-            // With nothing on it at all it is not powered, and more than it stands is too much: other rules say so.
-            if (volts < 1 || (volts >= minV && volts <= maxV)) continue;
-            const values = { port: portName(station, ref), volts, minV, maxV, moment: momentWords[name] };
-            const weight = Math.max(minV - volts, volts - maxV);
-            report({ message: 'input', severity: 'fault', at: [ref], values, hookup: hookup.id, moment: name, weight });
-          }
-        }
-        for (const { index, part } of suppliesOf(trial.circuit)) {
-          if (!part.converter) continue;
-          const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const amps = reach.dc.ampsIn(index);
-            const limit = part.spec.amps;
-            if (amps <= limit) continue;
-            const values = { port: portName(station, ref), amps, limit, moment: momentWords[name] };
-            report({
-              message: 'output',
-              severity: 'fault',
-              at: [ref],
-              values,
-              hookup: hookup.id,
-              moment: name,
-              weight: amps,
-            });
-          }
-        }
+    load({ index, part }, { station, trial }, report) {
+      if (!part.converter) return;
+      const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+      const { minV, maxV } = part.spec;
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const volts = loadVolts(reach, part);
+        // With nothing on it at all it is not powered, and more than it stands is too much: other rules say so.
+        if (volts < 1 || (volts >= minV && volts <= maxV)) continue;
+        const values = { port: portName(station, ref), volts, minV, maxV, moment: momentWords[name] };
+        const weight = Math.max(minV - volts, volts - maxV);
+        report({ message: 'input', severity: 'fault', at: [ref], values, moment: name, weight });
+      }
+    },
+    supply({ index, part }, { station, trial }, report) {
+      if (!part.converter) return;
+      const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const amps = reach.dc.ampsIn(index);
+        const limit = part.spec.amps;
+        if (amps <= limit) continue;
+        const values = { port: portName(station, ref), amps, limit, moment: momentWords[name] };
+        report({ message: 'output', severity: 'fault', at: [ref], values, moment: name, weight: amps });
       }
     },
   },

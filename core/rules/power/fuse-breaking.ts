@@ -1,8 +1,8 @@
-import type { Trial } from '../../keydown/key-down.ts';
+import type { Circuit } from '../../circuit/circuit.ts';
 import { unitName } from '../../station/parts.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { touchOf } from '../../trial/names.ts';
-import { fusesOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { shortAmps, shortsThroughFuses } from '../../trial/short-amps.ts';
 import { defineRule } from '../rule.ts';
 
@@ -24,32 +24,25 @@ export const fuseBreaking = defineRule({
     breaks: '{fuse} can break {breaks rated}, and in a short just behind it {supply} drives {amps A} through it.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        if (!isWorthTracing(trial)) continue;
-        const shorts = shortsThroughFuses(trial.circuit, trial.receive.on);
-        for (const { index, part } of fusesOf(trial.circuit)) {
-          const short = shorts.get(index);
-          const breaks = part.fuse.breakingAmps;
-          if (!short || short.backedUp || short.amps <= breaks) continue;
-          const unit = unitOfPart(short.from);
-          report({
-            message: 'breaks',
-            severity: short.amps > hopelessTimes * breaks ? 'danger' : 'doubt',
-            at: [fusePlace(station, part), { unit }],
-            values: { fuse: fuseName(station, part), breaks, supply: unitName(station, unit), amps: short.amps },
-            hookup: hookup.id,
-            weight: short.amps / breaks,
-            touches: [touchOf(part.origin)],
-          });
-        }
-      }
+    fuse({ index, part }, { station, trial }, report) {
+      const breaks = part.fuse.breakingAmps;
+      // Most stations end here.
+      if (allAmps(trial.circuit) <= breaks) return;
+      const short = shortsThroughFuses(trial.circuit, trial.receive.on).get(index);
+      if (!short || short.backedUp || short.amps <= breaks) return;
+      const unit = unitOfPart(short.from);
+      report({
+        message: 'breaks',
+        severity: short.amps > hopelessTimes * breaks ? 'danger' : 'doubt',
+        at: [fusePlace(station, part), { unit }],
+        values: { fuse: fuseName(station, part), breaks, supply: unitName(station, unit), amps: short.amps },
+        weight: short.amps / breaks,
+        touches: [touchOf(part.origin)],
+      });
     },
   },
 });
 
-/** Whether all supplies together can give more than the weakest fuse breaks; most stations end here. */
-function isWorthTracing({ circuit }: Trial): boolean {
-  const all = suppliesOf(circuit).reduce((sum, { part }) => sum + shortAmps(part, part.spec.sourceOhms), 0);
-  return fusesOf(circuit).some(({ part }) => part.fuse.breakingAmps < all);
-}
+/** What all supplies together give into a short at their own posts. */
+const allAmps = (circuit: Circuit): number =>
+  suppliesOf(circuit).reduce((sum, { part }) => sum + shortAmps(part, part.spec.sourceOhms), 0);

@@ -3,7 +3,8 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { placeOfContact, unitName } from '../../station/parts.ts';
 import { conductorsOf } from '../../trial/conductors.ts';
 import { leastWay } from '../../trial/least-way.ts';
-import { isFeed, loadsOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { sourcesOfUnit } from '../../trial/own-parts.ts';
+import { isFeed, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const fuseOneLead = defineRule({
@@ -19,25 +20,21 @@ export const fuseOneLead = defineRule({
   follows: [],
   messages: { one: '{unit} is fed straight from {battery} with a fuse in its plus lead and none in its minus.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const batteries = suppliesOf(trial.circuit).filter(({ part }) => part.sinks);
-        for (const { part } of batteries.length > 0 ? loadsOf(trial.circuit) : []) {
-          const unit = unitOfPart(part);
-          if (!isFeed(part) || !trial.circuit.rf.sources.some((s) => s.unit === unit)) continue;
-          for (const { part: battery } of batteries) {
-            const plus = fusesBetween(trial, battery.plus, part.plus);
-            const minus = fusesBetween(trial, part.minus, battery.minus);
-            if (plus === null || minus === null || plus === 0 || minus > 0) continue;
-            report({
-              message: 'one',
-              severity: 'note',
-              at: [placeOfContact(unit, part.spec.plus)],
-              values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
-              hookup: hookup.id,
-            });
-          }
-        }
+    load({ part }, { station, trial }, report) {
+      const unit = unitOfPart(part);
+      if (!isFeed(part) || sourcesOfUnit(trial.circuit, unit).length === 0) return;
+      for (const { part: battery } of suppliesOf(trial.circuit)) {
+        if (!battery.sinks) continue;
+        const plus = fusesBetween(trial, battery.plus, part.plus);
+        if (plus === null || plus === 0) continue;
+        const minus = fusesBetween(trial, part.minus, battery.minus);
+        if (minus === null || minus > 0) continue;
+        report({
+          message: 'one',
+          severity: 'note',
+          at: [placeOfContact(unit, part.spec.plus)],
+          values: { unit: unitName(station, unit), battery: unitName(station, unitOfPart(battery)) },
+        });
       }
     },
   },

@@ -4,7 +4,7 @@ import { suppliesAmong } from '../../trial/feeders.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
-import { type FusePart, fusesOf } from '../../trial/parts.ts';
+import type { FusePart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** A fuse of so many times what it carries, and more than so many amperes, guards the wire alone. */
@@ -24,25 +24,20 @@ export const fuseOverUnit = defineRule({
     over: '{fuse} is rated {rated rated}, and the most that it carries is {amps A}: it protects the wire, not the unit.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of fusesOf(trial.circuit)) {
-          const rated = part.fuse.ratedAmps;
-          if (rated <= leastAmps) continue;
-          const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
-          // A fuse with nothing behind it, or one that feeds a whole strip, is judged by what hangs on it.
-          if (amps < 1e-3 || rated <= timesOver * amps || isBetweenSources(trial, index, part)) continue;
-          report({
-            message: 'over',
-            severity: 'doubt',
-            at: [fusePlace(station, part)],
-            values: { fuse: fuseName(station, part), rated, amps },
-            hookup: hookup.id,
-            weight: -amps,
-            touches: [touchOf(part.origin)],
-          });
-        }
-      }
+    fuse({ index, part }, { station, trial }, report) {
+      const rated = part.fuse.ratedAmps;
+      if (rated <= leastAmps) return;
+      const amps = Math.max(...instantsOfPart(trial, index).map(({ reach }) => Math.abs(reach.dc.ampsIn(index))));
+      // A fuse with nothing behind it, or one that feeds a whole strip, is judged by what hangs on it.
+      if (amps < 1e-3 || rated <= timesOver * amps || isBetweenSources(trial, index, part)) return;
+      report({
+        message: 'over',
+        severity: 'doubt',
+        at: [fusePlace(station, part)],
+        values: { fuse: fuseName(station, part), rated, amps },
+        weight: -amps,
+        touches: [touchOf(part.origin)],
+      });
     },
   },
 });

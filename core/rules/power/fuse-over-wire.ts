@@ -7,7 +7,7 @@ import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { type LimitedWire, thinnestBehind } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
-import { type FusePart, fusesOf } from '../../trial/parts.ts';
+import type { FusePart } from '../../trial/parts.ts';
 import { fittingFuse, smallerFuse, thickerLead } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -25,30 +25,25 @@ export const fuseOverWire = defineRule({
     over: '{fuse} is rated {rated rated}, but {cable} behind it is {wire}, which stands {limit rated} ({source}).{upper}',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of fusesOf(trial.circuit)) {
-          const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
-          if (!wire || part.fuse.ratedAmps <= wire.limitAmps) continue;
-          report({
-            message: 'over',
-            severity: 'danger',
-            at: [fusePlace(station, part), { cable: wire.cable }],
-            values: {
-              fuse: fuseName(station, part),
-              rated: part.fuse.ratedAmps,
-              cable: wire.number,
-              wire: wire.wire,
-              limit: wire.limitAmps,
-              source: wire.limitSource,
-              upper: upperWords(wire.upper),
-            },
-            hookup: hookup.id,
-            touches: [touchOf(part.origin)],
-            ...fixed(fixOf(station, trial, index, part, wire)),
-          });
-        }
-      }
+    fuse({ index, part }, { station, trial }, report) {
+      const wire = thinnestBehind(station, trial.circuit, trial.receive.on, index);
+      if (!wire || part.fuse.ratedAmps <= wire.limitAmps) return;
+      report({
+        message: 'over',
+        severity: 'danger',
+        at: [fusePlace(station, part), { cable: wire.cable }],
+        values: {
+          fuse: fuseName(station, part),
+          rated: part.fuse.ratedAmps,
+          cable: wire.number,
+          wire: wire.wire,
+          limit: wire.limitAmps,
+          source: wire.limitSource,
+          upper: upperWords(wire.upper),
+        },
+        touches: [touchOf(part.origin)],
+        ...fixed(fixOf(station, trial, index, part, wire)),
+      });
     },
   },
 });

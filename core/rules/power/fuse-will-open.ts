@@ -1,12 +1,14 @@
 import { openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
+import type { Reach } from '../../keydown/key-down.ts';
 import { formatMs } from '../../quantity/format.ts';
 import { averageOver } from '../../trial/battery-life.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
-import { fusesOf, unitOfPart } from '../../trial/parts.ts';
+import { openedAt } from '../../trial/opened.ts';
+import { type FusePart, loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** Shares of the rating: below the first a fuse has room, above the second it is not sure to hold. */
@@ -28,52 +30,38 @@ export const fuseWillOpen = defineRule({
     near: '{fuse} ({rated rated}) carries {average A} on average {moment}, {share %} of its rating.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      const { duty } = station.plan;
-      for (const { hookup, trial } of hookups) {
-        const openedAt = new Map(trial.opened.map((o) => [o.part, o.amps]));
-        for (const { index, part } of fusesOf(trial.circuit)) {
-          const { ratedAmps: rated, family } = part.fuse;
-          const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
-            const amps = (name === 'receive' && openedAt.get(index)) || Math.abs(reach.dc.ampsIn(index));
-            // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
-            const average =
-              name !== 'receive' ? averageOver(amps, Math.abs(trial.receive.dc.ampsIn(index)), duty) : amps;
-            return {
-              name,
-              reach,
-              amps,
-              average,
-              peakShare: shareOfRating(amps, rated),
-              share: shareOfRating(average, rated),
-            };
-          });
-          const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
-          for (const { name, reach, amps, average, peakShare, share } of carried) {
-            if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
-            const conductors = conductorsOf(trial.circuit, reach.on, (p) => p.fuse !== undefined);
-            const behind = [...joinedTo(conductors, part.a), ...joinedTo(conductors, part.b)];
-            const time = timeWords(openingTime(amps, rated, family)?.toS);
-            report({
-              message: opens ? 'opens' : 'near',
-              severity: opens ? 'fault' : 'doubt',
-              at: [fusePlace(station, part)],
-              values: {
-                fuse: fuseName(station, part),
-                rated,
-                amps,
-                average,
-                share: opens ? peakShare : share,
-                moment: momentWords[name],
-                time,
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: opens ? peakShare : share,
-              touches: [touchOf(part.origin), ...unitsAtLoads(trial.circuit, behind)],
-            });
-          }
-        }
+    fuse({ index, part }, { station, trial }, report) {
+      const { ratedAmps: rated, family } = part.fuse;
+      const carried = instantsOfPart(trial, index).map(({ name, reach }) => {
+        const inReceive = name === 'receive';
+        const amps = (inReceive && openedAt(trial, index)) || Math.abs(reach.dc.ampsIn(index));
+        // A fuse warms up with the average over the dots and dashes; a peak opens it all the same.
+        const between = Math.abs(trial.receive.dc.ampsIn(index));
+        const average = inReceive ? amps : averageOver(amps, between, station.plan.duty);
+        const [peakShare, share] = [shareOfRating(amps, rated), shareOfRating(average, rated)];
+        return { name, reach, amps, average, peakShare, share };
+      });
+      const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
+      for (const { name, reach, amps, average, peakShare, share } of carried) {
+        if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
+        const told = opens ? peakShare : share;
+        report({
+          message: opens ? 'opens' : 'near',
+          severity: opens ? 'fault' : 'doubt',
+          at: [fusePlace(station, part)],
+          values: {
+            fuse: fuseName(station, part),
+            rated,
+            amps,
+            average,
+            share: told,
+            moment: momentWords[name],
+            time: timeWords(openingTime(amps, rated, family)?.toS),
+          },
+          moment: name,
+          weight: told,
+          touches: [touchOf(part.origin), ...unitsBehind(trial.circuit, reach, part)],
+        });
       }
     },
   },
@@ -86,10 +74,11 @@ function timeWords(seconds = Number.POSITIVE_INFINITY): string {
   return seconds < 120 ? `within ${Number(seconds.toPrecision(2))} s` : `within ${Math.round(seconds / 60)} minutes`;
 }
 
-/** Units one of whose loads hangs on these nodes. */
-function unitsAtLoads(circuit: Circuit, nodes: readonly number[]): string[] {
-  const set = new Set(nodes);
-  return circuit.parts.flatMap((p) =>
-    p.kind === 'load' && (set.has(p.plus) || set.has(p.minus)) ? [`unit:${unitOfPart(p)}`] : [],
+/** Units one of whose loads hangs on a fuse with no other fuse between. */
+function unitsBehind(circuit: Circuit, reach: Reach, { a, b }: FusePart): string[] {
+  const conductors = conductorsOf(circuit, reach.on, (p) => p.fuse !== undefined);
+  const nodes = new Set([...joinedTo(conductors, a), ...joinedTo(conductors, b)]);
+  return loadsOf(circuit).flatMap(({ part }) =>
+    nodes.has(part.plus) || nodes.has(part.minus) ? [`unit:${unitOfPart(part)}`] : [],
   );
 }

@@ -2,8 +2,9 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { unfusedFrom } from '../../trial/guarded-wire.ts';
-import { instantsOf } from '../../trial/instants.ts';
-import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { instantsOfPart } from '../../trial/instants.ts';
+import { partsOfCable } from '../../trial/own-parts.ts';
+import { unitOfPart } from '../../trial/parts.ts';
 import { fuseAt } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -31,27 +32,22 @@ export const noFuse = defineRule({
     far: '{cable} ({wire}) stands {limit rated} and runs without a fuse up to {far m} from {supply}, which can put {amps A} into it.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { part } of suppliesOf(trial.circuit)) {
-          const amps = part.spec.peakAmps;
-          const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
-          for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
-            if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
-            // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
-            const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
-            const unit = unitOfPart(part);
-            report({
-              message: fused ? 'far' : 'bare',
-              severity: isDoubt ? 'doubt' : 'danger',
-              at: [{ cable }, { unit }],
-              values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
-              hookup: hookup.id,
-              weight: amps,
-              ...fixed(fixOf(station, trial, cable, unit, limitAmps, amps)),
-            });
-          }
-        }
+    supply({ part }, { station, trial }, report) {
+      const amps = part.spec.peakAmps;
+      const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
+      for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
+        if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
+        // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
+        const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
+        const unit = unitOfPart(part);
+        report({
+          message: fused ? 'far' : 'bare',
+          severity: isDoubt ? 'doubt' : 'danger',
+          at: [{ cable }, { unit }],
+          values: { supply: unitName(station, unit), amps, cable: number, wire, limit: limitAmps, far: farM },
+          weight: amps,
+          ...fixed(fixOf(station, trial, cable, unit, limitAmps, amps)),
+        });
       }
     },
   },
@@ -60,8 +56,8 @@ export const noFuse = defineRule({
 /** A fuse at the supply's end of the lead, for the most that flows in it. */
 function fixOf(station: Station, trial: Trial, id: string, unit: string, limitAmps: number, sourceAmps: number) {
   const cable = findCable(station, id);
-  const live = trial.circuit.parts.findIndex((p) => p.origin.type === 'wire' && p.origin.cable === id);
-  if (!cable || live < 0) return undefined;
-  const most = Math.max(...instantsOf(trial).map(({ reach }) => Math.abs(reach.dc.ampsIn(live))));
+  const live = partsOfCable(trial.circuit, id).find(({ part }) => part.origin.type === 'wire')?.index;
+  if (!cable || live === undefined) return undefined;
+  const most = Math.max(...instantsOfPart(trial, live).map(({ reach }) => Math.abs(reach.dc.ampsIn(live))));
   return fuseAt(cable, unit, most, limitAmps, sourceAmps);
 }

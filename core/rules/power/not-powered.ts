@@ -1,6 +1,6 @@
 import { cablesAt, portOf, portOfRef, unitName } from '../../station/parts.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
-import { isFeed, loadsOf, loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
+import { isFeed, loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const notPowered = defineRule({
@@ -24,30 +24,24 @@ export const notPowered = defineRule({
   ],
   messages: { dead: '{unit} gets {volts V} and stays off; it needs {minV V}.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-          const cables = cablesAt(station, hookup, unit, port);
-          // With nothing plugged in the open port is the finding, and an optional feed may stay open.
-          if (cables.length === 0 || !isFeed(part) || portOf(station, { unit, port }).port.needed === 'optional')
-            continue;
-          const volts = Math.max(...instantsOfPart(trial, index).map(({ reach }) => loadVolts(reach, part)));
-          if (works(part, volts)) continue;
-          const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modeOf(s.index) !== 'regulating');
-          report({
-            message: 'dead',
-            severity: 'fault',
-            at: [{ unit, port }],
-            values: { unit: unitName(station, unit), volts: Math.max(0, volts), minV: part.spec.minV },
-            hookup: hookup.id,
-            touches: [
-              ...cables.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
-              ...stuck.map((s) => `supply:${unitOfPart(s.part)}`),
-            ],
-          });
-        }
-      }
+    load({ index, part }, { station, hookup, trial }, report) {
+      const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+      const cables = cablesAt(station, hookup, unit, port);
+      // With nothing plugged in the open port is the finding, and an optional feed may stay open.
+      if (cables.length === 0 || !isFeed(part) || portOf(station, { unit, port }).port.needed === 'optional') return;
+      const volts = Math.max(...instantsOfPart(trial, index).map(({ reach }) => loadVolts(reach, part)));
+      if (works(part, volts)) return;
+      const stuck = suppliesOf(trial.circuit).filter((s) => trial.receive.dc.modeOf(s.index) !== 'regulating');
+      report({
+        message: 'dead',
+        severity: 'fault',
+        at: [{ unit, port }],
+        values: { unit: unitName(station, unit), volts: Math.max(0, volts), minV: part.spec.minV },
+        touches: [
+          ...cables.flatMap((c) => [`cable:${c.id}`, `unit:${c.a.unit}`, `unit:${c.b.unit}`]),
+          ...stuck.map((s) => `supply:${unitOfPart(s.part)}`),
+        ],
+      });
     },
   },
 });

@@ -2,11 +2,11 @@ import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { kindOf, placeOfContact, portName } from '../../station/parts.ts';
-import type { Station } from '../../station/schema/schema.ts';
-import type { UnitKind } from '../../station/schema/unit-kind.ts';
+import type { Station, Unit } from '../../station/schema/schema.ts';
+import type { Port, UnitKind } from '../../station/schema/unit-kind.ts';
 import { feedersOf } from '../../trial/feeders.ts';
 import { instantsBetween, instantsOfPart } from '../../trial/instants.ts';
-import { loadsOf, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const overVoltage = defineRule({
@@ -25,49 +25,43 @@ export const overVoltage = defineRule({
     below: '{port} has {volts V} on its {contact}; it stands no less than {limit V}{assumed}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      const limits = limitsOf(station);
-      for (const { hookup, trial } of hookups) {
-        const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
-        const first = { name: 'receive', reach: trial.atFirst } as const;
-        const base = { severity: 'danger', hookup: hookup.id } as const;
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          for (const { name, reach } of [first, ...instantsOfPart(trial, index)]) {
-            const volts = highestVolts(trial, reach, part, possible);
-            const limit = part.spec.absMaxV;
-            if (volts <= limit) continue;
-            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-            const values = { port: portName(station, ref), volts, limit };
-            report({ ...base, message: 'load', at: [ref], values, weight: volts - limit, moment: name });
-          }
-        }
-        for (const { unit, port, contact, label, most, least } of limits) {
-          const node = trial.circuit.nodeOf.get(`${unit}.${port}.${contact}`);
-          const chassis = trial.circuit.nodeOf.get(`${unit}.chassis`);
-          if (node === undefined || chassis === undefined) continue;
-          for (const { name, reach } of [first, ...instantsBetween(trial, node, chassis)]) {
-            const volts = voltsBetween(reach.dc, node, chassis);
-            const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
-            if (volts === null || passed === null) continue;
-            const words = {
-              port: portName(station, { unit, port }),
-              contact: label,
-              assumed: passed.assumed ? ' (assumed)' : '',
-            };
-            report({
-              ...base,
-              message: passed === most ? 'contact' : 'below',
-              at: [{ unit, port, contact }],
-              values: { ...words, volts, limit: passed.volts },
-              weight: Math.abs(volts - passed.volts),
-              moment: name,
-            });
-          }
+    load({ index, part }, { station, trial }, report) {
+      const possible = Math.max(0, ...suppliesOf(trial.circuit).map((s) => toleranceOf(s.part)));
+      const limit = part.spec.absMaxV;
+      for (const { name, reach } of [atFirst(trial), ...instantsOfPart(trial, index)]) {
+        const volts = highestVolts(trial, reach, part, possible);
+        if (volts <= limit) continue;
+        const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+        const values = { port: portName(station, ref), volts, limit };
+        report({ message: 'load', severity: 'danger', at: [ref], values, weight: volts - limit, moment: name });
+      }
+    },
+    port({ unit, port }, { station, trial }, report) {
+      for (const { contact, label, most, least } of limitsOf(station, unit, port)) {
+        const node = trial.circuit.nodeOf.get(`${unit.id}.${port.id}.${contact}`);
+        const chassis = trial.circuit.nodeOf.get(`${unit.id}.chassis`);
+        if (node === undefined || chassis === undefined) continue;
+        for (const { name, reach } of [atFirst(trial), ...instantsBetween(trial, node, chassis)]) {
+          const volts = voltsBetween(reach.dc, node, chassis);
+          const passed = volts === null ? null : volts > most.volts ? most : volts < least.volts ? least : null;
+          if (volts === null || passed === null) continue;
+          const ref = { unit: unit.id, port: port.id };
+          const assumed = passed.assumed ? ' (assumed)' : '';
+          report({
+            message: passed === most ? 'contact' : 'below',
+            severity: 'danger',
+            at: [{ ...ref, contact }],
+            values: { port: portName(station, ref), contact: label, assumed, volts, limit: passed.volts },
+            weight: Math.abs(volts - passed.volts),
+            moment: name,
+          });
         }
       }
     },
   },
 });
+
+const atFirst = (trial: Trial) => ({ name: 'receive', reach: trial.atFirst }) as const;
 
 /** The voltage at a load with the supply that feeds it at the top of its tolerance. */
 function highestVolts(trial: Trial, reach: Reach, load: LoadPart, possible: number): number {
@@ -85,30 +79,23 @@ interface Limit {
 }
 
 interface ContactLimits {
-  readonly unit: string;
-  readonly port: string;
   readonly contact: string;
   readonly label: string;
   readonly most: Limit;
   readonly least: Limit;
 }
 
-/** What each signal contact stands: its own figures, or its pull-up and a volt. RF contacts have a rule of their own. */
-function limitsOf(station: Station): ContactLimits[] {
-  return station.units.flatMap((unit) => {
-    const kind = kindOf(station, unit);
-    return kind.ports.flatMap((port) => {
-      if (port.class === 'dc' || port.class === 'rf' || port.class === 'earth') return [];
-      return (station.connectors[port.connector]?.contacts ?? []).flatMap((contact) => {
-        const own = port.limits?.[contact.id];
-        const pull = pullUpOn(kind, `${port.id}.${contact.id}`);
-        const most = limit(own?.maxV, pull === null ? Number.POSITIVE_INFINITY : Math.max(0, pull) + 1);
-        const least = limit(own?.minV, pull === null ? Number.NEGATIVE_INFINITY : Math.min(0, pull) - 1);
-        const isLimited = Number.isFinite(most.volts) || Number.isFinite(least.volts);
-        const names = { unit: unit.id, port: port.id, contact: contact.id, label: contact.name };
-        return isLimited ? [{ ...names, most, least }] : [];
-      });
-    });
+/** What each signal contact of a port stands: its own figures, or its pull-up and a volt. RF contacts have a rule of their own. */
+function limitsOf(station: Station, unit: Unit, port: Port): ContactLimits[] {
+  if (port.class === 'dc' || port.class === 'rf' || port.class === 'earth') return [];
+  const kind = kindOf(station, unit);
+  return (station.connectors[port.connector]?.contacts ?? []).flatMap((contact) => {
+    const own = port.limits?.[contact.id];
+    const pull = pullUpOn(kind, `${port.id}.${contact.id}`);
+    const most = limit(own?.maxV, pull === null ? Number.POSITIVE_INFINITY : Math.max(0, pull) + 1);
+    const least = limit(own?.minV, pull === null ? Number.NEGATIVE_INFINITY : Math.min(0, pull) - 1);
+    const isLimited = Number.isFinite(most.volts) || Number.isFinite(least.volts);
+    return isLimited ? [{ contact: contact.id, label: contact.name, most, least }] : [];
   });
 }
 

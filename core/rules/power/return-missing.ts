@@ -1,11 +1,11 @@
-import type { Circuit, LoadPart, Origin, Resistor } from '../../circuit/circuit.ts';
+import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { cablesAt, portName, portOfRef } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { nameOfOrigin } from '../../trial/names.ts';
-import { isFeed, loadsOf, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
+import { type JointPart, jointsAt } from '../../trial/own-parts.ts';
+import { isFeed, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** Less than this share of a load's current in its own minus lead means that the lead is not there. */
@@ -25,67 +25,45 @@ export const returnMissing = defineRule({
     dead: '{port} has plus but no way back for the current, so it stays off.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const joints = jointsByUnit(trial.circuit);
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
-          const cable = cablesAt(station, hookup, unit, port)[0];
-          if (!cable || part.plus === part.minus || !isFeed(part)) continue;
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const own = jointAmps(joints.get(unit) ?? [], reach, port);
-            const plus = own.get(part.plus) ?? 0;
-            const amps = reach.dc.ampsIn(index);
-            const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
-            const base = { at: [{ unit, port }, { cable: cable.id }] as const, hookup: hookup.id, moment: name };
-            if (!works(part, loadVolts(reach, part))) {
-              if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
-                report({ ...base, message: 'dead', severity: 'fault', values });
-              continue;
-            }
-            if (amps < 1e-3 || Math.abs(plus) < amps / 2 || Math.abs(own.get(part.minus) ?? 0) > amps * missingShare)
-              continue;
-            const other = mostThroughChassis(joints.get(unit) ?? [], reach, port);
-            if (!other) continue;
-            const way = nameOfOrigin(station, other.part.origin);
-            report({
-              ...base,
-              message: 'elsewhere',
-              severity: 'danger',
-              values: { ...values, way, carried: other.amps },
-              weight: amps,
-              touches: [`cable:${other.part.origin.cable}`],
-            });
-          }
+    load({ index, part }, { station, hookup, trial }, report) {
+      const [unit, port] = [unitOfPart(part), portOfRef(part.spec.plus)];
+      const cable = cablesAt(station, hookup, unit, port)[0];
+      if (!cable || part.plus === part.minus || !isFeed(part)) return;
+      const joints = jointsAt(trial.circuit, cablesAt(station, hookup, unit), unit);
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const amps = reach.dc.ampsIn(index);
+        const values = { port: portName(station, { unit, port }), amps, moment: momentWords[name] };
+        const base = { at: [{ unit, port }, { cable: cable.id }] as const, moment: name };
+        if (!works(part, loadVolts(reach, part))) {
+          if (name === 'receive' && isFedOneSided(trial.circuit, reach, part))
+            report({ ...base, message: 'dead', severity: 'fault', values });
+          continue;
         }
+        if (amps < 1e-3) continue;
+        const own = joints.filter((joint) => joint.part.origin.port === port);
+        const [plus, minus] = [ampsAt(own, reach, part.plus), ampsAt(own, reach, part.minus)];
+        if (plus < amps / 2 || minus > amps * missingShare) continue;
+        const other = mostThroughChassis(joints, reach, port);
+        if (!other) continue;
+        const { origin } = other.part;
+        report({
+          ...base,
+          message: 'elsewhere',
+          severity: 'danger',
+          values: { ...values, way: nameOfOrigin(station, origin), carried: other.amps },
+          weight: amps,
+          touches: [`cable:${origin.cable}`],
+        });
       }
     },
   },
 });
 
-/** Where a plug meets a port. */
-type Joint = Numbered<Resistor & { readonly origin: Extract<Origin, { type: 'mate' }> }>;
+type Joints = readonly Numbered<JointPart>[];
 
-const jointsByUnit = remember((circuit: Circuit): ReadonlyMap<string, readonly Joint[]> => {
-  const joints = new Map<string, Joint[]>();
-  circuit.parts.forEach((part, index) => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'mate') return;
-    const { origin } = part;
-    const list = joints.get(origin.unit) ?? [];
-    list.push({ index, part: { ...part, origin } });
-    joints.set(origin.unit, list);
-  });
-  return joints;
-});
-
-/** Amperes through each joint of a port's plug, by the jack's node. */
-function jointAmps(joints: readonly Joint[], reach: Reach, port: string): Map<number, number> {
-  const amps = new Map<number, number>();
-  for (const { index, part } of joints) {
-    if (part.origin.port === port) amps.set(part.b, (amps.get(part.b) ?? 0) + reach.dc.ampsIn(index));
-  }
-  return amps;
-}
+/** Amperes through the joints of a plug at one of the jack's nodes. */
+const ampsAt = (joints: Joints, reach: Reach, node: number): number =>
+  Math.abs(joints.reduce((sum, { index, part }) => (part.b === node ? sum + reach.dc.ampsIn(index) : sum), 0));
 
 /** Metal leads from a supply's plus to the load's plus, and from its minus nowhere back to that supply. */
 function isFedOneSided(circuit: Circuit, reach: Reach, load: LoadPart): boolean {
@@ -96,11 +74,7 @@ function isFedOneSided(circuit: Circuit, reach: Reach, load: LoadPart): boolean 
 }
 
 /** The joint at another port of the unit through which most current leaves. */
-function mostThroughChassis(
-  joints: readonly Joint[],
-  reach: Reach,
-  port: string,
-): { part: Joint['part']; amps: number } | null {
+function mostThroughChassis(joints: Joints, reach: Reach, port: string): { part: JointPart; amps: number } | null {
   const others = joints
     .filter(({ part }) => part.origin.port !== port)
     .map(({ index, part }) => ({ part, amps: Math.abs(reach.dc.ampsIn(index)) }));

@@ -1,14 +1,10 @@
-import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { classOf, findCable } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
 /** More direct current than this has no business in a screen; a coax braid bears more than a thin screen. */
 const usualAmps = 1;
 const braidAmps = 3;
-
-type Screen = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
 
 export const returnThroughShield = defineRule({
   id: 'power/return-through-shield',
@@ -23,36 +19,23 @@ export const returnThroughShield = defineRule({
   follows: ['power/return-missing', 'power/short-circuit', 'power/reversed-polarity', 'power/fuse-will-open'],
   messages: { shared: 'The screen of {cable} carries {amps A} of supply current {moment}; {limit A} is a lot for it.' },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of screensOf(trial.circuit)) {
-          const cable = findCable(station, part.origin.cable);
-          if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) continue;
-          const usual = classOf(station, cable) === 'rf' ? braidAmps : usualAmps;
-          const limit = station.settings.maxScreenAmps ?? usual;
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const amps = Math.abs(reach.dc.ampsIn(index));
-            if (amps <= limit) continue;
-            report({
-              message: 'shared',
-              severity: 'doubt',
-              at: [{ cable: cable.id }],
-              values: { cable: cable.number, amps, moment: momentWords[name], limit },
-              hookup: hookup.id,
-              moment: name,
-              weight: amps,
-            });
-          }
-        }
+    wire({ index, part: { origin } }, { station, trial }, report) {
+      const cable = origin.role === 'return' ? findCable(station, origin.cable) : undefined;
+      if (!cable || ['dc', 'earth'].includes(classOf(station, cable))) return;
+      const usual = classOf(station, cable) === 'rf' ? braidAmps : usualAmps;
+      const limit = station.settings.maxScreenAmps ?? usual;
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const amps = Math.abs(reach.dc.ampsIn(index));
+        if (amps <= limit) continue;
+        report({
+          message: 'shared',
+          severity: 'doubt',
+          at: [{ cable: cable.id }],
+          values: { cable: cable.number, amps, moment: momentWords[name], limit },
+          moment: name,
+          weight: amps,
+        });
       }
     },
   },
 });
-
-const screensOf = remember((circuit: Circuit) =>
-  circuit.parts.flatMap((part, index): { index: number; part: Screen }[] =>
-    part.kind === 'resistor' && part.origin.type === 'wire' && part.origin.role === 'return'
-      ? [{ index, part: { ...part, origin: part.origin } }]
-      : [],
-  ),
-);

@@ -1,6 +1,6 @@
 import { cablesAt, findCable, portName, portOfRef } from '../../station/parts.ts';
 import { feedersOf } from '../../trial/feeders.ts';
-import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
+import { loadVolts, unitOfPart } from '../../trial/parts.ts';
 import { swapCores } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
@@ -20,35 +20,24 @@ export const reversedPolarity = defineRule({
       '{cable} is the wrong way round for {port}: pulled out, its plug reads {volts V}; the unit is protected but stays dead.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          const solved = loadVolts(trial.atFirst, part);
-          const plug = trial.plugVolts.get(index);
-          const volts = plug?.volts ?? solved;
-          if (volts > -0.5) continue;
-          const unit = unitOfPart(part);
-          const port = portOfRef(part.spec.plus);
-          const cable = plug ? findCable(station, plug.cable) : cablesAt(station, hookup, unit, port)[0];
-          if (!cable) continue;
-          report({
-            message: part.spec.reverseProtected ? 'protected' : 'reversed',
-            severity: part.spec.reverseProtected ? 'fault' : 'danger',
-            at: [{ unit, port }, { cable: cable.id }],
-            values: {
-              cable: cable.number,
-              port: portName(station, { unit, port }),
-              volts,
-              minV: part.spec.minV,
-              maxV: part.spec.maxV,
-            },
-            hookup: hookup.id,
-            moment: 'receive',
-            touches: feedersOf(trial.circuit, trial.receive.on, part.minus).map((s) => `supply:${unitOfPart(s.part)}`),
-            ...fixed(swapCores(station, cable)),
-          });
-        }
-      }
+    load({ index, part }, { station, hookup, trial }, report) {
+      const plug = trial.plugVolts.get(index);
+      const volts = plug?.volts ?? loadVolts(trial.atFirst, part);
+      if (volts > -0.5) return;
+      const unit = unitOfPart(part);
+      const port = portOfRef(part.spec.plus);
+      const cable = plug ? findCable(station, plug.cable) : cablesAt(station, hookup, unit, port)[0];
+      if (!cable) return;
+      const { reverseProtected, minV, maxV } = part.spec;
+      report({
+        message: reverseProtected ? 'protected' : 'reversed',
+        severity: reverseProtected ? 'fault' : 'danger',
+        at: [{ unit, port }, { cable: cable.id }],
+        values: { cable: cable.number, port: portName(station, { unit, port }), volts, minV, maxV },
+        moment: 'receive',
+        touches: feedersOf(trial.circuit, trial.receive.on, part.minus).map((s) => `supply:${unitOfPart(s.part)}`),
+        ...fixed(swapCores(station, cable)),
+      });
     },
   },
 });

@@ -3,7 +3,8 @@ import { conductorsOf } from '../../trial/conductors.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { leastWay } from '../../trial/least-way.ts';
 import { nameOfOrigin, touchOf } from '../../trial/names.ts';
-import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { openedAt } from '../../trial/opened.ts';
+import { unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** A way from plus to minus through metal of less than this is a short: the thinnest load of a station is far above. */
@@ -23,39 +24,31 @@ export const shortCircuit = defineRule({
     off: '{supply} is shorted: plus reaches minus through {way}, {ohms Ω} in all, and it switches off.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of suppliesOf(trial.circuit)) {
-          const first = { name: 'receive', reach: trial.atFirst } as const;
-          for (const { name, reach } of [first, ...instantsOfPart(trial, index).slice(1)]) {
-            // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
-            const amps = reach.dc.ampsIn(index);
-            const pressed = reach.dc.modeOf(index) !== 'regulating' || amps > part.spec.amps || part.spec.amps === 0;
-            if (!pressed) continue;
-            const opened = name === 'receive' ? new Set<number>() : new Set(trial.opened.map((o) => o.part));
-            const way = leastWay(
-              trial.circuit,
-              conductorsOf(trial.circuit, reach.on, (_, i) => opened.has(i)),
-              part.plus,
-              part.minus,
-            );
-            if (!way || way.ohms > shortOhms) continue;
-            const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
-            const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];
-            const unit = unitOfPart(part);
-            const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
-            report({
-              message: reach.dc.modeOf(index) === 'off' ? 'off' : 'shorted',
-              severity: 'danger',
-              at: [{ unit }],
-              values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
-              hookup: hookup.id,
-              moment: name,
-              weight: amps,
-              touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
-            });
-          }
-        }
+    supply({ index, part }, { station, trial }, report) {
+      const first = { name: 'receive', reach: trial.atFirst } as const;
+      for (const { name, reach } of [first, ...instantsOfPart(trial, index).slice(1)]) {
+        // Only a supply that is pressed hard can be shorted; looking for a way in every moment of every station costs.
+        const amps = reach.dc.ampsIn(index);
+        const mode = reach.dc.modeOf(index);
+        if (mode === 'regulating' && amps <= part.spec.amps && part.spec.amps !== 0) continue;
+        // At first every fuse is whole.
+        const isOpen = (i: number) => name !== 'receive' && openedAt(trial, i) !== undefined;
+        const conductors = conductorsOf(trial.circuit, reach.on, (_, i) => isOpen(i));
+        const way = leastWay(trial.circuit, conductors, part.plus, part.minus);
+        if (!way || way.ohms > shortOhms) continue;
+        const origins = way.parts.map((i) => trial.circuit.parts[i]?.origin).filter((o) => o !== undefined);
+        const names = [...new Set(origins.map((o) => nameOfOrigin(station, o)))];
+        const unit = unitOfPart(part);
+        const units = origins.flatMap((o) => ('unit' in o && o.type !== 'element' ? [`unit:${o.unit}`] : []));
+        report({
+          message: mode === 'off' ? 'off' : 'shorted',
+          severity: 'danger',
+          at: [{ unit }],
+          values: { supply: unitName(station, unit), way: names.join(', '), ohms: way.ohms, amps },
+          moment: name,
+          weight: amps,
+          touches: [...origins.map(touchOf), ...units, `supply:${unit}`],
+        });
       }
     },
   },

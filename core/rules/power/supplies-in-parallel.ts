@@ -1,5 +1,4 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
-import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
@@ -27,39 +26,38 @@ export const suppliesInParallel = defineRule({
     overcharged: '{one} holds {volts V} on {other}, which takes no more than {limit V} while it is charged.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const [one, other] of pairsOf(trial)) {
-          const judged = judge(one.part, other.part);
-          if (!judged) continue;
-          const [a, b] = [unitOfPart(one.part), unitOfPart(other.part)];
-          report({
-            message: judged.message,
-            severity: judged.severity,
-            at: [{ unit: a }, { unit: b }],
-            values: { one: unitName(station, a), other: unitName(station, b), ...judged.values },
-            hookup: hookup.id,
-          });
-        }
+    supply(one, { station, trial }, report) {
+      for (const [from, into] of pairsOf(trial, one)) {
+        const judged = judge(from.part, into.part);
+        if (!judged) continue;
+        const [a, b] = [unitOfPart(from.part), unitOfPart(into.part)];
+        report({
+          message: judged.message,
+          severity: judged.severity,
+          at: [{ unit: a }, { unit: b }],
+          values: { one: unitName(station, a), other: unitName(station, b), ...judged.values },
+        });
       }
     },
   },
 });
 
-/** Supplies in force at rest that metal joins at both ends: the one that pushes current into the other first. */
-function pairsOf(trial: Trial): [Numbered<SupplyPart>, Numbered<SupplyPart>][] {
-  const { circuit, receive } = trial;
+/** A supply with each later one that metal joins to it at both ends at rest: the one that pushes current into the other first. */
+function pairsOf(
+  { circuit, receive }: Trial,
+  one: Numbered<SupplyPart>,
+): [Numbered<SupplyPart>, Numbered<SupplyPart>][] {
+  const isInForce = ({ index }: Numbered<SupplyPart>) => receive.dc.modeOf(index) !== undefined;
+  const isLater = (other: Numbered<SupplyPart>) => other.index > one.index && isInForce(other);
+  // Following the metal costs, and most stations have one supply.
+  if (!isInForce(one) || !suppliesOf(circuit).some(isLater)) return [];
   const conductors = conductorsOf(circuit, receive.on);
-  const here = suppliesOf(circuit).filter(({ part }) => isOpenGate(part.gate, receive.on));
-  return here.flatMap((one) => {
-    const others = suppliesAmong(circuit, joinedTo(conductors, one.part.plus)).filter((o) => o.index > one.index);
-    if (others.length === 0) return [];
-    const minus = joinedTo(conductors, one.part.minus);
-    return others.flatMap((other): [Numbered<SupplyPart>, Numbered<SupplyPart>][] => {
-      if (!minus.has(other.part.minus) || !isOpenGate(other.part.gate, receive.on)) return [];
-      return [pushes(one.part, other.part) ? [one, other] : [other, one]];
-    });
-  });
+  const others = suppliesAmong(circuit, joinedTo(conductors, one.part.plus)).filter(isLater);
+  if (others.length === 0) return [];
+  const minus = joinedTo(conductors, one.part.minus);
+  return others
+    .filter((other) => minus.has(other.part.minus))
+    .map((other) => (pushes(one.part, other.part) ? [one, other] : [other, one]));
 }
 
 /** A battery takes what is pushed; else the higher voltage pushes, and of two alike the first by name. */

@@ -5,7 +5,7 @@ import { unitName } from '../../station/parts.ts';
 import { averageOver } from '../../trial/battery-life.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
-import { loadsOf, type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { loadsOf, type Numbered, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const supplyOverloaded = defineRule({
@@ -24,34 +24,29 @@ export const supplyOverloaded = defineRule({
     near: '{supply} gives {average A} on average {moment}, {share %} of the {rated rated} it is rated at.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const supply of suppliesOf(trial.circuit)) {
-          const { amps: rated, peakAmps: peak } = supply.part.spec;
-          if (rated === 0) continue;
-          const between = Math.max(0, trial.receive.dc.ampsIn(supply.index));
-          const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => {
-            const amps = demandOn(trial, reach, supply);
-            return { name, amps, average: name !== 'receive' ? averageOver(amps, between, station.plan.duty) : amps };
-          });
-          const message = worstOf(asked.map(({ amps, average }) => levelOf(amps, average, rated, peak)));
-          const unit = unitOfPart(supply.part);
-          for (const { name, amps, average } of asked) {
-            // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
-            if (message === null || levelOf(amps, average, rated, peak) !== message) continue;
-            const words = { supply: unitName(station, unit), moment: momentWords[name] };
-            report({
-              message,
-              severity: message === 'near' ? 'doubt' : 'fault',
-              at: [{ unit }],
-              values: { ...words, amps, average, rated, peak, share: (message === 'near' ? average : amps) / rated },
-              hookup: hookup.id,
-              moment: name,
-              weight: amps,
-              touches: [`supply:${unit}`],
-            });
-          }
-        }
+    supply(supply, { station, trial }, report) {
+      const { amps: rated, peakAmps: peak } = supply.part.spec;
+      if (rated === 0) return;
+      const between = Math.max(0, trial.receive.dc.ampsIn(supply.index));
+      const asked = instantsOfPart(trial, supply.index).map(({ name, reach }) => {
+        const amps = demandOn(trial, reach, supply);
+        return { name, amps, average: name !== 'receive' ? averageOver(amps, between, station.plan.duty) : amps };
+      });
+      const message = worstOf(asked.map(({ amps, average }) => levelOf(amps, average, rated, peak)));
+      const unit = unitOfPart(supply.part);
+      for (const { name, amps, average } of asked) {
+        // Where it is asked for too much, a moment in which it is merely near its rating says nothing new.
+        if (message === null || levelOf(amps, average, rated, peak) !== message) continue;
+        const words = { supply: unitName(station, unit), moment: momentWords[name] };
+        report({
+          message,
+          severity: message === 'near' ? 'doubt' : 'fault',
+          at: [{ unit }],
+          values: { ...words, amps, average, rated, peak, share: (message === 'near' ? average : amps) / rated },
+          moment: name,
+          weight: amps,
+          touches: [`supply:${unit}`],
+        });
       }
     },
   },

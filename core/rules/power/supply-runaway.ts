@@ -1,6 +1,7 @@
+import type { SupplyPart } from '../../circuit/circuit.ts';
 import { placeOfContact, portName, unitName } from '../../station/parts.ts';
 import { feedersOf } from '../../trial/feeders.ts';
-import { loadsOf, unitOfPart } from '../../trial/parts.ts';
+import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const supplyRunaway = defineRule({
@@ -16,28 +17,26 @@ export const supplyRunaway = defineRule({
     raw: 'If {supply} fails, {port} gets {volts V}; it stands {limit V}, and nothing stops it.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { part } of loadsOf(trial.circuit)) {
-          for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
-            const { faultVolts } = supply.spec;
-            if (faultVolts === undefined || faultVolts <= part.spec.absMaxV) continue;
-            const place = placeOfContact(unitOfPart(part), part.spec.plus);
-            report({
-              message: 'raw',
-              severity: 'doubt',
-              at: [{ unit: unitOfPart(supply) }, place],
-              values: {
-                supply: unitName(station, unitOfPart(supply)),
-                port: portName(station, place),
-                volts: faultVolts,
-                limit: part.spec.absMaxV,
-              },
-              hookup: hookup.id,
-              weight: faultVolts - part.spec.absMaxV,
-            });
-          }
-        }
+    load({ part }, { station, trial }, report) {
+      const isOver = (supply: SupplyPart) => (supply.spec.faultVolts ?? 0) > part.spec.absMaxV;
+      // Which supply feeds it has to be traced, which few loads are worth.
+      if (!suppliesOf(trial.circuit).some((s) => isOver(s.part))) return;
+      for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+        const { faultVolts } = supply.spec;
+        if (faultVolts === undefined || !isOver(supply)) continue;
+        const place = placeOfContact(unitOfPart(part), part.spec.plus);
+        report({
+          message: 'raw',
+          severity: 'doubt',
+          at: [{ unit: unitOfPart(supply) }, place],
+          values: {
+            supply: unitName(station, unitOfPart(supply)),
+            port: portName(station, place),
+            volts: faultVolts,
+            limit: part.spec.absMaxV,
+          },
+          weight: faultVolts - part.spec.absMaxV,
+        });
       }
     },
   },

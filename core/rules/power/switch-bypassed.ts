@@ -1,12 +1,12 @@
-import { isMetal, isOpenGate, type Resistor } from '../../circuit/circuit.ts';
-import type { Trial } from '../../keydown/key-down.ts';
+import { isMetal, isOpenGate } from '../../circuit/circuit.ts';
 import { kindOf, portOfRef, unitName, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import type { UnitElement } from '../../station/schema/unit-kind.ts';
 import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
-import { type Numbered, suppliesOf } from '../../trial/parts.ts';
+import { suppliesOf } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
+import type { Things } from '../things.ts';
 
 /** What goes past a meter does not matter below this share. */
 const missedShare = 0.05;
@@ -25,50 +25,45 @@ export const switchBypassed = defineRule({
     meter: '{unit} sees {amps A} of the {total A} that flow.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        const { circuit } = trial;
-        for (const { index, part, unit, element } of inLine(station, trial)) {
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const isOpen = !isOpenGate(part.gate, reach.on);
-            const around = conductorsOf(circuit, reach.on, (_, i) => i === index);
-            const base = { at: [{ unit }] as const, hookup: hookup.id, moment: name };
-            if (element.type === 'contactPair') {
-              if (isOpen && joinedTo(around, part.a).has(part.b))
-                report({ ...base, message: 'switch', severity: 'fault', values: { unit: unitName(station, unit) } });
-              continue;
-            }
-            const own = joinedTo(around, part.a);
-            const total = suppliesOf(circuit)
-              .filter((s) => own.has(s.part.minus) !== own.has(s.part.plus))
-              .reduce((sum, s) => sum + Math.abs(reach.dc.ampsIn(s.index)), 0);
-            const amps = Math.abs(reach.dc.ampsIn(index));
-            if (own.has(part.b) ? false : total - amps <= Math.max(0.01, missedShare * total)) continue;
-            report({
-              ...base,
-              message: 'meter',
-              severity: 'fault',
-              values: { unit: unitName(station, unit), amps, total },
-              weight: total - amps,
-            });
-          }
+    element({ index, part }, { station, trial }, report) {
+      if (!isMetal(part)) return;
+      const element = inLine(station, part.origin);
+      if (!element) return;
+      const { circuit } = trial;
+      const { unit } = part.origin;
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const around = conductorsOf(circuit, reach.on, (_, i) => i === index);
+        const base = { at: [{ unit }] as const, moment: name };
+        if (element.type === 'contactPair') {
+          if (!isOpenGate(part.gate, reach.on) && joinedTo(around, part.a).has(part.b))
+            report({ ...base, message: 'switch', severity: 'fault', values: { unit: unitName(station, unit) } });
+          continue;
         }
+        const own = joinedTo(around, part.a);
+        const total = suppliesOf(circuit)
+          .filter((s) => own.has(s.part.minus) !== own.has(s.part.plus))
+          .reduce((sum, s) => sum + Math.abs(reach.dc.ampsIn(s.index)), 0);
+        const amps = Math.abs(reach.dc.ampsIn(index));
+        if (own.has(part.b) ? false : total - amps <= Math.max(0.01, missedShare * total)) continue;
+        report({
+          ...base,
+          message: 'meter',
+          severity: 'fault',
+          values: { unit: unitName(station, unit), amps, total },
+          weight: total - amps,
+        });
       }
     },
   },
 });
 
-/** Switches and meters whose two sides are both in power ports. */
-function inLine(station: Station, { circuit }: Trial) {
-  return circuit.parts.flatMap((part, index): (Numbered<Resistor> & { unit: string; element: InLine })[] => {
-    if (part.kind !== 'resistor' || part.origin.type !== 'element' || !isMetal(part)) return [];
-    const { unit, element: id } = part.origin;
-    const kind = kindOf(station, unitOf(station, unit));
-    const element = kind.elements.find((e) => e.id === id);
-    if (!element || !isInLine(element)) return [];
-    const isPower = (ref: string) => kind.ports.find((p) => p.id === portOfRef(ref))?.class === 'dc';
-    return isPower(element.from) && isPower(element.to) ? [{ index, part, unit, element }] : [];
-  });
+/** An element that is a switch or a meter with both its sides in power ports. */
+function inLine(station: Station, { unit, element: id }: Things['element']['part']['origin']): InLine | null {
+  const kind = kindOf(station, unitOf(station, unit));
+  const element = kind.elements.find((e) => e.id === id);
+  if (!element || !isInLine(element)) return null;
+  const isPower = (ref: string) => kind.ports.find((p) => p.id === portOfRef(ref))?.class === 'dc';
+  return isPower(element.from) && isPower(element.to) ? element : null;
 }
 
 type InLine = Extract<UnitElement, { type: 'contactPair' | 'conductor' }>;

@@ -1,7 +1,7 @@
 import { placeOfContact, portName } from '../../station/parts.ts';
 import { feedersOf } from '../../trial/feeders.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
-import { loadsOf, loadVolts, unitOfPart, works } from '../../trial/parts.ts';
+import { loadVolts, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** So near to the edge of its range a load is in doubt. */
@@ -21,30 +21,25 @@ export const underVoltage = defineRule({
     edge: '{port} gets {volts V} {moment}, hardly more than the {minV V} it works from.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          // A load that gets nothing to speak of is not powered at all, which is another rule's business.
-          const fed = instantsOfPart(trial, index)
-            .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
-            .filter(({ volts }) => works(part, volts));
-          const { minV } = part.spec;
-          const isLow = fed.some(({ volts }) => volts < minV);
-          const place = placeOfContact(unitOfPart(part), part.spec.plus);
-          for (const { name, reach, volts } of fed) {
-            if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
-            report({
-              message: isLow ? 'low' : 'edge',
-              severity: isLow ? 'fault' : 'doubt',
-              at: [place],
-              values: { port: portName(station, place), volts, minV, moment: momentWords[name] },
-              hookup: hookup.id,
-              moment: name,
-              weight: -volts,
-              touches: feedersOf(trial.circuit, reach.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`),
-            });
-          }
-        }
+    load({ index, part }, { station, trial }, report) {
+      // A load that gets nothing to speak of is not powered at all, which is another rule's business.
+      const fed = instantsOfPart(trial, index)
+        .map(({ name, reach }) => ({ name, reach, volts: loadVolts(reach, part) }))
+        .filter(({ volts }) => works(part, volts));
+      const { minV } = part.spec;
+      const isLow = fed.some(({ volts }) => volts < minV);
+      const place = placeOfContact(unitOfPart(part), part.spec.plus);
+      for (const { name, reach, volts } of fed) {
+        if (volts >= (isLow ? minV : minV * (1 + edge))) continue;
+        report({
+          message: isLow ? 'low' : 'edge',
+          severity: isLow ? 'fault' : 'doubt',
+          at: [place],
+          values: { port: portName(station, place), volts, minV, moment: momentWords[name] },
+          moment: name,
+          weight: -volts,
+          touches: feedersOf(trial.circuit, reach.on, part.plus).map((s) => `supply:${unitOfPart(s.part)}`),
+        });
       }
     },
   },

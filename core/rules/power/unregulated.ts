@@ -1,7 +1,7 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { placeOfContact, portName, unitName } from '../../station/parts.ts';
 import { feedersOf } from '../../trial/feeders.ts';
-import { isFeed, loadsOf, loadVolts, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { isFeed, loadVolts, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 /** A supply that drops more than this share of its voltage at its rated current is not regulated. */
@@ -21,35 +21,29 @@ export const unregulated = defineRule({
       '{supply} gives {open V} with nothing on it; {port}, which it feeds with {volts V} now, stands {limit V} at most.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        if (!suppliesOf(trial.circuit).some(({ part }) => isUnregulated(part))) continue;
-        for (const { part } of loadsOf(trial.circuit)) {
-          const volts = loadVolts(trial.receive, part);
-          const limit = part.spec.absMaxV;
-          if (!isFeed(part) || volts <= 0 || volts > limit) continue;
-          for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
-            const open = supply.spec.maxVolts ?? supply.spec.volts;
-            if (!isUnregulated(supply) || open <= limit) continue;
-            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-            report({
-              message: 'rises',
-              severity: 'doubt',
-              at: [ref, { unit: unitOfPart(supply) }],
-              values: {
-                supply: unitName(station, unitOfPart(supply)),
-                open,
-                port: portName(station, ref),
-                volts,
-                limit,
-              },
-              hookup: hookup.id,
-            });
-          }
-        }
+    load({ part }, { station, trial }, report) {
+      const volts = loadVolts(trial.receive, part);
+      const limit = part.spec.absMaxV;
+      if (!isFeed(part) || volts <= 0 || volts > limit) return;
+      // Which supply feeds it has to be traced, which few loads are worth.
+      if (!suppliesOf(trial.circuit).some((s) => rises(s.part, limit))) return;
+      for (const { part: supply } of feedersOf(trial.circuit, trial.receive.on, part.plus)) {
+        if (!rises(supply, limit)) continue;
+        const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+        const [unit, open] = [unitOfPart(supply), openVolts(supply)];
+        report({
+          message: 'rises',
+          severity: 'doubt',
+          at: [ref, { unit }],
+          values: { supply: unitName(station, unit), open, port: portName(station, ref), volts, limit },
+        });
       }
     },
   },
 });
 
-const isUnregulated = ({ spec }: SupplyPart): boolean => spec.sourceOhms * spec.amps > unregulatedDrop * spec.volts;
+const openVolts = ({ spec }: SupplyPart): number => spec.maxVolts ?? spec.volts;
+
+/** Whether a supply is unregulated and rises above these volts. */
+const rises = (supply: SupplyPart, limit: number): boolean =>
+  supply.spec.sourceOhms * supply.spec.amps > unregulatedDrop * supply.spec.volts && openVolts(supply) > limit;

@@ -9,7 +9,7 @@ import { mainFeederOf } from '../../trial/feeders.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { leastWay } from '../../trial/least-way.ts';
 import { nameOfOrigin } from '../../trial/names.ts';
-import { loadsOf, loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
+import { loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
 export const voltageDrop = defineRule({
@@ -33,46 +33,31 @@ export const voltageDrop = defineRule({
     drop: '{drop V} of {volts V} ({share %}) is lost on the way to {port} {moment}, most of it ({most V}) in {where}.',
   },
   looksAt: {
-    station({ station, hookups }, report) {
+    load({ index, part }, { station, trial }, report) {
       const limit = station.settings.maxDrop ?? usualDrop;
-      for (const { hookup, trial } of hookups) {
-        const highest = Math.max(0, ...suppliesOf(trial.circuit).map((s) => s.part.spec.volts));
-        for (const { index, part } of loadsOf(trial.circuit)) {
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const got = loadVolts(reach, part);
-            // Which supply it is has to be traced, which few loads are worth.
-            const isFar = works(part, got) && highest - got > limit * highest;
-            const supply = isFar ? mainFeederOf(trial.circuit, reach, part.plus) : undefined;
-            if (!supply) continue;
-            const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
-            if (volts - got <= limit * volts) continue;
-            const { where, volts: most } = worstOnWay(
-              station,
-              trial,
-              reach,
-              [supply.part.plus, part.plus],
-              [part.minus, supply.part.minus],
-            );
-            const ref = placeOfContact(unitOfPart(part), part.spec.plus);
-            report({
-              message: 'drop',
-              severity: 'doubt',
-              at: [ref],
-              values: {
-                port: portName(station, ref),
-                drop: volts - got,
-                volts,
-                share: (volts - got) / volts,
-                moment: momentWords[name],
-                most,
-                where,
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: volts - got,
-            });
-          }
-        }
+      const highest = Math.max(0, ...suppliesOf(trial.circuit).map((s) => s.part.spec.volts));
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const got = loadVolts(reach, part);
+        // Which supply it is has to be traced, which few loads are worth.
+        const isFar = works(part, got) && highest - got > limit * highest;
+        const supply = isFar ? mainFeederOf(trial.circuit, reach, part.plus) : undefined;
+        if (!supply) continue;
+        const volts = voltsBetween(reach.dc, supply.part.plus, supply.part.minus) ?? 0;
+        const drop = volts - got;
+        if (drop <= limit * volts) continue;
+        const out = [supply.part.plus, part.plus] as const;
+        const back = [part.minus, supply.part.minus] as const;
+        const { where, volts: most } = worstOnWay(station, trial, reach, out, back);
+        const ref = placeOfContact(unitOfPart(part), part.spec.plus);
+        const [port, moment] = [portName(station, ref), momentWords[name]];
+        report({
+          message: 'drop',
+          severity: 'doubt',
+          at: [ref],
+          values: { port, drop, volts, share: drop / volts, moment, most, where },
+          moment: name,
+          weight: drop,
+        });
       }
     },
   },
@@ -83,7 +68,7 @@ function worstOnWay(
   station: Station,
   trial: Trial,
   reach: Reach,
-  ...ways: [number, number][]
+  ...ways: (readonly [number, number])[]
 ): { where: string; volts: number } {
   const conductors = passersOf(trial.circuit, reach.on);
   const dropped = new Map<string, number>();

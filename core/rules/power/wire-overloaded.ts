@@ -1,13 +1,10 @@
-import type { Circuit, Origin, Resistor } from '../../circuit/circuit.ts';
 import { findCable } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { limitOfWire } from '../../trial/guarded-wire.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { thickerLead } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
-
-type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };
+import type { WirePart } from '../things.ts';
 
 export const wireOverloaded = defineRule({
   id: 'power/wire-overloaded',
@@ -29,34 +26,29 @@ export const wireOverloaded = defineRule({
     screen: 'The screen of {cable} carries {amps A} {moment}; it stands {limit rated} ({source}).',
   },
   looksAt: {
-    station({ station, hookups }, report) {
-      for (const { hookup, trial } of hookups) {
-        for (const { index, part } of wiresOf(trial.circuit)) {
-          const limit = limitOfWire(station, part.origin);
-          if (!limit) continue;
-          for (const { name, reach } of instantsOfPart(trial, index)) {
-            const amps = Math.abs(reach.dc.ampsIn(index));
-            // What is just at the limit is inside it, rounding apart.
-            if (amps <= 1.005 * limit.limitAmps) continue;
-            report({
-              message: isScreen(station, part) ? 'screen' : 'core',
-              severity: 'danger',
-              at: [{ cable: part.origin.cable }],
-              values: {
-                cable: limit.number,
-                amps,
-                moment: momentWords[name],
-                wire: limit.wire,
-                limit: limit.limitAmps,
-                source: limit.limitSource,
-              },
-              hookup: hookup.id,
-              moment: name,
-              weight: amps / limit.limitAmps,
-              ...fixed(fixOf(station, part.origin.cable, amps)),
-            });
-          }
-        }
+    wire({ index, part }, { station, trial }, report) {
+      const limit = limitOfWire(station, part.origin);
+      if (!limit) return;
+      for (const { name, reach } of instantsOfPart(trial, index)) {
+        const amps = Math.abs(reach.dc.ampsIn(index));
+        // What is just at the limit is inside it, rounding apart.
+        if (amps <= 1.005 * limit.limitAmps) continue;
+        report({
+          message: isScreen(station, part) ? 'screen' : 'core',
+          severity: 'danger',
+          at: [{ cable: part.origin.cable }],
+          values: {
+            cable: limit.number,
+            amps,
+            moment: momentWords[name],
+            wire: limit.wire,
+            limit: limit.limitAmps,
+            source: limit.limitSource,
+          },
+          moment: name,
+          weight: amps / limit.limitAmps,
+          ...fixed(fixOf(station, part.origin.cable, amps)),
+        });
       }
     },
   },
@@ -70,9 +62,3 @@ function fixOf(station: Station, id: string, amps: number) {
 
 const isScreen = (station: Station, { origin }: WirePart): boolean =>
   origin.role === 'return' && station.cableKinds[findCable(station, origin.cable)?.kind ?? '']?.screen !== undefined;
-
-const wiresOf = remember((circuit: Circuit) =>
-  circuit.parts.flatMap((part, index): { index: number; part: WirePart }[] =>
-    part.kind === 'resistor' && part.origin.type === 'wire' ? [{ index, part: { ...part, origin: part.origin } }] : [],
-  ),
-);
