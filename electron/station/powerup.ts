@@ -13,7 +13,7 @@ import {
   writeCsv,
 } from '../../core/index.ts';
 import { asJson, type Command, surveying } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const powerup: Command = {
   summary: 'the steps of a first power-up: what each meter should read, what was read, what would explain it',

@@ -3,8 +3,8 @@ import { app } from 'electron';
 import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
 import { mayWriteOverReadOnly } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
+import { isReadOnly } from '../files/writing/is-read-only.ts';
 import type { Backups } from '../files/writing/keep-backup.ts';
-import { isReadOnly } from '../files/writing/read-only.ts';
 import { writeFile } from '../files/writing/write-file.ts';
 import type { StationWindow } from './station-window.ts';
 

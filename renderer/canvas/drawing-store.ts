@@ -7,7 +7,7 @@ import { type Guide, guidesOf, type Pull, pullOf } from './paper/guides.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
 import { keptLines, keptRoutes, type Layout } from './routing/kept-routes.ts';
-import { routeCables } from './routing/route.ts';
+import { routeCables } from './routing/route-cables.ts';
 import { simpleWay } from './routing/simple-way.ts';
 
 /** What the drawing works out or does for the moment; nothing of it is in the document. */

@@ -3,7 +3,7 @@ import type { Station } from '../../core/index.ts';
 import { ageOf, type Computed } from '../store/computed.ts';
 import { documentStore } from '../store/document.ts';
 import { newClock } from './clock.ts';
-import { failureOf } from './failure.ts';
+import { failureOf } from './failure-of.ts';
 import { Outcomes } from './outcomes.ts';
 import { newPatience } from './patience.ts';
 import type { Reply } from './watched-thread.ts';

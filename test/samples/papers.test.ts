@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { whatToBuy } from '../../core/reports/buy/what-to-buy.ts';
-import { listCables } from '../../core/reports/cables/cable-list.ts';
+import { listCables } from '../../core/reports/cables/list-cables.ts';
 import { flagsOf } from '../../core/reports/flags/flag-text.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
 import { powerUpSheet } from '../../core/reports/power-up/power-up-sheet.ts';

@@ -1,7 +1,7 @@
 import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { createStation } from '../../core/station/create.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import type { Cable, PortRef, Station, Unit } from '../../core/station/schema/schema.ts';
 
 /** The units of one operating position, by the last part of their ids. */

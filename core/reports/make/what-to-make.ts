@@ -1,13 +1,13 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { neededAdapters } from '../../catalog/cables/cable-words.ts';
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, portName } from '../../station/parts.ts';
 import type { ContactRole } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
-import { conductorsOf } from '../cables/conductors.ts';
+import { cableConductors } from '../cables/cable-conductors.ts';
 import { fuseName, holderName } from '../fuse-name.ts';
 import { type HeatShrink, heatShrinkFor } from './heat-shrink.ts';
 import { isReadyMade } from './is-ready-made.ts';
@@ -78,7 +78,7 @@ function rowOf(station: Station, cable: Cable): MakeRow {
     number: cable.number,
     class: classOf(station, cable),
     kind: kind?.name ?? cable.kind,
-    conductors: kind ? conductorsOf(kind) : '',
+    conductors: kind ? cableConductors(kind) : '',
     cutM: cutLengthM(cable.lengthM, plugs),
     ends: [endOf(station, cable, 'a'), endOf(station, cable, 'b')],
     fuse: fuse ? { name: fuseName(fuse), holder: holderName(fuse.family), atM: fuse.atM } : null,

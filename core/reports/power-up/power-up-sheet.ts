@@ -4,14 +4,14 @@ import type { Station } from '../../station/schema/schema.ts';
 import { survey } from '../../survey.ts';
 import { type Context, contextOf } from './context.ts';
 import type { DraftPart, DraftStep } from './draft.ts';
-import { byEyePart } from './parts/by-eye.ts';
+import { byEyePart } from './parts/by-eye-part.ts';
 import { linesPart } from './parts/lines.ts';
 import { antennaPart, dummyPart } from './parts/on-the-air.ts';
-import { sparesPart } from './parts/spares.ts';
-import { stormPart } from './parts/storm.ts';
+import { sparesPart } from './parts/spares-part.ts';
+import { stormPart } from './parts/storm-part.ts';
 import { distributionPart, supplyPart } from './parts/supply.ts';
 import { unitsPart } from './parts/units.ts';
-import { unpoweredPart } from './parts/unpowered.ts';
+import { unpoweredPart } from './parts/unpowered-part.ts';
 import type { Caution, PowerUpSheet } from './sheet.ts';
 import { isPressing, stopAtFindings } from './stops.ts';
 

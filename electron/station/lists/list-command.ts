@@ -1,7 +1,7 @@
 import { type ReportTable, writeCsv } from '../../../core/index.ts';
 import { asJson, type Command, type Given } from '../command.ts';
 import type { OptionName } from '../option-table.ts';
-import { textTable } from '../table.ts';
+import { textTable } from '../text-table.ts';
 
 interface List<Row> {
   readonly summary: string;

@@ -9,7 +9,7 @@ import type { Hop } from '../routing/hops.ts';
 import { CableFlags } from './CableFlags.tsx';
 import { isHot, pillText } from './cable-figures.ts';
 import { LabelLayer } from './LabelLayer.tsx';
-import { pathOf } from './path.ts';
+import { pathOf } from './path-of.ts';
 import { Strokes } from './Strokes.tsx';
 
 const noHops: readonly Hop[] = [];

@@ -1,5 +1,5 @@
 import { isSameLine, type Point, type Rect } from './geometry.ts';
-import type { RouteRequest } from './route.ts';
+import type { RouteRequest } from './route-cables.ts';
 
 /** All cards and cables of a drawing, as the router gets them. */
 export interface Layout {

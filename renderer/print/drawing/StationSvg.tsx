@@ -3,7 +3,7 @@ import { drawnKind } from '../../../core/index.ts';
 import { layoutOf } from '../../canvas/layout.ts';
 import { boundsOf, type Rect } from '../../canvas/routing/geometry.ts';
 import { findHops, type Hop } from '../../canvas/routing/hops.ts';
-import { routeCables } from '../../canvas/routing/route.ts';
+import { routeCables } from '../../canvas/routing/route-cables.ts';
 import { SvgCable, SvgFlags } from './SvgCable.tsx';
 import { SvgCard } from './SvgCard.tsx';
 import './station-svg.css';

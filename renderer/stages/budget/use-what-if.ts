@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { type Station, type Supposed, type SurveyReport, whatIf } from '../../../core/index.ts';
 import type { Failure } from '../../store/computed.ts';
-import { failureOf } from '../../worker/failure.ts';
+import { failureOf } from '../../worker/failure-of.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 

@@ -3,7 +3,7 @@ import { describeChange, edit, type Finding, type SurveyReport } from '../../../
 import { change } from '../../store/document.ts';
 import { useResults, useStation } from '../../store/use-store.ts';
 import { keepMarked, lookAt, pointAt } from '../../store/view.ts';
-import { failureOf } from '../../worker/failure.ts';
+import { failureOf } from '../../worker/failure-of.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 import type { Reply } from '../../worker/watched-thread.ts';

@@ -1,7 +1,7 @@
 import { type Circuit, type CircuitPart, never, type Resistor } from '../../../core/circuit/circuit.ts';
 import { tryHookup } from '../../../core/keydown/try-hookup.ts';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { causesOf, type StepReading } from '../../../core/reports/power-up/off/causes.ts';
+import { causesOf, type StepReading } from '../../../core/reports/power-up/off/causes-of.ts';
 import { draftOf } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { circuitOf, type Seen, type Setup, seenWith } from '../../../core/reports/power-up/setup.ts';
 import { openOhms } from '../../../core/reports/power-up/sheet.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../../core/reports/survey-report.ts';
 import { acceptFinding } from '../../../core/rules/accept.ts';
-import { createStation } from '../../../core/station/create.ts';
+import { createStation } from '../../../core/station/create-station.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { survey } from '../../../core/survey.ts';

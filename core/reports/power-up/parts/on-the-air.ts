@@ -9,7 +9,7 @@ import { firstPowerSteps } from './first-power.ts';
 import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
 import { type Sending, sendingsIn } from './senders.ts';
 import { reasonsNotTo, sendingSteps } from './sending.ts';
-import { switchWords } from './switches.ts';
+import { switchWords } from './switch-words.ts';
 import { otherUnitSteps } from './units.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */

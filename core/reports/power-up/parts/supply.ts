@@ -10,7 +10,7 @@ import { ampsOf, voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
 import { meterWords } from './meter-words.ts';
 import { plugReading } from './plug-reading.ts';
-import { switchWords } from './switches.ts';
+import { switchWords } from './switch-words.ts';
 
 /** Each supply by itself, with nothing on it. */
 export function supplyPart(context: Context): DraftPart {

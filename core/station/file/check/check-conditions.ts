@@ -1,5 +1,5 @@
 import type { Condition, UnitKind } from '../../schema/unit-kind.ts';
-import type { KindNames } from './names.ts';
+import type { KindNames } from './names-in.ts';
 import type { Report } from './report.ts';
 
 /** Reports conditions that name an actor, a setting or a position of it that the kind does not have. */

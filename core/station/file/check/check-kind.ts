@@ -5,7 +5,7 @@ import { problemsOfSchema, shorten } from '../schema-problems.ts';
 import { checkConditions } from './check-conditions.ts';
 import { checkFigures } from './check-figures.ts';
 import { checkElements, checkFeels, checkIds, checkPorts } from './check-names.ts';
-import { type Connectors, namesIn } from './names.ts';
+import { type Connectors, namesIn } from './names-in.ts';
 import { type Report, reportTo } from './report.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { Feel, UnitElement, UnitKind } from '../../schema/unit-kind.ts';
-import type { Connectors, KindNames } from './names.ts';
+import type { Connectors, KindNames } from './names-in.ts';
 import { type Report, reportTwins } from './report.ts';
 
 /** Reports ids given twice in a kind, and settings that begin at a position that they have not. */

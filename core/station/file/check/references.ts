@@ -6,7 +6,7 @@ import type { Cable, CableEnd, Station, Unit } from '../../schema/schema.ts';
 import type { Pieces } from '../pieces.ts';
 import type { Problem } from '../problem.ts';
 import { checkWholeKind } from './check-kind.ts';
-import type { Connectors } from './names.ts';
+import type { Connectors } from './names-in.ts';
 import { type Report, reportTo, reportTwins } from './report.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findFreePlace } from '../../renderer/canvas/laying/free-place.ts';
+import { findFreePlace } from '../../renderer/canvas/laying/find-free-place.ts';
 
 const view = { x: 0, y: 0, width: 700, height: 500 };
 

@@ -4,23 +4,23 @@ import type { FusePart } from '../../trial/parts.ts';
 import { type SuppliedWay, suppliedWays } from './ways/supplied-ways.ts';
 
 /** A place where the current of some loads leaves a unit by a lead, or goes through a fuse inside one. */
-export interface Gate {
+export interface BranchGate {
   /** The part of the circuit that carries it. */
   readonly part: number;
   readonly lead: { readonly cable: string; readonly unit: string; readonly port: string } | null;
   /** A fuse in the lead, or the fuse itself. */
   readonly fuses: FusePart[];
   readonly loads: SuppliedWay[];
-  readonly behind: Gate[];
+  readonly behind: BranchGate[];
 }
 
 /** The first gates behind each supply of a hook-up, with those behind them. */
-export function gatesOf(trial: Trial): Gate[] {
-  const first: Gate[] = [];
-  const known = new Map<string, Gate>();
+export function branchGatesOf(trial: Trial): BranchGate[] {
+  const first: BranchGate[] = [];
+  const known = new Map<string, BranchGate>();
   for (const way of suppliedWays(trial)) {
     let list = first;
-    let lead: Gate | null = null;
+    let lead: BranchGate | null = null;
     let node = way.supply.part.plus;
     for (const index of way.out) {
       const { next, gate: fresh, inLead } = gateAt(trial.circuit, index, node);

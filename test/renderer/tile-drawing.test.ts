@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tileDrawing } from '../../renderer/print/drawing/tiles.ts';
+import { tileDrawing } from '../../renderer/print/drawing/tile-drawing.ts';
 
 const room = { widthMm: 268, heightMm: 154 };
 const bounds = (width: number, height: number) => ({ x: -100, y: 50, width, height });

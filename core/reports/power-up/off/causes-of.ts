@@ -10,10 +10,10 @@ import { figureOfReading } from '../own-figures.ts';
 import { draftOf } from '../power-up-sheet.ts';
 import type { Seen, Setup } from '../setup.ts';
 import { type Expected, openOhms } from '../sheet.ts';
-import { jointThatGives } from './bad-joint.ts';
+import { jointThatGives } from './joint-that-gives.ts';
 import { distance, isAbout } from './nearness.ts';
 import type { Suspect, Tried } from './suspect.ts';
-import { suspectsIn } from './suspects.ts';
+import { suspectsIn } from './suspects-in.ts';
 
 /** What would make a reading what it is. */
 export interface Cause {

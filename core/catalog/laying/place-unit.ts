@@ -1,6 +1,6 @@
 import type { Change } from '../../station/edit.ts';
 import type { WholeKind } from '../../station/file/kind-file.ts';
-import { writeSorted } from '../../station/file/write.ts';
+import { writeSorted } from '../../station/file/write-station.ts';
 import { firstFree } from '../../station/first-free.ts';
 import type { Connector } from '../../station/schema/connector.ts';
 import { longestId } from '../../station/schema/numbers.ts';

@@ -7,7 +7,7 @@ import { unitName } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
 import { listeningIn } from '../trial/listening.ts';
 import { controlKey, controlName } from '../trial/names.ts';
-import type { KeydownReport, Lane, LaneKind } from './report.ts';
+import type { KeydownReport, Lane, LaneKind } from './report-rows.ts';
 
 /** Every key-down as lanes and events: who is on from when to when, and when RF comes out. */
 export function reportKeydowns({ station, hookups }: Facts): KeydownReport[] {

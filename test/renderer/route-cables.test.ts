@@ -1,8 +1,8 @@
 import { expect, onTestFinished, test } from 'vitest';
+import { CostQueue } from '../../renderer/canvas/routing/cost-queue.ts';
 import type { Point, Rect } from '../../renderer/canvas/routing/geometry.ts';
 import { buildGrid } from '../../renderer/canvas/routing/grid.ts';
-import { CostQueue } from '../../renderer/canvas/routing/heap.ts';
-import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route.ts';
+import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route-cables.ts';
 
 const left: Rect = { x: 0, y: 0, width: 108, height: 180 };
 const right: Rect = { x: 324, y: 0, width: 108, height: 180 };

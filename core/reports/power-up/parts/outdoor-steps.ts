@@ -1,4 +1,4 @@
-import { wiringOf } from '../../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../../catalog/cables/wiring-of.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { portName, unitName } from '../../../station/parts.ts';
 import { unitOfPart } from '../../../trial/parts.ts';

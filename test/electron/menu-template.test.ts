@@ -1,6 +1,6 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import { describe, expect, it, vi } from 'vitest';
-import { type MenuActions, menuTemplate } from '../../electron/menu.ts';
+import { type MenuActions, menuTemplate } from '../../electron/menu-template.ts';
 import type { ShellCommand } from '../../renderer/shell/bridge.ts';
 
 /** Every command of the bridge: the compiler misses one that is not here. */

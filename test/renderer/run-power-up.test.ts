@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { openOhms, type PowerUpSheet } from '../../core/index.ts';
-import { runPowerUp } from '../../renderer/stages/power-up/power-up-runner.ts';
 import { noCauses, powerUpStore } from '../../renderer/stages/power-up/power-up-store.ts';
 import { beginRound, shownSince, sinceForWriting } from '../../renderer/stages/power-up/round.ts';
+import { runPowerUp } from '../../renderer/stages/power-up/run-power-up.ts';
 import { change, currentStation, openDocument } from '../../renderer/store/document.ts';
 import { sheetLimitMs } from '../../renderer/worker/limits.ts';
 import type { PowerUpAnswer, PowerUpRequest } from '../../renderer/worker/power-up-messages.ts';

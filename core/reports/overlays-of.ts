@@ -8,7 +8,7 @@ import type { Station } from '../station/schema/schema.ts';
 import { sendingsOf } from '../trial/instants.ts';
 import { controlKey } from '../trial/names.ts';
 import { isSending } from '../trial/parts.ts';
-import type { CableReading, Overlay, PortReading, UnitReading } from './report.ts';
+import type { CableReading, Overlay, PortReading, UnitReading } from './report-rows.ts';
 import {
   type CableWhereabouts,
   cableWhereabouts,

@@ -1,6 +1,6 @@
 import { Menu } from 'electron';
 import { clearRecentFiles, recentFiles } from './files/recent-files.ts';
-import { type MenuActions, menuTemplate } from './menu.ts';
+import { type MenuActions, menuTemplate } from './menu-template.ts';
 import { samples } from './samples.ts';
 import { openWindow } from './windows/open-window.ts';
 import { openByDialog, showDocument, showFile } from './windows/show-document.ts';

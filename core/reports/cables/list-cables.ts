@@ -4,8 +4,8 @@ import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { fuseName } from '../fuse-name.ts';
-import type { CableRow } from '../report.ts';
-import { conductorsOf } from './conductors.ts';
+import type { CableRow } from '../report-rows.ts';
+import { cableConductors } from './cable-conductors.ts';
 import { ringsOf } from './rings.ts';
 
 const statusWords = { toMake: 'to make', made: 'made', tested: 'tested' } as const;
@@ -30,7 +30,7 @@ function rowOf(station: Station, cable: Cable): CableRow {
     fromPlug: plugOf(station, cable, 'a')?.name ?? '?',
     toPlug: plugOf(station, cable, 'b')?.name ?? '?',
     kind: kind?.name ?? cable.kind,
-    conductors: kind ? conductorsOf(kind) : '',
+    conductors: kind ? cableConductors(kind) : '',
     lengthM: cable.lengthM,
     rings: ringsOf(station, cable),
     fuse: cable.fuse ? fuseName(cable.fuse) : '',

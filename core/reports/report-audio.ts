@@ -1,10 +1,10 @@
 import type { SignalEnd } from '../circuit/circuit.ts';
 import { voltsBetween } from '../keydown/feel.ts';
-import { dbuFromVolts } from '../quantity/audio.ts';
+import { dbuFromVolts } from '../quantity/dbu-from-volts.ts';
 import type { Facts } from '../rules/rule.ts';
 import type { Station } from '../station/schema/schema.ts';
 import { audioOf, signalName } from '../trial/audio-levels.ts';
-import type { AudioRow } from './report.ts';
+import type { AudioRow } from './report-rows.ts';
 
 /** `Receiver · phones, tip` */
 const contactName = (station: Station, end: SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>): string =>

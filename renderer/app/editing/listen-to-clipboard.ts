@@ -2,7 +2,7 @@ import { createStation, readStation, type Station, writeStation } from '../../..
 import { currentStation } from '../../store/document.ts';
 import { viewStore } from '../../store/view.ts';
 import { addCopies, removeSelection } from './edit-actions.ts';
-import { isField } from './keys.ts';
+import { isField } from './listen-to-keys.ts';
 
 /** Cut, copy and paste of units, between windows too: what is copied is a small station file as text. */
 export function listenToClipboard() {

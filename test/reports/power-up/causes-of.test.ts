@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { causesOf } from '../../../core/reports/power-up/off/causes.ts';
+import { causesOf } from '../../../core/reports/power-up/off/causes-of.ts';
 import { openOhms } from '../../../core/reports/power-up/sheet.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Cable, Station } from '../../../core/station/schema/schema.ts';

@@ -2,7 +2,7 @@ import type { Change } from '../../station/edit.ts';
 import { edit } from '../../station/edit.ts';
 import { findCable } from '../../station/parts.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
-import { layCable } from './lay.ts';
+import { layCable } from './lay-cable.ts';
 
 /**
  * The change that plugs one end of a cable in elsewhere. Kind, length, number, fuse and note stay; plugs, adapters and

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseQuantity, type QuantityKind } from '../../core/quantity/parse.ts';
+import { parseQuantity, type QuantityKind } from '../../core/quantity/parse-quantity.ts';
 
 const rows: [text: string, kind: QuantityKind, value: number][] = [
   ['13.8', 'V', 13.8],

@@ -7,11 +7,11 @@ import type { CableKind } from '../../station/schema/cable-kind.ts';
 import type { Cable, CableEnd, PortRef, Station, Unit } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
 import { cableKinds, type ShelfCable } from '../cables/cable-kinds.ts';
-import { wiringOf } from '../cables/wiring.ts';
+import { wiringOf } from '../cables/wiring-of.ts';
 import { connectors as catalogue } from '../connectors.ts';
 import { fitOf } from '../fit.ts';
 import { usualDrop, wireLimitAmps, wireOhmsPerM } from '../wire/wire.ts';
-import { connectorsById } from './place.ts';
+import { connectorsById } from './place-unit.ts';
 import { mostAmps, plusContact } from './port-use.ts';
 
 /** What the number of a cable begins with, by class. */

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStation, type Station, writeStation } from '../../core/index.ts';
 import { questionStore } from '../../renderer/app/dialogs/questions.ts';
-import { createSaving } from '../../renderer/app/document/saving.ts';
+import { createSaving } from '../../renderer/app/document/create-saving.ts';
 import type { FileChanged, FileStamp } from '../../renderer/shell/bridge.ts';
 import type { StationFiles } from '../../renderer/shell/station-files.ts';
 import {

@@ -4,7 +4,7 @@ import { failureIn } from '../../renderer/store/computed.ts';
 import { change, currentStation, openDocument, redoStep, undoStep } from '../../renderer/store/document.ts';
 import { resultsStore, showResults } from '../../renderer/store/results.ts';
 import { surveyLimitMs } from '../../renderer/worker/limits.ts';
-import { runSurveys } from '../../renderer/worker/survey-runner.ts';
+import { runSurveys } from '../../renderer/worker/run-surveys.ts';
 import { HandThread } from './hand-thread.ts';
 
 const reportOf = (): SurveyReport => ({

@@ -4,7 +4,7 @@ import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation, type DocumentFile, documentStore, markSaved } from '../../store/document.ts';
 import { tell } from '../dialogs/questions.ts';
 import { inTurn } from '../in-turn.ts';
-import { decideOnChange } from './changed-file.ts';
+import { decideOnChange } from './decide-on-change.ts';
 
 interface Saving {
   /** Writes the document; true when it is in its file. Never fails in silence. */

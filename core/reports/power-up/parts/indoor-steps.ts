@@ -12,7 +12,7 @@ import { circuitOf, type Setup } from '../setup.ts';
 import { chargeRange } from '../tolerance.ts';
 import { leadsToBattery, outputSteps } from './converter-outputs.ts';
 import { dropSteps } from './drops.ts';
-import { noDcSteps } from './no-dc.ts';
+import { noDcSteps } from './no-dc-steps.ts';
 import { plugReading } from './plug-reading.ts';
 
 /** A unit at its turn: each plug that brings it power before it goes in, then the supply's amperes, then its volts. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pathOf } from '../../renderer/canvas/cables/path.ts';
+import { pathOf } from '../../renderer/canvas/cables/path-of.ts';
 import { findHops } from '../../renderer/canvas/routing/hops.ts';
 
 const level = [

@@ -1,9 +1,9 @@
 import { withMeantFigures } from '../own-figure.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
 import { checkSize } from './check/check-size.ts';
-import { takeOutForbiddenKeys } from './check/forbidden-keys.ts';
 import { findBrokenReferences } from './check/references.ts';
-import { remarksOn } from './check/remarks.ts';
+import { remarksOn } from './check/remarks-on.ts';
+import { takeOutForbiddenKeys } from './check/take-out-forbidden-keys.ts';
 import { readableOf, wholeOf } from './pieces.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';

@@ -10,10 +10,10 @@ import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
 import { plugContacts } from '../joints.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf, type Probe, type Setup } from '../setup.ts';
-import { feederSteps } from './feeders.ts';
+import { feederSteps } from './feeder-steps.ts';
 import { insulationOhms, leadSteps } from './leads.ts';
-import { restSteps } from './lines-at-rest.ts';
-import { switchWords } from './switches.ts';
+import { restSteps } from './rest-steps.ts';
+import { switchWords } from './switch-words.ts';
 
 /** Look and feel with every supply off: leads, empty fuse holders, the rail, feeders, lines at rest. */
 export function unpoweredPart(context: Context): DraftPart {
