@@ -53,7 +53,7 @@ describe('tracked text', () => {
 
 describe('the screen', () => {
   it.each([
-    ['localStorage', 'renderer/shell/remember.ts'],
+    ['localStorage', 'renderer/shell/keep-choice.ts'],
     ['indexedDB', 'renderer/shell/kept/kept-database.ts'],
   ])('reaches %s, which a browser may forbid, in one place alone', (name, place) => {
     const users = textFiles.filter((file) => file.startsWith('renderer/') && read(file).includes(name));

@@ -7,7 +7,7 @@ import { audioOf, signalName } from '../trial/audio-levels.ts';
 import type { AudioRow } from './report-rows.ts';
 
 /** `Receiver · phones, tip` */
-const contactName = (station: Station, end: SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>): string =>
+const audioContactName = (station: Station, end: SignalEnd<'audioSource'> | SignalEnd<'audioLoad'>): string =>
   `${signalName(station, end)}, ${end.spec.contact.split('.')[1]}`;
 
 /** Every audio output at every input that it gets to, in receive and in sending; the same level is given once. */
@@ -26,8 +26,8 @@ export function reportAudio({ station, hookups }: Facts): AudioRow[] {
           hookup: hookup.id,
           hookupName: hookup.name,
           moment: name === 'receive' ? 'receive' : 'sending',
-          source: contactName(station, from),
-          sink: contactName(station, to),
+          source: audioContactName(station, from),
+          sink: audioContactName(station, to),
           openVolts: drive.openVolts,
           sourceOhms: from.spec.ohms,
           loadOhms: drive.ohms,

@@ -1,13 +1,13 @@
 import { readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { OpenedFile, Problem } from '../../renderer/shell/bridge.ts';
+import type { NotDone, OpenedFile } from '../../renderer/shell/bridge.ts';
 import { stampOf } from './file-stamp.ts';
 import { plainReason } from './plain-reason.ts';
 
 export const largestBytes = 50_000_000;
 
 /** The file's text, or a sentence that says why it can't be had. Whether it is a station is for the screen to say. */
-export async function readStationFile(file: string): Promise<OpenedFile | Problem> {
+export async function readStationFile(file: string): Promise<OpenedFile | NotDone> {
   const name = path.basename(file);
   try {
     const about = await stat(file);

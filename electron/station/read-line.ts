@@ -4,7 +4,7 @@ import { quoted } from './printable.ts';
 import { Refusal } from './refusal.ts';
 
 /** A command line taken apart: words, and options with their values. */
-export interface Line {
+export interface CommandLine {
   readonly help: boolean;
   readonly words: readonly string[];
   readonly given: ReadonlyMap<OptionName, string>;
@@ -15,7 +15,7 @@ const shapes = Object.fromEntries(
 );
 
 /** Takes a command line apart; refuses options that there are not, that come twice, or that lack their value. */
-export function readLine(args: readonly string[]): Line {
+export function readLine(args: readonly string[]): CommandLine {
   const { tokens } = parseArgs({
     args: [...args],
     allowPositionals: true,

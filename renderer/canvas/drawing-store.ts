@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Station } from '../../core/index.ts';
 import { currentStation } from '../store/document.ts';
-import { cardsOf, layoutOf, type Positions } from './layout.ts';
+import { cardsOf, layoutOf, nowhere, type Positions } from './layout.ts';
 import { type Guide, guidesOf, type Pull, pullOf } from './paper/guides.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
@@ -31,7 +31,6 @@ export interface Size {
   readonly height: number;
 }
 
-const nowhere: Positions = new Map();
 const noGuides: readonly Guide[] = [];
 
 export const drawingStore = createStore<DrawingState>(() => ({

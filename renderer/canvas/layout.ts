@@ -17,7 +17,8 @@ export function sizeOf(kind: UnitKind, name: string): CardSize {
   return size;
 }
 
-const nowhere: Positions = new Map();
+/** No unit is being dragged. */
+export const nowhere: Positions = new Map();
 
 /** All cards on the paper; `moved` has units that are being dragged. */
 export const cardsOf = (station: Station, moved: Positions = nowhere): Card[] =>

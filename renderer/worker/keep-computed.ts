@@ -9,7 +9,7 @@ import { newPatience } from './patience.ts';
 import type { Reply } from './watched-thread.ts';
 
 /** For so long what is known of the document before stands in for the next without a word. */
-const quietMs = 1000;
+export const quietMs = 1000;
 
 interface Work<T> {
   /** What it is, to follow “while”. */

@@ -4,7 +4,7 @@ import type { Plan } from '../../station/schema/schema.ts';
 import { averageOf, busiest } from '../../trial/battery-life.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import type { InHookup } from '../in-hookup.ts';
-import type { Draw } from './rows.ts';
+import type { DrawnAmps } from './rows.ts';
 
 export const inHookup = ({ hookup }: TriedHookup): InHookup => ({ hookup: hookup.id, hookupName: hookup.name });
 
@@ -12,7 +12,7 @@ export const inHookup = ({ hookup }: TriedHookup): InHookup => ({ hookup: hookup
  * Amperes of one part of a circuit: in receive, sending, on average by the plan, and the most at any moment. `read` makes
  * of the part's own count what is told: its size, for parts whose direction says nothing.
  */
-export function drawOf(plan: Plan, trial: Trial, part: number, read = (amps: number) => amps): Draw {
+export function drawOf(plan: Plan, trial: Trial, part: number, read = (amps: number) => amps): DrawnAmps {
   const receiveAmps = read(trial.receive.dc.ampsIn(part));
   const sendingAmps = read(busiest(trial).dc.ampsIn(part));
   const all = instantsOfPart(trial, part).map(({ reach }) => read(reach.dc.ampsIn(part)));

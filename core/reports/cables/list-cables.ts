@@ -3,7 +3,7 @@ import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
-import { fuseName } from '../fuse-name.ts';
+import { orderedFuse } from '../ordered-fuse.ts';
 import type { CableRow } from '../report-rows.ts';
 import { cableConductors } from './cable-conductors.ts';
 import { ringsOf } from './rings.ts';
@@ -33,7 +33,7 @@ function rowOf(station: Station, cable: Cable): CableRow {
     conductors: kind ? cableConductors(kind) : '',
     lengthM: cable.lengthM,
     rings: ringsOf(station, cable),
-    fuse: cable.fuse ? fuseName(cable.fuse) : '',
+    fuse: cable.fuse ? orderedFuse(cable.fuse) : '',
     hookups: hookups.map((h) => h.name),
     wiring: (cable.wiring ?? []).map((row) => `${row.a}–${row.b}`).join(', '),
     adapters: fitted.map((id) => adapters[id]?.name ?? id).join(', '),

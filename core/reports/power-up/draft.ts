@@ -19,7 +19,7 @@ export interface DraftPart extends Omit<PowerUpPart, 'steps'> {
   readonly steps: readonly DraftStep[];
 }
 
-interface Given {
+interface ToDo {
   readonly id: string;
   readonly text: string;
   readonly where?: string;
@@ -27,7 +27,7 @@ interface Given {
 }
 
 /** Something to do, with nothing to read. */
-export const doing = ({ id, text, where = '', at = [] }: Given): DraftStep => ({
+export const doing = ({ id, text, where = '', at = [] }: ToDo): DraftStep => ({
   id,
   text,
   where,
@@ -38,7 +38,7 @@ export const doing = ({ id, text, where = '', at = [] }: Given): DraftStep => ({
   taking: null,
 });
 
-interface Reading extends Given {
+interface ToRead extends ToDo {
   readonly taking: Taking;
   readonly quantity: PowerUpQuantity;
   /** Where an open circuit begins, in ohms; what electronics may show with all power off, if not given. */
@@ -54,7 +54,7 @@ interface Reading extends Given {
 }
 
 /** Something to read; nothing where the circuit has no such place. */
-export function reading(given: Reading): DraftStep[] {
+export function reading(given: ToRead): DraftStep[] {
   const { taking, quantity, limits, figure = null } = given;
   const value = taking.probe(seenIn(taking.setup));
   if (value === null && quantity !== 'ohm') return [];
@@ -68,7 +68,7 @@ export function reading(given: Reading): DraftStep[] {
 const shortOhms = 20;
 
 function boundsOf(
-  { taking, quantity, range, openFrom = shortOhms, anyOhms = false }: Reading,
+  { taking, quantity, range, openFrom = shortOhms, anyOhms = false }: ToRead,
   value: number | null,
 ): { from: number; to: number | null } {
   if (anyOhms) return { from: 0, to: null };

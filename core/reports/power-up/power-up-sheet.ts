@@ -2,6 +2,7 @@ import { kindOf } from '../../station/parts.ts';
 import { rememberEach } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { survey } from '../../survey.ts';
+import { isPressing } from '../is-pressing.ts';
 import { type Context, contextOf } from './context.ts';
 import type { DraftPart, DraftStep } from './draft.ts';
 import { byEyePart } from './parts/by-eye-part.ts';
@@ -13,7 +14,7 @@ import { distributionPart, supplyPart } from './parts/supply.ts';
 import { unitsPart } from './parts/units.ts';
 import { unpoweredPart } from './parts/unpowered-part.ts';
 import type { Caution, PowerUpSheet } from './sheet.ts';
-import { isPressing, stopAtFindings } from './stops.ts';
+import { stopAtFindings } from './stops.ts';
 
 /** Hears how many of how many pieces of the work are done. */
 type Tell = (done: number, of: number) => void;

@@ -1,16 +1,10 @@
 import type { Finding } from '../../rules/finding.ts';
 import { cablesAt, cablesIn, findCable } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
-import type { Hookup, Station } from '../../station/schema/schema.ts';
+import type { Station } from '../../station/schema/schema.ts';
+import { isFoundIn, isPressing } from '../is-pressing.ts';
 import { type DraftPart, type DraftStep, doing } from './draft.ts';
 import type { Setup } from './setup.ts';
-
-/** What has to be put right before anything is switched on: dangers and faults, not accepted, that follow from no other. */
-export const isPressing = ({ severity, accepted, causedBy }: Finding): boolean =>
-  accepted === undefined && causedBy === undefined && (severity === 'danger' || severity === 'fault');
-
-export const isInHookup = ({ hookups }: Finding, { id }: Hookup): boolean =>
-  hookups.length === 0 || hookups.includes(id);
 
 /**
  * A part with power on ends where the drawing is wrong: with the first reading that warns, or before the first one for
@@ -37,9 +31,10 @@ export function stopAtFindings(findings: readonly Finding[], part: DraftPart): D
  * Whether a step's reading follows from a finding, all of which is plugged in by then. At rest what endangers a unit that
  * is only to be powered counts; while a line is pressed, what is wrong with that line. Sending has reasons of its own.
  */
-function isBehind({ rule, severity, moments, hookups, at }: Finding, { id, taking, at: here }: DraftStep): boolean {
+function isBehind(finding: Finding, { id, taking, at: here }: DraftStep): boolean {
+  const { rule, severity, moments, at } = finding;
   const setup = taking?.setup;
-  if (!setup?.powered || (hookups.length > 0 && !hookups.includes(setup.hookup.id))) return false;
+  if (!setup?.powered || !isFoundIn(finding, setup.hookup.id)) return false;
   if (!at.every((place) => isPluggedIn(place, setup))) return false;
   const isAtRest = moments.length === 0 || moments.includes('receive');
   if (setup.control === null) return isAtRest && (severity === 'danger' || /^(power|drawing)\//.test(rule));

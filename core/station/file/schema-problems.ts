@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { type Problem, placeOf, tellable } from './problem.ts';
+import { type Problem, placeInFile, tellable } from './problem.ts';
 
 /** Beyond this many the rest is counted, not listed. */
 const listed = 200;
@@ -9,9 +9,12 @@ export const problemsOfSchema = (error: z.ZodError, document: unknown): Problem[
   error.issues.flatMap((issue) => problemsOfIssue(issue, document));
 
 function problemsOfIssue(issue: z.core.$ZodIssue, document: unknown): Problem[] {
-  const place = placeOf(issue.path);
+  const place = placeInFile(issue.path);
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
+    return issue.keys.map((key) => ({
+      place: placeInFile([...issue.path, key]),
+      message: `“${key}” is not known here.`,
+    }));
   }
   if (issue.code === 'invalid_key')
     return issue.issues.map((inner) => ({ place, message: wordsFor(inner, issue.path.at(-1)) }));

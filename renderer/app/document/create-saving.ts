@@ -3,7 +3,7 @@ import type { StationFiles } from '../../shell/station-files.ts';
 import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation, type DocumentFile, documentStore, markSaved } from '../../store/document.ts';
 import { tell } from '../dialogs/questions.ts';
-import { inTurn } from '../in-turn.ts';
+import { oneAfterAnother } from '../one-after-another.ts';
 import { decideOnChange } from './decide-on-change.ts';
 
 interface Saving {
@@ -18,7 +18,7 @@ type TellUnsaveable = (station: Station, problems: readonly Problem[]) => Promis
 
 /** Saving into these files. Saves, and looks at the file, come one after the other. */
 export function createSaving(files: StationFiles, tellUnsaveable: TellUnsaveable): Saving {
-  const oneAtATime = inTurn();
+  const oneAtATime = oneAfterAnother();
   let waiting: { readonly station: Station; readonly saved: Promise<boolean> } | null = null;
 
   async function write(askWhere: boolean): Promise<boolean> {

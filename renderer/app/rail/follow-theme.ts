@@ -1,4 +1,4 @@
-import { recall, remember } from '../../shell/remember.ts';
+import { keepChoice, keptChoice } from '../../shell/keep-choice.ts';
 import { chooseTheme, type Theme, viewStore } from '../../store/view.ts';
 
 const themeKey = 'stationwright.theme';
@@ -10,7 +10,7 @@ export function followTheme() {
     const { theme } = viewStore.getState();
     const resolved = theme === 'system' ? (dark.matches ? 'dark' : 'light') : theme;
     document.documentElement.dataset['theme'] = resolved;
-    remember(themeKey, theme);
+    keepChoice(themeKey, theme);
   };
   chooseTheme(rememberedTheme());
   dark.addEventListener('change', apply);
@@ -19,6 +19,6 @@ export function followTheme() {
 }
 
 function rememberedTheme(): Theme {
-  const theme = recall(themeKey);
+  const theme = keptChoice(themeKey);
   return theme === 'light' || theme === 'dark' ? theme : 'system';
 }

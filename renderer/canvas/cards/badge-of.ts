@@ -1,4 +1,11 @@
-import { type Finding, type Severity, type SurveyReport, severities } from '../../../core/index.ts';
+import {
+  type Finding,
+  isFoundIn,
+  isOpenCause,
+  type Severity,
+  type SurveyReport,
+  severities,
+} from '../../../core/index.ts';
 
 export interface Badge {
   readonly severity: Severity;
@@ -12,15 +19,11 @@ export function badgeOf(report: SurveyReport | null, hookup: string, id: string)
   if (!report) return undefined;
   const known = indexes.get(report) ?? new Map<string, Map<string, Badge>>();
   indexes.set(report, known);
-  const badges = known.get(hookup) ?? countByPlace(report.findings.filter((f) => isOpen(f) && isIn(f, hookup)));
+  const badges =
+    known.get(hookup) ?? countByPlace(report.findings.filter((f) => isOpenCause(f) && isFoundIn(f, hookup)));
   known.set(hookup, badges);
   return badges.get(id);
 }
-
-const isOpen = (finding: Finding): boolean => finding.accepted === undefined && finding.causedBy === undefined;
-
-const isIn = (finding: Finding, hookup: string): boolean =>
-  finding.hookups.length === 0 || finding.hookups.includes(hookup);
 
 function countByPlace(findings: readonly Finding[]): Map<string, Badge> {
   const badges = new Map<string, Badge>();

@@ -65,7 +65,7 @@ export function dropSteps(
 const tipWords = (station: Station, { port, name }: Reachable) => `${name} of ${portName(station, port)}`;
 
 /** A lead or a box on the way of the current, from one contact that a tip can reach to another. */
-interface Hop {
+interface PlugToPlug {
   readonly side: 'plus' | 'minus';
   readonly name: string;
   readonly at: Place;
@@ -89,7 +89,13 @@ interface Stretch {
 }
 
 /** The hops between two nodes in the direction of the current; none where the way does not keep to power leads. */
-function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], start: number, end: number): Hop[] {
+function hopsOf(
+  station: Station,
+  { circuit, on }: Seen,
+  side: PlugToPlug['side'],
+  start: number,
+  end: number,
+): PlugToPlug[] {
   const way = leastWay(circuit, passersOf(circuit, on), start, end);
   const stretches: Stretch[] = [];
   let node = start;
@@ -117,7 +123,7 @@ function hopsOf(station: Station, { circuit, on }: Seen, side: Hop['side'], star
     return !cable || classOf(station, cable) === 'dc';
   });
   if (!keepsToPower) return [];
-  return stretches.flatMap(({ place, from, to, isFused, parts }): Hop[] => {
+  return stretches.flatMap(({ place, from, to, isFused, parts }): PlugToPlug[] => {
     const [high = '', low = ''] = [circuit.nodes[from], circuit.nodes[to]];
     const [one, other] = [reachable(station).get(high), reachable(station).get(low)];
     // A joint inside a box can't be reached with its lid on, and nobody reads anything outdoors.

@@ -3,13 +3,13 @@ import type { Finding } from '../../../rules/finding.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { placeOfContact, portName, unitName } from '../../../station/parts.ts';
 import { isFeed, loadsOf, loadVolts, unitOfPart } from '../../../trial/parts.ts';
+import { isFoundIn, isPressing } from '../../is-pressing.ts';
 import { isForTips, reachWords } from '../contacts.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
-import { isInHookup, isPressing } from '../stops.ts';
 import { chargeRange } from '../tolerance.ts';
 import { dropSteps } from './drops.ts';
 import { carrier, driveWords, firstPowerSteps } from './first-power.ts';
@@ -89,7 +89,7 @@ export function reasonsNotTo({ station, facts }: Context, sending: Sending): str
   const here = [...new Set([...ends, ...ways, ...loads])];
   if (here.length > 0) return here;
   const wrong = facts.findings.filter(
-    (finding) => isPressing(finding) && endangersSending(finding) && isInHookup(finding, setup.hookup),
+    (finding) => isPressing(finding) && endangersSending(finding) && isFoundIn(finding, setup.hookup.id),
   );
   return wrong.map(({ message }) => message.replace(/\.$/, ''));
 }

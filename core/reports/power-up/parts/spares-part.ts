@@ -1,3 +1,4 @@
+import { fuseFamilyNames } from '../../../catalog/wire/fuse-family-names.ts';
 import { fuseColour } from '../../../catalog/wire/fuses.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf } from '../../../station/parts.ts';
@@ -5,8 +6,6 @@ import { fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft.ts';
-
-const families = { blade: 'blade', 'glass-fast': 'glass, fast', 'glass-slow': 'glass, slow' };
 
 /** What to have in a drawer: a fuse of each rating in use, and a patch lead for each pair of RF plugs. */
 export function sparesPart({ station, facts }: Context): DraftPart {
@@ -16,7 +15,7 @@ export function sparesPart({ station, facts }: Context): DraftPart {
       const { ratedAmps, family } = part.fuse;
       const key = `${family}-${ratedAmps}`;
       const colour = fuseColour(ratedAmps, family);
-      const words = `${ratedAmps} A ${families[family]}${colour === null ? '' : ` (${colour})`}`;
+      const words = `${ratedAmps} A ${fuseFamilyNames[family]}${colour === null ? '' : ` (${colour})`}`;
       const known = fuses.get(key) ?? { words, seats: new Set() };
       known.seats.add(fuseSeat(station, part));
       fuses.set(key, known);

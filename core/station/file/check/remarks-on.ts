@@ -4,7 +4,7 @@ import { findUnit } from '../../parts.ts';
 import type { Station } from '../../schema/schema.ts';
 import type { UnitKind } from '../../schema/unit-kind.ts';
 import type { Problem } from '../problem.ts';
-import { type Report, reportTo } from './report.ts';
+import { type ReportProblem, reportTo } from './report-to.ts';
 
 /**
  * What in a document names nothing and so has no effect, each with its place: own figures, settings, sides, acceptances.
@@ -47,7 +47,7 @@ function remarkSettings(
   name: string,
   settings: Readonly<Record<string, string>> = {},
   path: readonly PropertyKey[],
-  report: Report,
+  report: ReportProblem,
 ) {
   for (const [id, position] of Object.entries(settings)) {
     const setting = kind.settings?.find((s) => s.id === id);

@@ -1,4 +1,4 @@
-import { type Problem, placeOf } from '../problem.ts';
+import { type Problem, placeInFile } from '../problem.ts';
 
 const forbidden = '__proto__';
 
@@ -7,7 +7,7 @@ const forbidden = '__proto__';
  * places where it was: a list by id that had it would seem to hold what nobody wrote.
  */
 export const takeOutForbiddenKeys = (value: unknown): Problem[] =>
-  takeOut(value).map((path) => ({ place: placeOf(path), message: `“${forbidden}” can’t be a name.` }));
+  takeOut(value).map((path) => ({ place: placeInFile(path), message: `“${forbidden}” can’t be a name.` }));
 
 function takeOut(value: unknown): PropertyKey[][] {
   if (typeof value !== 'object' || value === null) return [];

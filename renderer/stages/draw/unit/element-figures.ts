@@ -109,7 +109,7 @@ export const figureFields: Record<UnitElement['type'], readonly Field[]> = {
 const drawUnits = { current: 'A', power: 'W', resistance: 'ohm' } as const;
 
 /** The figures of an element in the order in which they are asked for; only those that it has. */
-export function figuresOf(kind: UnitKind, element: UnitElement): ElementFigure[] {
+export function elementFigures(kind: UnitKind, element: UnitElement): ElementFigure[] {
   const values = element as unknown as Record<string, unknown>;
   const figure = (path: string, label: string, value: unknown): ElementFigure[] => {
     const key = `${element.id}.${path}`;

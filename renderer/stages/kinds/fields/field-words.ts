@@ -1,4 +1,4 @@
-import type { UnitElement } from '../../../../core/index.ts';
+import { fuseFamilyNames, type UnitElement } from '../../../../core/index.ts';
 import { figureFields } from '../../draw/unit/element-figures.ts';
 
 const labels: Record<string, string> = {
@@ -74,8 +74,7 @@ const choices: Record<string, string> = {
   leadAcid: 'lead-acid',
   agm: 'AGM',
   lifepo4: 'LiFePO4',
-  'glass-fast': 'glass, fast',
-  'glass-slow': 'glass, slow',
+  ...fuseFamilyNames,
   termination: 'a dummy load',
   antenna: 'an antenna',
   receiver: 'a receiver’s input',

@@ -1,16 +1,16 @@
-import { type Problem, placeOf } from '../problem.ts';
+import { type Problem, placeInFile } from '../problem.ts';
 
 /** Tells something wrong at a path of keys. */
-export type Report = (path: readonly PropertyKey[], message: string) => void;
+export type ReportProblem = (path: readonly PropertyKey[], message: string) => void;
 
 /** A report that puts what it is told on a list. */
 export const reportTo =
-  (problems: Problem[]): Report =>
+  (problems: Problem[]): ReportProblem =>
   (path, message) =>
-    problems.push({ place: placeOf(path), message });
+    problems.push({ place: placeInFile(path), message });
 
 /** Reports every id that an earlier item of the list has already. */
-export function reportTwins(items: readonly { id: string }[], list: string, report: Report) {
+export function reportTwins(items: readonly { id: string }[], list: string, report: ReportProblem) {
   const first = new Map<string, number>();
   items.forEach((item, i) => {
     const twin = first.get(item.id);

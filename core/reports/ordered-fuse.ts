@@ -4,7 +4,7 @@ import type { FuseFamily } from '../station/schema/unit-element.ts';
 const families: Record<FuseFamily, string> = { blade: 'blade', 'glass-fast': 'F 5 × 20', 'glass-slow': 'T 5 × 20' };
 
 /** A fuse as it is ordered: `7.5 A blade`, `2 A T 5 × 20` (F is quick, T is slow in IEC 60127). */
-export const fuseName = (fuse: { readonly amps: number; readonly family: FuseFamily }): string =>
+export const orderedFuse = (fuse: { readonly amps: number; readonly family: FuseFamily }): string =>
   `${formatRating(fuse.amps)} ${families[fuse.family]}`;
 
 /** The holder for a fuse in a lead. */

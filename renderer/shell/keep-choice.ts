@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 
 /** Whether a choice could not be kept: storage is forbidden here, or there is no room. */
-export const rememberStore = createStore<{ failed: boolean }>(() => ({ failed: false }));
+export const choicesStore = createStore<{ failed: boolean }>(() => ({ failed: false }));
 
 /*
  * The one way to the browser's small store for choices (theme, own kinds, label sheet). A browser may forbid it, so
@@ -9,7 +9,7 @@ export const rememberStore = createStore<{ failed: boolean }>(() => ({ failed: f
  */
 
 /** What was kept under a name; null where nothing was, or the browser doesn't say. */
-export function recall(name: string): string | null {
+export function keptChoice(name: string): string | null {
   try {
     return localStorage.getItem(name);
   } catch {
@@ -18,17 +18,17 @@ export function recall(name: string): string | null {
 }
 
 /** Keeps a text under a name for the next time; false where it can't be kept. */
-export function remember(name: string, text: string): boolean {
+export function keepChoice(name: string, text: string): boolean {
   try {
     localStorage.setItem(name, text);
     return true;
   } catch {
-    rememberStore.setState({ failed: true });
+    choicesStore.setState({ failed: true });
     return false;
   }
 }
 
-export function unremember(name: string) {
+export function forgetChoice(name: string) {
   try {
     localStorage.removeItem(name);
   } catch {
