@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Readable } from 'node:stream';
 import { readStation } from '../../core/index.ts';
 import { plainReason } from '../files/plain-reason.ts';
-import { decodeText, largestBytes } from '../files/read-station-file.ts';
+import { decodeText, mostReadBytes } from '../files/read-station-file.ts';
 import type { Outside } from './outside.ts';
 
 type Opened = ReturnType<typeof readStation>;
@@ -29,7 +29,7 @@ async function stationFrom(stream: Readable, place: string): Promise<Opened> {
   } catch (error) {
     return problem(`It can’t be read: ${plainReason(error)}.`);
   }
-  if (bytes === null) return problem(`It is larger than ${largestBytes / 1_000_000} MB; no station comes near that.`);
+  if (bytes === null) return problem(`It is larger than ${mostReadBytes / 1_000_000} MB; no station comes near that.`);
   if (bytes.length === 0) return problem('There is nothing in it.');
   const text = decodeText(bytes);
   return text === null ? problem('It holds something other than text.') : readStation(text);
@@ -42,7 +42,7 @@ async function bytesOf(stream: Readable): Promise<Buffer | null> {
   for await (const chunk of stream) {
     chunks.push(chunk);
     bytes += chunk.length;
-    if (bytes > largestBytes) return null;
+    if (bytes > mostReadBytes) return null;
   }
   return Buffer.concat(chunks);
 }

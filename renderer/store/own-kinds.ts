@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { readKind, type WholeKind, writeKind } from '../../core/index.ts';
 import { forgetChoice, keepChoice, keptChoice } from '../shell/keep-choice.ts';
+import { plainName } from '../shell/plain-name.ts';
 
 /** A unit kind of the user's own, as the shelf has it. */
 export interface OwnKind extends WholeKind {
@@ -36,12 +37,7 @@ export const findOwnKind = (id: string): OwnKind | undefined => getState().kinds
 
 /** `Keyer, blue` gives `own-keyer-blue`, or the next that is free on the shelf and among the `taken`. */
 export function freeKindId(name: string, taken: readonly string[]): string {
-  const plain = name
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  const stem = `own-${plain.slice(0, 50).replace(/-+$/, '') || 'unit'}`;
+  const stem = `own-${plainName(name, 50).replace(/-+$/, '') || 'unit'}`;
   const isTaken = (id: string) => taken.includes(id) || findOwnKind(id) !== undefined;
   let id = stem;
   for (let n = 2; isTaken(id); n++) id = `${stem}-${n}`;

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { counted, plural } from '../../quantity/counted.ts';
 import { type Problem, placeInFile, tellable } from './problem.ts';
 
 /** Beyond this many the rest is counted, not listed. */
@@ -63,8 +64,5 @@ export function shorten(problems: Problem[]): Problem[] {
   const told = problems.slice(0, listed).map(tellable);
   const more = problems.length - listed;
   if (more <= 0) return told;
-  return [
-    ...told,
-    { place: 'file', message: more === 1 ? 'There is 1 more problem.' : `There are ${more} more problems.` },
-  ];
+  return [...told, { place: 'file', message: `There ${plural(more, 'is', 'are')} ${counted(more, 'more problem')}.` }];
 }

@@ -33,7 +33,7 @@ export const listCommand = <Row>(list: List<Row>): Command => ({
 });
 
 /** Whether a cable is plugged in for the hook-up asked for. */
-export function isAskedFor({ station, options }: Given, id: string): boolean {
+export function isCableAsked({ station, options }: Given, id: string): boolean {
   const { hookup } = options;
   const cable = station.cables.find((c) => c.id === id);
   return hookup === null || (cable?.hookups?.includes(hookup.id) ?? true);

@@ -1,4 +1,4 @@
-import { readStation } from '../../../core/index.ts';
+import { plural, readStation } from '../../../core/index.ts';
 import { filesHere } from '../../shell/files-here.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import { currentStation, type DocumentFile, documentStore, isEdited, openDocument } from '../../store/document.ts';
@@ -53,7 +53,7 @@ export async function showText(text: string, file: DocumentFile | null) {
     return;
   }
   const count = result.problems.length;
-  const text_ = `${count === 1 ? 'One thing keeps' : `${count} things keep`} it from being opened. The station on the screen is still there.`;
+  const text_ = `${plural(count, 'One thing keeps', `${count} things keep`)} it from being opened. The station on the screen is still there.`;
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 

@@ -1,3 +1,4 @@
+import { counted } from '../../../quantity/counted.ts';
 import { wattsFromDbm } from '../../../quantity/decibel.ts';
 import { formatAmps, formatWatts } from '../../../quantity/format.ts';
 import { cablesAt, kindOf, unitName, unitOf } from '../../../station/parts.ts';
@@ -107,7 +108,7 @@ function warmUpStep(station: Station, part: string, { unit, stage }: Amplifier):
   return [
     doing({
       id: `${part}/${unit}/warm`,
-      text: `${unitName(station, unit)} on, in standby: let its valves heat for ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}; its manual goes before this.`,
+      text: `${unitName(station, unit)} on, in standby: let its valves heat for ${counted(minutes, 'minute')}; its manual goes before this.`,
       at: [{ unit }],
     }),
   ];

@@ -1,5 +1,6 @@
 import { fuseFamilyNames } from '../../../catalog/wire/fuse-family-names.ts';
 import { fuseColour } from '../../../catalog/wire/fuses.ts';
+import { plural } from '../../../quantity/counted.ts';
 import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf } from '../../../station/parts.ts';
 import { fuseSeat } from '../../../trial/fuse-place.ts';
@@ -35,7 +36,7 @@ export function sparesPart({ station, facts }: Context): DraftPart {
       ...[...fuses].map(([key, { words, seats }]) =>
         doing({
           id: `spare/${key}`,
-          text: `${seats.size > 1 ? 'Two fuses' : 'A fuse'}, ${words}: ${seats.size > 1 ? 'fit' : 'fits'} ${[...seats].join(', ')}.`,
+          text: `${plural(seats.size, 'A fuse', 'Two fuses')}, ${words}: ${plural(seats.size, 'fits', 'fit')} ${[...seats].join(', ')}.`,
         }),
       ),
       ...[...leads].sort().map((lead) => doing({ id: `spare/lead ${lead}`, text: `A coax lead, ${lead}, tested.` })),

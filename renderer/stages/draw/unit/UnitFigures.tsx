@@ -1,8 +1,16 @@
-import { formatPercent, hasTypicalFigures, kindOf, type Unit, type UnitKind } from '../../../../core/index.ts';
+import {
+  type ElementFigure,
+  elementFigures,
+  elementTitle,
+  formatPercent,
+  hasTypicalFigures,
+  kindOf,
+  type Unit,
+  type UnitKind,
+} from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
-import { type ElementFigure, elementFigures, elementTitle } from './element-figures.ts';
 
 /** The figures inside a unit: typical ones of the shelf until the user enters or confirms their own. */
 export function UnitFigures({ unit, kind }: { unit: Unit; kind: UnitKind }) {

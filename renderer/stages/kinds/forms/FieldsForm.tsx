@@ -1,6 +1,11 @@
-import { type ElementField, type QuantityKind, type UnitElement, withoutUndefined } from '../../../../core/index.ts';
+import {
+  type ElementField,
+  fieldLabel,
+  type QuantityKind,
+  type UnitElement,
+  withoutUndefined,
+} from '../../../../core/index.ts';
 import { blankValue } from '../fields/blank-value.ts';
-import { fieldLabel } from '../fields/field-words.ts';
 import { AddPicker } from './AddPicker.tsx';
 import { FieldForm } from './FieldForm.tsx';
 

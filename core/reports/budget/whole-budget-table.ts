@@ -1,4 +1,5 @@
-import { type Budget, writeCsv } from '../../core/index.ts';
+import type { ReportTable } from '../report-table.ts';
+import type { Budget } from './rows.ts';
 
 const head = [
   ...['What', 'Name', 'Hook-up', 'Receive A', 'Sending A', 'Average A', 'Rated A', 'Receive V', 'Sending V', 'Drop V'],
@@ -19,11 +20,12 @@ interface Known {
 type Amperes = { hookupName: string; receiveAmps?: number; sendingAmps: number };
 
 /**
- * One table for a spreadsheet: a row for each supply, load, branch, part of a way, fuse, wire and battery; amperes, volts
- * and hours as plain numbers.
+ * The budget as one table: a row for each supply, load, branch, part of a way, fuse, wire and battery with what they have
+ * in common; amperes, volts and hours as plain numbers. `budgetTable` gives each sort a table of its own, with all of it.
  */
-export function budgetCsv({ supplies, loads, branches, ways, fuses, wires, batteries }: Budget): string {
-  return writeCsv(head, [
+export function wholeBudgetTable(budget: Budget): ReportTable {
+  const { supplies, loads, branches, ways, fuses, wires, batteries } = budget;
+  const rows = [
     ...supplies.map((s) => line('supply', s.name, s, s)),
     ...loads.map((l) => line('load', l.port, l, l)),
     ...branches.map((b) => line('branch', [b.name, b.number].filter(Boolean).join(', '), b, b)),
@@ -36,7 +38,8 @@ export function budgetCsv({ supplies, loads, branches, ways, fuses, wires, batte
     ...fuses.map((f) => line('fuse', f.name, f, f)),
     ...wires.map((w) => line('wire', w.number, w, { ...w, ratedAmps: w.limitAmps })),
     ...batteries.map((b) => line('battery', b.name, b, b)),
-  ]);
+  ];
+  return { head, rows };
 }
 
 function line(what: string, name: string, amperes: Amperes, known: Known): (string | number)[] {
