@@ -44,14 +44,15 @@ export { type FlagPages, layOutFlags, type PlacedFlag, ringMm } from './reports/
 export { isFoundIn, isOpenCause, isPressing } from './reports/is-pressing.ts';
 export { makeTable } from './reports/make/make-table.ts';
 export { type MakeRow, type MakeWire, whatToMake } from './reports/make/what-to-make.ts';
+export { draftPowerUp, type PowerUpDraft } from './reports/power-up/draft-power-up.ts';
 export { formatExpected, formatQuantity } from './reports/power-up/format-quantity.ts';
 export { judgeReading } from './reports/power-up/judge-reading.ts';
 export { nowAndBefore, startOfRound, writeReading } from './reports/power-up/kept-readings.ts';
 export { type Cause, causesOf, type StepReading } from './reports/power-up/off/causes-of.ts';
 export { figureOfReading, takeAsFigure } from './reports/power-up/own-figures.ts';
 export { parseReading } from './reports/power-up/parse-reading.ts';
-export { powerUpSheet } from './reports/power-up/power-up-sheet.ts';
 export * from './reports/power-up/sheet.ts';
+export { sheetOf } from './reports/power-up/sheet-of.ts';
 export type * from './reports/report-rows.ts';
 export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf/rf-report.ts';
@@ -100,5 +101,6 @@ export {
   unitGroups,
 } from './station/schema/unit-kind.ts';
 export { withoutUndefined } from './station/without-undefined.ts';
+export { survey } from './survey.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
 export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';

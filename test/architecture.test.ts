@@ -69,3 +69,12 @@ describe('npm test', () => {
     expect(scripts.filter((script) => !run.includes(script))).toEqual([]);
   });
 });
+
+describe('reports and what-ifs', () => {
+  it('keep nothing of their own from one call to the next', () => {
+    const kept = /^(export )?(let |const \w+(?!\w*: Readonly)[^=\n]*= new (Map|Set|WeakMap)\b)/m;
+    const files = textFiles.filter((file) => /^core\/(reports|whatif)\//.test(file));
+    expect(files.length).toBeGreaterThan(50);
+    expect(files.filter((file) => kept.test(read(file)))).toEqual([]);
+  });
+});

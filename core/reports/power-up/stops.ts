@@ -3,7 +3,7 @@ import { cablesAt, cablesIn, findCable } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { isFoundIn, isPressing } from '../is-pressing.ts';
-import { type DraftPart, type DraftStep, doing } from './draft.ts';
+import { type DraftPart, type DraftStep, doing } from './draft-step.ts';
 import type { Setup } from './setup.ts';
 
 /**

@@ -5,9 +5,11 @@ import { openOhms } from '../../../core/reports/power-up/sheet.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Cable, Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
+import { draftOf } from './power-up-sheet.ts';
 import { readingsOf, stepsToRead, withOwn } from './read-steps.ts';
 
 const hut = sample('hut');
+const draft = draftOf(hut);
 const steps = stepsToRead(hut);
 
 const setCable = (id: string, set: Partial<Omit<Cable, 'id'>>): Station => edit(hut, { type: 'updateCable', id, set });
@@ -29,7 +31,7 @@ function firstOff({ built, skip = () => false, reads = {} }: Planted) {
   for (const { id, expected } of steps) {
     const value = read.get(id);
     if (value === undefined || skip(id)) continue;
-    if (isOff(expected, value)) return { step: id, causes: causesOf(hut, { step: id, value }, right) };
+    if (isOff(expected, value)) return { step: id, causes: causesOf(draft, { step: id, value }, right) };
     right.push({ step: id, value });
   }
   return { step: '', causes: [] };
@@ -134,27 +136,27 @@ describe('single readings', () => {
     ['its core is broken', 'feeder/r4', 1e9, /^Centre of R4 opens/],
     ['it is not plugged in while sending', 'dummy/transmitter/meter.transmitter/swr', 40, /^Centre of R4 opens/],
     ['the paddle is stuck', 'line/k1/ohms', 0.1, /^(Paddle is held down|K1 is shorted)/],
-  ])('%s: %s reads %s', (_, step, value, cause) => expect(causesOf(hut, { step, value })[0]?.text).toMatch(cause));
+  ])('%s: %s reads %s', (_, step, value, cause) => expect(causesOf(draft, { step, value })[0]?.text).toMatch(cause));
 
   it('a reading that is right has no cause', () =>
-    expect(causesOf(hut, { step: 'unit/receiver/volts', value: 13.75 })).toEqual([]));
+    expect(causesOf(draft, { step: 'unit/receiver/volts', value: 13.75 })).toEqual([]));
   it('a step that is not on the sheet has none', () =>
-    expect(causesOf(hut, { step: 'no/such', value: 1 })).toEqual([]));
+    expect(causesOf(draft, { step: 'no/such', value: 1 })).toEqual([]));
   it('what would have shown at an earlier reading that was right comes later', () => {
     const dead = { step: 'unit/receiver/volts', value: 0 };
-    expect(causesOf(hut, dead).map((c) => c.text)).toContain('The fuse of Fused strip · 3 opens');
+    expect(causesOf(draft, dead).map((c) => c.text)).toContain('The fuse of Fused strip · 3 opens');
     const right = [{ step: 'outlet/strip.three', value: 13.8 }];
-    const told = causesOf(hut, dead, right).map((c) => c.text);
+    const told = causesOf(draft, dead, right).map((c) => c.text);
     expect(told[0]).toBe('Plus of D4 opens');
     expect(told.join()).not.toMatch(/fuse/);
   });
   it('at most three are told, each with its place', () => {
-    const causes = causesOf(hut, { step: 'unit/receiver/volts', value: 0 });
+    const causes = causesOf(draft, { step: 'unit/receiver/volts', value: 0 });
     expect(causes).toHaveLength(3);
     for (const { at } of causes) expect('cable' in at || 'unit' in at).toBe(true);
   });
   it('where nothing gives the very reading, what points the same way is said to do so', () => {
-    const causes = causesOf(hut, { step: 'outlet/strip.three', value: 20 });
+    const causes = causesOf(draft, { step: 'outlet/strip.three', value: 20 });
     for (const { fits } of causes) expect(fits).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 import { stepsToRead } from './read-steps.ts';
 
 const fused = (amps: number) => ({ fuse: { amps, family: 'blade', atM: 0.1 } as const });

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import type { PowerUpStep } from '../../../core/reports/power-up/sheet.ts';
 import { acceptFinding } from '../../../core/rules/accept.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { survey } from '../../../core/survey.ts';
 import { type CableDrawing, drawStation } from '../../stations/draw.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 
 const hookups = [
   { id: 'dummy', name: 'On the dummy load' },

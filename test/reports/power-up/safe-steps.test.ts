@@ -4,7 +4,6 @@ import { isPressing } from '../../../core/reports/is-pressing.ts';
 import { contextOf, fedUnits } from '../../../core/reports/power-up/context.ts';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
 import { endangersSending } from '../../../core/reports/power-up/parts/sending.ts';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { type PowerUpStep, powerUpParts } from '../../../core/reports/power-up/sheet.ts';
 import { isOutdoor } from '../../../core/station/outdoors.ts';
 import { classOf, hookupsOf, kindOf, portOf } from '../../../core/station/parts.ts';
@@ -14,6 +13,7 @@ import { correct, troubles } from '../../cases/index.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { anyStation } from '../../stations/random-station.ts';
 import { sample, sampleNames } from '../../stations/samples.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 
 const onAir = { id: 'air', name: 'On the air' };
 const onDummy = { id: 'dummy', name: 'On the dummy load' };

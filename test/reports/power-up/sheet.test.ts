@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../../core/reports/survey-report.ts';
 import { acceptFinding } from '../../../core/rules/accept.ts';
 import { createStation } from '../../../core/station/create-station.ts';
@@ -8,6 +7,7 @@ import type { Station } from '../../../core/station/schema/schema.ts';
 import { survey } from '../../../core/survey.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 import { readingsOf, stepsToRead } from './read-steps.ts';
 
 const hut = sample('hut');

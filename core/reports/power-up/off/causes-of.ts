@@ -3,11 +3,11 @@ import { isOutdoor } from '../../../station/outdoors.ts';
 import { findCable } from '../../../station/parts.ts';
 import type { Place } from '../../../station/place.ts';
 import type { Station } from '../../../station/schema/schema.ts';
-import type { DraftStep, Taking } from '../draft.ts';
+import type { PowerUpDraft } from '../draft-power-up.ts';
+import type { DraftStep, Taking } from '../draft-step.ts';
 import { formatQuantity } from '../format-quantity.ts';
 import { isOff } from '../judge-reading.ts';
 import { figureOfReading } from '../own-figures.ts';
-import { draftOf } from '../power-up-sheet.ts';
 import type { Seen, Setup } from '../setup.ts';
 import { type Expected, openOhms } from '../sheet.ts';
 import { jointThatGives } from './joint-that-gives.ts';
@@ -34,17 +34,16 @@ const mostTold = 3;
 const mostAsked = 12;
 
 /**
- * What would give a reading that is off, likeliest first: each single failure, swapped or shorted lead, bad joint, held
+ * What would give a reading of a draft's step that is off, likeliest first: each single failure, swapped or shorted lead, bad joint, held
  * control is put into the station as it stood at that step. What would have shown at a step whose reading was right
  * comes after what would not. Empty where nothing single gives it, or the reading is right.
  */
 export function causesOf(
-  station: Station,
+  { station, parts }: PowerUpDraft,
   { step: id, value }: StepReading,
   others: readonly StepReading[] = [],
-  hookup: string | null = null,
 ): Cause[] {
-  const steps = draftOf(station, hookup).parts.flatMap((part) => part.steps);
+  const steps = parts.flatMap((part) => part.steps);
   const step = steps.find((s) => s.id === id);
   if (!step?.taking || !step.expected || !isOff(step.expected, value)) return [];
   const { taking, expected } = step;

@@ -1,4 +1,4 @@
-import type { Taking } from '../draft.ts';
+import type { Taking } from '../draft-step.ts';
 import type { Expected } from '../sheet.ts';
 import type { Tried } from './suspect.ts';
 

@@ -1,14 +1,15 @@
 import { formatOhms } from '../../../quantity/format.ts';
-import { remember } from '../../../station/remember.ts';
 import { applyFailure } from '../../../whatif/apply-failure.ts';
 import type { Failure } from '../../../whatif/failure.ts';
 import { listFailures } from '../../../whatif/list-failures.ts';
-import { circuitOf, dcSolverOf, type Setup, seenIn, seenWith } from '../setup.ts';
+import { circuitOf, dcSolverOf, isSameDrawing, type Setup, seenIn, seenWith } from '../setup.ts';
+import { inWorkings } from '../workings.ts';
 import { heldSuspects, leadSuspects } from './lead-suspects.ts';
 import type { Suspect } from './suspect.ts';
 
-const failuresIn = remember(
-  (setup: Setup) => new Map(listFailures(setup.station, circuitOf(setup)).map((f) => [f.id, f])),
+const failuresIn = inWorkings(
+  (setup) => new Map(listFailures(setup.station, circuitOf(setup)).map((f) => [f.id, f])),
+  isSameDrawing,
 );
 
 const ranks: Record<Failure['kind'], number> = { opens: 0, losesPower: 2, staysOn: 3, staysOff: 3, highVolts: 4 };

@@ -3,7 +3,7 @@ import { cablesAt, portName, portOfRef, unitName } from '../../../station/parts.
 import { loadVolts, suppliesOf, unitOfPart } from '../../../trial/parts.ts';
 import { isForTips, reachWords } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
 

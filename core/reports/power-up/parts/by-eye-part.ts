@@ -1,8 +1,8 @@
 import { cablesIn, classOf, kindOf, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
-import { comingIn, isLive } from '../coming-in.ts';
+import { isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
-import { type DraftPart, doing } from '../draft.ts';
+import { type DraftPart, doing } from '../draft-step.ts';
 import { formatQuantity } from '../format-quantity.ts';
 import { cablesToDummy, loadedLeads, passingUnpowered } from './in-line.ts';
 
@@ -11,7 +11,7 @@ export function byEyePart(context: Context): DraftPart {
   const { station, base, facts } = context;
   const cables = cablesIn(station, base.hookup);
   const has = (kind: string) => cables.filter((c) => classOf(station, c) === kind);
-  const comers = comingIn(context);
+  const { comers } = context;
   const live = comers.filter(isLive);
   const dead = comers.filter((one) => !isLive(one));
   const antennas = dead.filter((one) => one.class === 'rf').map(({ cable }) => cable);

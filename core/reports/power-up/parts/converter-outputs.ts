@@ -3,7 +3,7 @@ import type { Cable } from '../../../station/schema/schema.ts';
 import { suppliesOf, unitOfPart } from '../../../trial/parts.ts';
 import { contactName, isForTips } from '../contacts.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
 

@@ -9,7 +9,7 @@ import { leastWay } from '../../../trial/least-way.ts';
 import type { Numbered } from '../../../trial/parts.ts';
 import { type Reachable, reachable } from '../contacts.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { voltsAt } from '../probes.ts';
 import { type Seen, type Setup, seenIn } from '../setup.ts';
 import { rangeOf } from '../tolerance.ts';

@@ -3,12 +3,12 @@ import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesAt, kindOf, portName, unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import { rfPortRef } from '../../../trial/names.ts';
-import type { Context } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type Context, wholeSetup } from '../context.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { isOwn } from '../own-figures.ts';
 import { ohmsBetween } from '../probes.ts';
-import { circuitOf, type Setup } from '../setup.ts';
+import { circuitOf } from '../setup.ts';
 import { insulationOhms } from './leads.ts';
 
 /**
@@ -19,7 +19,8 @@ const isKnown = (station: Station, { unit, spec }: RfLoad): boolean =>
   spec.role !== 'antenna' || spec.dcOhms !== undefined || isOwn(station, unit, `${spec.id}.ohms`);
 
 /** Centre to braid of the coax to every antenna and dummy load, in whichever hook-up it is plugged in: open, or its ohms. */
-export function feederSteps({ station, facts }: Context): DraftStep[] {
+export function feederSteps(context: Context): DraftStep[] {
+  const { station, facts } = context;
   const told = new Set<string>();
   return facts.hookups.flatMap(({ hookup, trial }) =>
     trial.circuit.rf.loads.flatMap((load): DraftStep[] => {
@@ -30,13 +31,7 @@ export function feederSteps({ station, facts }: Context): DraftStep[] {
       if (load.spec.role === 'receiver' || isActive || !cable || told.has(cable.id)) return [];
       told.add(cable.id);
       const end = otherEnd(cable.a.unit === at.unit ? 'a' : 'b');
-      const setup: Setup = {
-        station,
-        hookup,
-        pulled: [{ cable: cable.id, end }],
-        control: null,
-        powered: false,
-      };
+      const setup = wholeSetup(context, hookup, { pulled: [{ cable: cable.id, end }], powered: false });
       const port = `${cable[end].unit}.${cable[end].port}`;
       const plug = plugContacts(circuitOf(setup), { cable: cable.id, end }, `${port}.centre`, `${port}.shell`);
       if (!plug) return [];

@@ -6,7 +6,7 @@ import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts
 import type { ElementOf } from '../../../station/schema/unit-kind.ts';
 import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, doing } from '../draft.ts';
+import { type DraftStep, doing } from '../draft-step.ts';
 import { type Setup, seenIn } from '../setup.ts';
 import { isMetered, meterSteps, metersIn } from './meters.ts';
 import { type Sending, sendingIn } from './senders.ts';

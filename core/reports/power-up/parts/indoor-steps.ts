@@ -4,7 +4,7 @@ import type { Cable } from '../../../station/schema/schema.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, isForTips, reachWords } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
-import { type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftStep, doing, reading } from '../draft-step.ts';
 import { plugContacts } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';

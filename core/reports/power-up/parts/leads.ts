@@ -3,7 +3,7 @@ import { plugOf } from '../../../station/file/check/references.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { ohmsBetween } from '../probes.ts';
 import type { Probe, Setup } from '../setup.ts';
 

@@ -3,7 +3,7 @@ import { unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftStep, doing, reading } from '../draft-step.ts';
 import { isOwn } from '../own-figures.ts';
 import { swrAt, wattsAt } from '../probes.ts';
 import { seenIn } from '../setup.ts';

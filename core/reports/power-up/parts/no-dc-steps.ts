@@ -3,7 +3,7 @@ import { classOf, portName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { voltsAt } from '../probes.ts';
 import { circuitOf, type Setup } from '../setup.ts';

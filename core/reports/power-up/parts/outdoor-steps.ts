@@ -4,7 +4,7 @@ import { portName, unitName } from '../../../station/parts.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { otherEnd } from '../joints.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';

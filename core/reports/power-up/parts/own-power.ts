@@ -2,7 +2,7 @@ import { cablesAt, kindOf } from '../../../station/parts.ts';
 import type { Unit } from '../../../station/schema/schema.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, doing } from '../draft.ts';
+import { type DraftStep, doing } from '../draft-step.ts';
 
 /** Units on the mains, or with a cell inside, that are plugged in and get nothing from a supply of the station. */
 export function ownPowerSteps(context: Context): DraftStep[] {

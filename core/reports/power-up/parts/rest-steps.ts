@@ -2,7 +2,7 @@ import { cablesIn, portName, portOf, portOfRef } from '../../../station/parts.ts
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { otherEnd, plugContacts } from '../joints.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf } from '../setup.ts';

@@ -6,7 +6,7 @@ import { isFeed, loadsOf, loadVolts, unitOfPart } from '../../../trial/parts.ts'
 import { isFoundIn, isPressing } from '../../is-pressing.ts';
 import { isForTips, reachWords } from '../contacts.ts';
 import type { Context } from '../context.ts';
-import { type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftStep, doing, reading } from '../draft-step.ts';
 import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';

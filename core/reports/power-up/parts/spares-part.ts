@@ -6,7 +6,7 @@ import { classOf } from '../../../station/parts.ts';
 import { fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';
-import { type DraftPart, doing } from '../draft.ts';
+import { type DraftPart, doing } from '../draft-step.ts';
 
 /** What to have in a drawer: a fuse of each rating in use, and a patch lead for each pair of RF plugs. */
 export function sparesPart({ station, facts }: Context): DraftPart {

@@ -1,9 +1,9 @@
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { classOf, kindOf, portName, unitName } from '../../../station/parts.ts';
 import { suppliesOf, unitOfPart } from '../../../trial/parts.ts';
-import { type ComingIn, comingIn, isLive } from '../coming-in.ts';
+import { type ComingIn, isLive } from '../coming-in.ts';
 import type { Context } from '../context.ts';
-import { type DraftPart, doing } from '../draft.ts';
+import { type DraftPart, doing } from '../draft-step.ts';
 
 /**
  * What to unplug before a storm and whenever nobody is home, whatever the hook-up: all that comes in from outdoors, with
@@ -11,7 +11,7 @@ import { type DraftPart, doing } from '../draft.ts';
  */
 export function stormPart(context: Context): DraftPart {
   const { station, facts } = context;
-  const comers = comingIn(context);
+  const { comers } = context;
   const coax = comers.filter((one) => one.class === 'rf');
   const others = comers.filter((one) => one.class !== 'rf');
   const [live, lines] = [others.filter(isLive), others.filter((one) => !isLive(one))];

@@ -4,7 +4,7 @@ import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft-step.ts';
 import { otherEnd } from '../joints.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';

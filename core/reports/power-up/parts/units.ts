@@ -2,7 +2,7 @@ import type { TriedHookup } from '../../../rules/rule.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesIn, classOf } from '../../../station/parts.ts';
 import { type Context, type FedUnit, fedUnits } from '../context.ts';
-import { type DraftPart, type DraftStep, doing } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing } from '../draft-step.ts';
 import { backupSteps } from './backup-steps.ts';
 import { indoorSteps } from './indoor-steps.ts';
 import { meterWords } from './meter-words.ts';

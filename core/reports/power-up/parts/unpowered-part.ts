@@ -1,12 +1,11 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesAt, cablesIn, classOf, kindOf, portName, portOfRef, unitName } from '../../../station/parts.ts';
-import { rememberFew } from '../../../station/remember.ts';
 import { fusePlace, fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf, unitOfPart } from '../../../trial/parts.ts';
 import { isReadyMade } from '../../make/is-ready-made.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft-step.ts';
 import { plugContacts } from '../joints.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf, type Probe, type Setup } from '../setup.ts';
@@ -18,6 +17,7 @@ import { switchWords } from './switch-words.ts';
 /** Look and feel with every supply off: leads, empty fuse holders, the rail, feeders, lines at rest. */
 export function unpoweredPart(context: Context): DraftPart {
   const setup = setupWithout(context, new Set(), { powered: false });
+  const bench = onBench(setup);
   return {
     id: 'unpowered',
     title: 'Unpowered',
@@ -26,7 +26,7 @@ export function unpoweredPart(context: Context): DraftPart {
       doing({ id: 'look', text: 'Look at every plug and solder joint, and tug at every lead.' }),
       ...earthStep(context),
       ...switchStep(context),
-      ...context.station.cables.flatMap((cable) => leadSteps(context.station, onBench(setup), cable)),
+      ...context.station.cables.flatMap((cable) => leadSteps(context.station, bench, cable)),
       ...shellStep(context),
       ...holderSteps(context, setup),
       ...feederSteps(context),
@@ -74,10 +74,10 @@ function panelWords({ station, supplies }: Context): string {
 }
 
 /** Every cable there is, whatever hook-up it is for. */
-const onBench = rememberFew((setup: Setup): Setup => {
+function onBench(setup: Setup): Setup {
   const cables = setup.station.cables.map(({ hookups: _, ...cable }) => cable);
   return { ...setup, station: { ...setup.station, cables } };
-});
+}
 
 /** A holder that conducts without its fuse guards nothing; one reading for each fuse in use. */
 function holderSteps({ station, base }: Context, setup: Setup): DraftStep[] {
