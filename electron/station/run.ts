@@ -8,10 +8,10 @@ import {
 } from '../../core/index.ts';
 import { type Answer, type Command, type Listing, type Options, surveying } from './command.ts';
 import { commandNames, findCommand, optionsOf, usage } from './commands.ts';
-import { openFile } from './open-file.ts';
 import type { Outside } from './outside.ts';
 import { oneLine, quoted } from './printable.ts';
 import { type CommandLine, readLine } from './read-line.ts';
+import { readNamedFile } from './read-named-file.ts';
 import { Refusal } from './refusal.ts';
 import { tellTrouble } from './tell-trouble.ts';
 
@@ -98,7 +98,7 @@ function formOf(name: string, command: Command | Listing, { given }: CommandLine
 const lineOf = ({ place, message }: Problem): string => `${oneLine(place)}: ${oneLine(message, 1000)}`;
 
 async function stationIn(file: string, outside: Outside): Promise<Station> {
-  const read = await openFile(file, outside);
+  const read = await readNamedFile(file, outside);
   if ('station' in read) {
     for (const remark of read.remarks) outside.say(lineOf(remark));
     return read.station;

@@ -11,7 +11,7 @@ import { stormPart } from './parts/storm-part.ts';
 import { distributionPart, supplyPart } from './parts/supply.ts';
 import { unitsPart } from './parts/units.ts';
 import { unpoweredPart } from './parts/unpowered-part.ts';
-import { stopAtFindings } from './stops.ts';
+import { stopAtFindings } from './stop-at-findings.ts';
 
 /** Hears how many of how many pieces of the work are done. */
 type Tell = (done: number, of: number) => void;

@@ -1,4 +1,7 @@
-/** A queue of numbers that gives the one of least cost first. */
+/**
+ * A queue of numbers that gives the one of least cost first. It has its own heap: the core's holds nodes with their ohms as
+ * objects, this one whole numbers in plain arrays that every search uses anew.
+ */
 export class CostQueue {
   size = 0;
   // Of one kind of number each, and never shorter than before: the queue is what a search spends its time in.

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { isPressing } from '../../../core/reports/is-pressing.ts';
 import { contextOf, fedUnits } from '../../../core/reports/power-up/context.ts';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { endangersSending } from '../../../core/reports/power-up/parts/sending.ts';
+import { endangersSending } from '../../../core/reports/power-up/parts/sending-steps.ts';
 import { type PowerUpStep, powerUpParts } from '../../../core/reports/power-up/sheet.ts';
 import { isOutdoor } from '../../../core/station/outdoors.ts';
 import { classOf, hookupsOf, kindOf, portOf } from '../../../core/station/parts.ts';

@@ -9,7 +9,7 @@ import { otherEnd, plugContacts } from '../joints.ts';
 import { isOwn } from '../own-figures.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf } from '../setup.ts';
-import { insulationOhms } from './leads.ts';
+import { insulationOhms } from './lead-steps.ts';
 
 /**
  * Whether a load's ohms for DC are known: an antenna whose figures are only typical may be open, or closed by its matching

@@ -10,9 +10,9 @@ import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { circuitOf, type Setup } from '../setup.ts';
 import { chargeRange } from '../tolerance.ts';
-import { leadsToBattery, outputSteps } from './converter-outputs.ts';
-import { dropSteps } from './drops.ts';
+import { dropSteps } from './drop-steps.ts';
 import { noDcSteps } from './no-dc-steps.ts';
+import { leadsToBattery, outputSteps } from './output-steps.ts';
 import { plugReading } from './plug-reading.ts';
 
 /** A unit at its turn: each plug that brings it power before it goes in, then the supply's amperes, then its volts. */

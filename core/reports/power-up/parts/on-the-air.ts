@@ -5,10 +5,10 @@ import { isLive } from '../coming-in.ts';
 import { type Context, wholeSetup } from '../context.ts';
 import { type DraftPart, type DraftStep, doing } from '../draft-step.ts';
 import { trialOf } from '../setup.ts';
-import { firstPowerSteps } from './first-power.ts';
+import { firstPowerSteps } from './first-power-steps.ts';
 import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
 import { type Sending, sendingsIn } from './senders.ts';
-import { reasonsNotTo, sendingSteps } from './sending.ts';
+import { reasonsNotTo, sendingSteps } from './sending-steps.ts';
 import { switchWords } from './switch-words.ts';
 import { otherUnitSteps } from './units.ts';
 

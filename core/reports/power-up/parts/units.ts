@@ -7,7 +7,7 @@ import { backupSteps } from './backup-steps.ts';
 import { indoorSteps } from './indoor-steps.ts';
 import { meterWords } from './meter-words.ts';
 import { outdoorSteps } from './outdoor-steps.ts';
-import { ownPowerSteps, unfedWords } from './own-power.ts';
+import { ownPowerSteps, unfedWords } from './own-power-steps.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {

@@ -10,7 +10,7 @@ import { plugContacts } from '../joints.ts';
 import { ohmsBetween } from '../probes.ts';
 import { circuitOf, type Probe, type Setup } from '../setup.ts';
 import { feederSteps } from './feeder-steps.ts';
-import { insulationOhms, leadSteps } from './leads.ts';
+import { insulationOhms, leadSteps } from './lead-steps.ts';
 import { restSteps } from './rest-steps.ts';
 import { switchWords } from './switch-words.ts';
 

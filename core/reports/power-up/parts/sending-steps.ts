@@ -11,9 +11,9 @@ import { drawFigure } from '../own-figures.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { seenIn, trialOf } from '../setup.ts';
 import { chargeRange } from '../tolerance.ts';
-import { dropSteps } from './drops.ts';
-import { carrier, driveWords, firstPowerSteps } from './first-power.ts';
-import { meterSteps } from './meters.ts';
+import { dropSteps } from './drop-steps.ts';
+import { carrier, driveWords, firstPowerSteps } from './first-power-steps.ts';
+import { meterSteps } from './meter-steps.ts';
 import type { Sending } from './senders.ts';
 
 /**

@@ -9,7 +9,7 @@ import type { Outside } from './outside.ts';
 type Opened = ReturnType<typeof readStation>;
 
 /** What a station file holds, or every problem in it. `hut` alone means the sample of that name, `-` standard input. */
-export async function openFile(name: string, outside: Pick<Outside, 'input' | 'say'>): Promise<Opened> {
+export async function readNamedFile(name: string, outside: Pick<Outside, 'input' | 'say'>): Promise<Opened> {
   if (name === '-') {
     const input = outside.input();
     if (input.isTTY) outside.say('Reading a station from the keyboard: Ctrl-D on a line of its own ends it.');

@@ -8,7 +8,7 @@ import { rfPortRef } from '../../../trial/names.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing } from '../draft-step.ts';
 import { type Setup, seenIn } from '../setup.ts';
-import { isMetered, meterSteps, metersIn } from './meters.ts';
+import { isMetered, meterSteps, metersIn } from './meter-steps.ts';
 import { type Sending, sendingIn } from './senders.ts';
 
 /** A meter follows neither a keyer’s dits nor speech. Common practice. */
