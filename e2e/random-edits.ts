@@ -1,13 +1,5 @@
 import type { Page } from '@playwright/test';
-
-/** Numbers from 0 to 1, the same for the same seed. */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
+import { congruentialShares } from '../test/shares.ts';
 
 interface Spot {
   /** A unit's id, `unit port`, or a cable's number. */
@@ -25,7 +17,7 @@ export class RandomEdits {
 
   constructor(page: Page, seed: number) {
     this.page = page;
-    this.random = randomFrom(seed);
+    this.random = congruentialShares(seed);
   }
 
   /** `count` tells the edits apart: a name or length that it gives was never there before. */

@@ -1,10 +1,10 @@
 import { app } from 'electron';
-import { listenToScreens } from './bridge/listen.ts';
+import { listenToScreens } from './bridge/listen-to-screens.ts';
 import { namedFiles } from './files/named-files.ts';
 import { watchRecentFiles } from './files/recent-files.ts';
 import { refusePermissions, refuseTheRest } from './guards.ts';
-import { showMenuBar } from './menu-bar.ts';
 import { announcePage, servePage } from './page.ts';
+import { showMenuBar } from './show-menu-bar.ts';
 import { watchQuit } from './windows/closing.ts';
 import { settleBeforeQuit } from './windows/kept-work.ts';
 import { openWindow } from './windows/open-window.ts';

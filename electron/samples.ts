@@ -1,4 +1,4 @@
-import type { SampleEntry } from './menu.ts';
+import type { SampleEntry } from './menu-template.ts';
 
 // Vite puts the titles in at build time, so that the menu needs no file of the core at run time.
 const titles = import.meta.glob<string>('../core/samples/*.station.json', { eager: true, import: 'title' });

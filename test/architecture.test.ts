@@ -53,7 +53,7 @@ describe('tracked text', () => {
 
 describe('the screen', () => {
   it.each([
-    ['localStorage', 'renderer/shell/remember.ts'],
+    ['localStorage', 'renderer/shell/keep-choice.ts'],
     ['indexedDB', 'renderer/shell/kept/kept-database.ts'],
   ])('reaches %s, which a browser may forbid, in one place alone', (name, place) => {
     const users = textFiles.filter((file) => file.startsWith('renderer/') && read(file).includes(name));
@@ -67,5 +67,14 @@ describe('npm test', () => {
     const run = [...smallChecks, endToEnd].map(({ script }) => script);
     expect(scripts.length).toBeGreaterThan(5);
     expect(scripts.filter((script) => !run.includes(script))).toEqual([]);
+  });
+});
+
+describe('reports and what-ifs', () => {
+  it('keep nothing of their own from one call to the next', () => {
+    const kept = /^(export )?(let |const \w+(?!\w*: Readonly)[^=\n]*= new (Map|Set|WeakMap)\b)/m;
+    const files = textFiles.filter((file) => /^core\/(reports|whatif)\//.test(file));
+    expect(files.length).toBeGreaterThan(50);
+    expect(files.filter((file) => kept.test(read(file)))).toEqual([]);
   });
 });

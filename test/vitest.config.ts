@@ -2,7 +2,11 @@ import path from 'node:path';
 import { defineConfig } from 'vitest/config';
 
 // These put something else in the place of a module, which would stay there for the files after them.
-const alone = ['test/electron/files/write-file.test.ts', 'test/command/trouble.test.ts'];
+const alone = [
+  'test/electron/files/write-file.test.ts',
+  'test/command/trouble.test.ts',
+  'test/command/surveys.test.ts',
+];
 
 export default defineConfig({
   root: path.join(import.meta.dirname, '..'),

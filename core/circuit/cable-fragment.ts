@@ -1,5 +1,5 @@
-import { coaxLossDb } from '../catalog/cables/coax.ts';
-import { wiringOf } from '../catalog/cables/wiring.ts';
+import { coaxLossDb } from '../catalog/cables/coax-loss-db.ts';
+import { wiringOf } from '../catalog/cables/wiring-of.ts';
 import { fitOf } from '../catalog/fit.ts';
 import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire/wire.ts';

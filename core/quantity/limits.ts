@@ -1,4 +1,4 @@
-import type { QuantityKind } from './parse.ts';
+import type { QuantityKind } from './parse-quantity.ts';
 
 /**
  * What a figure can be: a row of the one table that the file's schema, a unit's own figures, the fields of the screen

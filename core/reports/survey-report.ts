@@ -1,12 +1,12 @@
 import type { Station } from '../station/schema/schema.ts';
 import { survey } from '../survey.ts';
-import { reportAudio } from './audio.ts';
-import { budgetOf } from './budget/budget.ts';
-import { listCables } from './cables/cable-list.ts';
-import { reportKeydowns } from './keydown-report.ts';
-import { overlaysOf } from './overlay.ts';
-import type { SurveyReport } from './report.ts';
-import { reportRf } from './rf/rf.ts';
+import { budgetOf } from './budget/budget-of.ts';
+import { listCables } from './cables/list-cables.ts';
+import { overlaysOf } from './overlays-of.ts';
+import { reportAudio } from './report-audio.ts';
+import { reportKeydowns } from './report-keydowns.ts';
+import type { SurveyReport } from './report-rows.ts';
+import { reportRf } from './rf/report-rf.ts';
 
 /** Surveys a station and gives all that a screen or a printed sheet shows of it. */
 export function surveyReport(station: Station): SurveyReport {

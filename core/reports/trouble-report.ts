@@ -1,4 +1,4 @@
-import { writeStation } from '../station/file/write.ts';
+import { writeStation } from '../station/file/write-station.ts';
 import type { Station } from '../station/schema/schema.ts';
 
 export interface Trouble {

@@ -3,6 +3,7 @@ import type { Connector } from './schema/connector.ts';
 import type { Acceptance, Cable, Hookup, Mark, Plan, PortRef, Reading, Station, Unit } from './schema/schema.ts';
 import type { UnitKind } from './schema/unit-kind.ts';
 import { keepNamed, takeAlong } from './take-along.ts';
+import { withoutUndefined } from './without-undefined.ts';
 
 /** Descriptions that a document carries so that it opens the same in ten years. */
 export interface Carried {
@@ -112,11 +113,6 @@ function carry(station: Station, carried: Carried = {}): Station {
 
 function update<T extends { id: string }>(items: readonly T[], id: string, set: Partial<NoInfer<T>>): T[] {
   return items.map((item) => (item.id === id ? withoutUndefined({ ...item, ...set }) : item));
-}
-
-/** A field set to undefined is gone: the document has no empty fields. */
-function withoutUndefined<T extends object>(item: T): T {
-  return Object.fromEntries(Object.entries(item).filter(([, v]) => v !== undefined)) as T;
 }
 
 const moveUnit = (unit: Unit, position: Unit['position'] | undefined): Unit =>

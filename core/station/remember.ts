@@ -13,28 +13,6 @@ export function remember<O extends object, T>(make: (owner: O) => T): (owner: O)
   };
 }
 
-/** How many answers are kept where each is large. */
-const few = 12;
-
-/**
- * The same where answers are large and asked for several times in a row, then seldom again: only the last ones are kept.
- * Owners that `isSame` says are the same share an answer.
- */
-export function rememberFew<O extends object, T>(
-  make: (owner: O) => T,
-  isSame: (a: O, b: O) => boolean = Object.is,
-): (owner: O) => T {
-  const known: { readonly owner: O; readonly answer: T }[] = [];
-  return (owner) => {
-    const at = known.findIndex((k) => isSame(k.owner, owner));
-    const found = at < 0 ? { owner, answer: make(owner) } : (known.splice(at, 1)[0] as (typeof known)[number]);
-    // The newest stands last.
-    known.push(found);
-    if (known.length > few) known.shift();
-    return found.answer;
-  };
-}
-
 /** The same for a function that is asked for several things of one owner; what else it is given changes no answer. */
 export function rememberEach<O extends object, K, T, More extends unknown[] = []>(
   make: (owner: O, key: K, ...more: More) => T,

@@ -12,8 +12,8 @@ import { hookupsOf } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { applyFailure } from './apply-failure.ts';
 import type { Failure } from './failure.ts';
-import { type Weakness, weaknessOf } from './judge-failure.ts';
 import { listFailures } from './list-failures.ts';
+import { type Weakness, weaknessOf } from './weakness-of.ts';
 
 /** What one failure does in the hook-ups in which it can happen. */
 export interface FailureStudy {

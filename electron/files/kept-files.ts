@@ -18,7 +18,7 @@ const ending = '.kept';
 const folder = () => path.join(app.getPath('userData'), 'unsaved');
 
 /** Where the document of that id is kept. */
-export const placeOf = (id: string): string => path.join(folder(), id + ending);
+export const keptPath = (id: string): string => path.join(folder(), id + ending);
 
 const stampSchema = z.strictObject({ modifiedMs: z.number(), size: z.number(), inode: z.number() });
 export const aboutSchema = z.strictObject({
@@ -40,8 +40,8 @@ export async function keptFiles(): Promise<KeptFile[]> {
 /** Null where there is none of that id. */
 export async function keptFile(id: string): Promise<KeptFile | null> {
   try {
-    const keptAt = (await stat(placeOf(id))).mtimeMs;
-    const content = await readFile(placeOf(id), 'utf8');
+    const keptAt = (await stat(keptPath(id))).mtimeMs;
+    const content = await readFile(keptPath(id), 'utf8');
     const end = content.indexOf('\n');
     const about = parseAbout(content.slice(0, Math.max(0, end)));
     // Damaged, it is handed out whole: who knows where the document begins.
@@ -54,10 +54,10 @@ export async function keptFile(id: string): Promise<KeptFile | null> {
 /** One line about the document, then its text as it would be in its own file: it can be rescued by hand. */
 export async function writeKeptFile(id: string, { text, about }: UnsavedWork): Promise<void> {
   await mkdir(folder(), { recursive: true });
-  await writeAtomically(placeOf(id), `${JSON.stringify(about)}\n${text}`);
+  await writeAtomically(keptPath(id), `${JSON.stringify(about)}\n${text}`);
 }
 
-export const removeKeptFile = (id: string): Promise<void> => rm(placeOf(id), { force: true });
+export const removeKeptFile = (id: string): Promise<void> => rm(keptPath(id), { force: true });
 
 function parseAbout(line: string): AboutUnsaved | null {
   try {

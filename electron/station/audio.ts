@@ -1,6 +1,6 @@
 import { type AudioRow, formatDecimals, formatOhms, formatVolts, writeCsv } from '../../core/index.ts';
 import { asJson, type Command, isAsked } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const audio: Command = {
   summary: 'what each audio output makes at each input it gets to: volts, impedances, DC on the contact',

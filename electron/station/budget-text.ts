@@ -9,7 +9,7 @@ import {
   formatVolts,
   formatWithin,
 } from '../../core/index.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 /** The budget as tables to read. */
 export function budgetText(budget: Budget): string {

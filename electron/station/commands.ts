@@ -10,7 +10,7 @@ import { buy } from './lists/buy.ts';
 import { cables } from './lists/cables.ts';
 import { flags } from './lists/flags.ts';
 import { make } from './lists/make.ts';
-import { type OptionName, optionNames, wordsOf } from './option-table.ts';
+import { type OptionName, optionNames, optionWords } from './option-table.ts';
 import { powerup } from './powerup.ts';
 import { rf } from './rf.ts';
 import { rules } from './rules.ts';
@@ -60,7 +60,7 @@ written, 3 a fault of the program itself: nothing is said about the station then
 `;
 
 function optionLine(option: OptionName): string {
-  const { does, value = '' } = wordsOf(option);
+  const { does, value = '' } = optionWords(option);
   const takes = (name: string) => optionsOf(commands[name] as Command | Listing).includes(option);
   const takers = commandNames.filter(takes);
   const others = commandNames.filter((name) => !takes(name));

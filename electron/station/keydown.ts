@@ -1,6 +1,6 @@
 import { formatDbm, formatMs, formatWatts, type KeydownReport } from '../../core/index.ts';
 import { asJson, type Command, isPressed } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const keydown: Command = {
   summary: 'what happens when a control is pressed and let go, millisecond by millisecond',

@@ -23,4 +23,4 @@ export type OptionName = keyof typeof optionTable;
 
 export const optionNames = Object.keys(optionTable) as OptionName[];
 
-export const wordsOf = (name: OptionName): OptionWords => optionTable[name];
+export const optionWords = (name: OptionName): OptionWords => optionTable[name];

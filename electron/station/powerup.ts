@@ -1,29 +1,32 @@
 import {
   type Cause,
   causesOf,
+  draftPowerUp,
   formatExpected,
   formatQuantity,
   judgeReading,
   nowAndBefore,
+  type PowerUpDraft,
   type PowerUpPart,
   type PowerUpSheet,
   type PowerUpStep,
-  powerUpSheet,
-  type Station,
+  sheetOf,
+  survey,
   writeCsv,
 } from '../../core/index.ts';
 import { asJson, type Command, surveying } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const powerup: Command = {
   summary: 'the steps of a first power-up: what each meter should read, what was read, what would explain it',
   forms: ['json', 'csv'],
   options: ['hookup'],
   run({ station, options, progress }) {
-    const hookup = options.hookup?.id ?? null;
     progress?.(surveying);
-    const sheet = powerUpSheet(station, hookup, (done, of) => progress?.('parts of the sheet done', done, of));
-    const read = readSteps(station, sheet, hookup);
+    const tell = (done: number, of: number) => progress?.('parts of the sheet done', done, of);
+    const draft = draftPowerUp(survey(station), options.hookup?.id ?? null, tell);
+    const sheet = sheetOf(draft);
+    const read = readSteps(draft);
     if (options.form === 'json') return { text: asJson({ ...sheet, parts: sheet.parts.map(withRead) }), status: 0 };
     if (options.form === 'csv') return { text: csvOf(sheet, read), status: 0 };
     return { text: `${station.title}\n\n${textOf(sheet, read)}`, status: 0 };
@@ -42,8 +45,9 @@ interface Read {
   readonly causes: readonly Cause[];
 }
 
-function readSteps(station: Station, { parts }: PowerUpSheet, hookup: string | null): Map<string, Read> {
-  const steps = parts.flatMap((part) => part.steps);
+function readSteps(draft: PowerUpDraft): Map<string, Read> {
+  const { station } = draft;
+  const steps = draft.parts.flatMap((part) => part.steps);
   const values = steps.flatMap((step) => {
     const { now } = nowAndBefore(station, step.id, '');
     return now && step.expected ? [{ step: step.id, value: now.value, when: now.when, expected: step.expected }] : [];
@@ -52,7 +56,7 @@ function readSteps(station: Station, { parts }: PowerUpSheet, hookup: string | n
     values.map((one) => {
       const { step, value, when, expected } = one;
       const others = values.filter((v) => v !== one);
-      const causes = causesOf(station, { step, value }, others, hookup);
+      const causes = causesOf(draft, { step, value }, others);
       return [step, { value, when, verdict: judgeReading(expected, value), causes }];
     }),
   );

@@ -1,6 +1,6 @@
 /**
  * Text from outside as it may go to a terminal: without the control characters by which a name could colour, clear or
- * answer it, and without those that turn the direction of reading. Line ends and tabs stay.
+ * answer it, and without those that turn the direction of reading. CommandLine ends and tabs stay.
  */
 export const printable = (text: string): string => text.replace(/(?![\t\n])[\p{Cc}\p{Bidi_Control}]/gu, '');
 

@@ -1,21 +1,21 @@
 import { parseArgs } from 'node:util';
-import { type OptionName, optionNames, optionTable, wordsOf } from './option-table.ts';
+import { type OptionName, optionNames, optionTable, optionWords } from './option-table.ts';
 import { quoted } from './printable.ts';
 import { Refusal } from './refusal.ts';
 
 /** A command line taken apart: words, and options with their values. */
-export interface Line {
+export interface CommandLine {
   readonly help: boolean;
   readonly words: readonly string[];
   readonly given: ReadonlyMap<OptionName, string>;
 }
 
 const shapes = Object.fromEntries(
-  optionNames.map((name) => [name, { type: wordsOf(name).value === undefined ? 'boolean' : 'string' } as const]),
+  optionNames.map((name) => [name, { type: optionWords(name).value === undefined ? 'boolean' : 'string' } as const]),
 );
 
 /** Takes a command line apart; refuses options that there are not, that come twice, or that lack their value. */
-export function readLine(args: readonly string[]): Line {
+export function readLine(args: readonly string[]): CommandLine {
   const { tokens } = parseArgs({
     args: [...args],
     allowPositionals: true,
@@ -42,7 +42,7 @@ const isOption = (name: string): name is OptionName => Object.hasOwn(optionTable
 
 /** The value of an option, a word or empty where it has none; `inline` is one after an equals sign. */
 function valueFor(name: OptionName, value: string | undefined, inline: boolean | undefined): string {
-  const { value: called, oneOf } = wordsOf(name);
+  const { value: called, oneOf } = optionWords(name);
   if (called === undefined) {
     if (value !== undefined) throw new Refusal(`--${name} stands alone; it takes no ${quoted(value)}.`);
     return '';

@@ -13,7 +13,7 @@ import {
   writeCsv,
 } from '../../core/index.ts';
 import { asJson, type Command, isPressed } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const rf: Command = {
   summary: 'where the transmitter’s power goes: watts, SWR and volts port by port, harmonics, distances to keep',

@@ -8,15 +8,15 @@ import {
 } from '../../core/index.ts';
 import { type Answer, type Command, type Listing, type Options, surveying } from './command.ts';
 import { commandNames, findCommand, optionsOf, usage } from './commands.ts';
-import { openFile } from './open-file.ts';
 import type { Outside } from './outside.ts';
 import { oneLine, quoted } from './printable.ts';
-import { type Line, readLine } from './read-line.ts';
+import { type CommandLine, readLine } from './read-line.ts';
+import { readNamedFile } from './read-named-file.ts';
 import { Refusal } from './refusal.ts';
 import { tellTrouble } from './tell-trouble.ts';
 
 /** What goes to standard output and to the error stream, and the exit status. */
-export interface Outcome {
+export interface CommandResult {
   readonly out: string;
   readonly err: string;
   readonly status: 0 | 1 | 2 | 3;
@@ -29,7 +29,7 @@ interface Work {
 }
 
 /** Does what a command line says. Never throws: what can't be done is refused in a sentence, a fault of ours is told. */
-export async function run(args: readonly string[], outside: Outside): Promise<Outcome> {
+export async function run(args: readonly string[], outside: Outside): Promise<CommandResult> {
   const work: Work = { doing: 'reading the command line', station: null };
   try {
     const { text, status } = await answer(readLine(args), outside, work);
@@ -40,7 +40,7 @@ export async function run(args: readonly string[], outside: Outside): Promise<Ou
   }
 }
 
-async function answer(line: Line, outside: Outside, work: Work): Promise<Answer> {
+async function answer(line: CommandLine, outside: Outside, work: Work): Promise<Answer> {
   if (line.help) return { text: usage, status: 0 };
   const [name, file, more] = line.words;
   if (name === undefined) throw new Refusal(usage);
@@ -83,7 +83,7 @@ function remembered<T>(make: () => T): () => T {
 }
 
 /** The form that is asked for, after a look at all options: those that mean nothing here or contradict are refused. */
-function formOf(name: string, command: Command | Listing, { given }: Line): Options['form'] {
+function formOf(name: string, command: Command | Listing, { given }: CommandLine): Options['form'] {
   const taken = optionsOf(command);
   const useless = [...given.keys()].find((option) => !taken.includes(option));
   if (useless) {
@@ -98,7 +98,7 @@ function formOf(name: string, command: Command | Listing, { given }: Line): Opti
 const lineOf = ({ place, message }: Problem): string => `${oneLine(place)}: ${oneLine(message, 1000)}`;
 
 async function stationIn(file: string, outside: Outside): Promise<Station> {
-  const read = await openFile(file, outside);
+  const read = await readNamedFile(file, outside);
   if ('station' in read) {
     for (const remark of read.remarks) outside.say(lineOf(remark));
     return read.station;
@@ -108,7 +108,12 @@ async function stationIn(file: string, outside: Outside): Promise<Station> {
   throw new Refusal(`${name} is not a station that can be read:\n${list.join('\n')}`);
 }
 
-function optionsIn({ given }: Line, form: Options['form'], station: Station, report: () => SurveyReport): Options {
+function optionsIn(
+  { given }: CommandLine,
+  form: Options['form'],
+  station: Station,
+  report: () => SurveyReport,
+): Options {
   const hookup = findHookup(station, given.get('hookup'));
   const paper = given.get('paper');
   return {

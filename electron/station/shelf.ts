@@ -1,6 +1,6 @@
 import { shelf as kinds, shelfGroups } from '../../core/index.ts';
 import { asJson, type Listing } from './command.ts';
-import { textTable } from './table.ts';
+import { textTable } from './text-table.ts';
 
 export const shelf: Listing = {
   summary: 'the unit kinds that there are, by group',

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
-import type { Brought, FirstDocument, KeptDocument, Problem } from '../../renderer/shell/bridge.ts';
+import type { Brought, FirstDocument, KeptDocument, NotDone } from '../../renderer/shell/bridge.ts';
 import { fileStamp } from '../files/file-stamp.ts';
 import { inTurn } from '../files/in-turn.ts';
-import { type KeptFile, keptFile, keptFiles, placeOf } from '../files/kept-files.ts';
+import { type KeptFile, keptFile, keptFiles, keptPath } from '../files/kept-files.ts';
 import { readStationFile } from '../files/read-station-file.ts';
 import { removeKept } from './kept-work.ts';
 import { openWindow } from './open-window.ts';
@@ -26,7 +26,7 @@ export async function listKept(unasked: boolean): Promise<KeptDocument[]> {
 }
 
 /** Lets a window have it that shows nothing else, or its file as it is; else opens one for it. */
-export async function bringBack(window: StationWindow, id: string): Promise<Brought | Problem> {
+export async function bringBack(window: StationWindow, id: string): Promise<Brought | NotDone> {
   const kept = await keptFile(id);
   if (!kept) return { error: 'It is not there any more: it was thrown away or saved meanwhile.' };
   if (isTaken(id)) return { error: 'Another window has brought it back already.' };
@@ -45,7 +45,7 @@ export async function bringBack(window: StationWindow, id: string): Promise<Brou
   return 'here';
 }
 
-export const throwAway = async (id: string): Promise<Problem | null> =>
+export const throwAway = async (id: string): Promise<NotDone | null> =>
   isTaken(id) ? { error: 'Another window has brought it back: it stays there.' } : removeKept(id);
 
 /**
@@ -54,7 +54,7 @@ export const throwAway = async (id: string): Promise<Problem | null> =>
  */
 export async function documentBefore(window: StationWindow): Promise<FirstDocument> {
   const { keptId, document } = window;
-  const kept = await inTurn(placeOf(keptId), () => keptFile(keptId));
+  const kept = await inTurn(keptPath(keptId), () => keptFile(keptId));
   if (kept) {
     window.keptId = randomUUID();
     window.document = { name: '', path: null, edited: false };

@@ -1,7 +1,7 @@
 import { app } from 'electron';
-import type { Problem, UnsavedWork } from '../../renderer/shell/bridge.ts';
+import type { NotDone, UnsavedWork } from '../../renderer/shell/bridge.ts';
 import { inTurn } from '../files/in-turn.ts';
-import { placeOf, removeKeptFile, writeKeptFile } from '../files/kept-files.ts';
+import { keptPath, removeKeptFile, writeKeptFile } from '../files/kept-files.ts';
 import { plainReason } from '../files/plain-reason.ts';
 import type { StationWindow } from './station-window.ts';
 
@@ -9,7 +9,7 @@ import type { StationWindow } from './station-window.ts';
 const pending = new Set<Promise<unknown>>();
 
 /** Keeps a window's document in place of what was kept of it before. */
-export function keepWork({ keptId, granted }: StationWindow, { text, about }: UnsavedWork): Promise<Problem | null> {
+export function keepWork({ keptId, granted }: StationWindow, { text, about }: UnsavedWork): Promise<NotDone | null> {
   // A path that the user did not choose in this window would be written to later without a question.
   const file = about.path !== null && granted.has(about.path) ? about.path : null;
   const work = { text, about: { ...about, path: file } };
@@ -17,9 +17,9 @@ export function keepWork({ keptId, granted }: StationWindow, { text, about }: Un
 }
 
 /** A window's document is in its file, or not wanted. */
-export const forgetWork = ({ keptId }: StationWindow): Promise<Problem | null> => removeKept(keptId);
+export const forgetWork = ({ keptId }: StationWindow): Promise<NotDone | null> => removeKept(keptId);
 
-export const removeKept = (id: string): Promise<Problem | null> =>
+export const removeKept = (id: string): Promise<NotDone | null> =>
   attempt(id, () => removeKeptFile(id), 'What was kept could not be thrown away');
 
 /** A window that closes with nothing to lose, or as its user wants it, leaves nothing behind; one that dies does. */
@@ -38,8 +38,8 @@ export function settleBeforeQuit(): void {
   });
 }
 
-async function attempt(id: string, act: () => Promise<void>, sentence: string): Promise<Problem | null> {
-  const done = inTurn(placeOf(id), act);
+async function attempt(id: string, act: () => Promise<void>, sentence: string): Promise<NotDone | null> {
+  const done = inTurn(keptPath(id), act);
   pending.add(done);
   try {
     await done;

@@ -1,8 +1,8 @@
-import type { Problem } from '../../renderer/shell/bridge.ts';
+import type { NotDone } from '../../renderer/shell/bridge.ts';
 import type { StationWindow } from './station-window.ts';
 
 /** Opens the system's print dialog for the page as it prints now. */
-export function printPage({ frame }: StationWindow): Promise<Problem | null> {
+export function printPage({ frame }: StationWindow): Promise<NotDone | null> {
   return new Promise((resolve) => {
     frame.webContents.print({ printBackground: true }, (success, reason) => {
       const cancelled = /cancel/i.test(reason);
@@ -12,7 +12,7 @@ export function printPage({ frame }: StationWindow): Promise<Problem | null> {
 }
 
 /** The page as it prints now, as a tagged PDF with sizes and margins from its `@page` rules. */
-export async function pdfOfPage({ frame }: StationWindow): Promise<Uint8Array | Problem> {
+export async function pdfOfPage({ frame }: StationWindow): Promise<Uint8Array | NotDone> {
   try {
     return await frame.webContents.printToPDF({
       printBackground: true,

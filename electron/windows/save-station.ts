@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { FileChanged, Problem, SavedFile, SaveRequest } from '../../renderer/shell/bridge.ts';
+import type { FileChanged, NotDone, SavedFile, SaveRequest } from '../../renderer/shell/bridge.ts';
 import { askWhereToSave } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
 import { addRecentFile } from '../files/recent-files.ts';
@@ -8,7 +8,7 @@ import { changedSince } from '../files/writing/changed-since.ts';
 import { type StationWindow, takeFile, windowShowing } from './station-window.ts';
 import { writeFor } from './write-for.ts';
 
-type Answer = SavedFile | FileChanged | Problem | null;
+type Answer = SavedFile | FileChanged | NotDone | null;
 
 /** Saves a window's station where the user wants it; null if the user then doesn't. */
 export async function saveStation(window: StationWindow, request: SaveRequest): Promise<Answer> {

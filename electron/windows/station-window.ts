@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { BrowserWindow, type WebContents } from 'electron';
-import type { DocumentState, FirstDocument, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
+import type { DocumentState, FirstDocument, NotDone, OpenedFile, ShellCommand } from '../../renderer/shell/bridge.ts';
 import type { Message } from '../bridge/channels.ts';
 import { isSameFile } from '../files/same-file.ts';
 
@@ -72,7 +72,7 @@ export function bringUp({ frame }: StationWindow): void {
 export const sendCommand = (window: StationWindow, command: ShellCommand): void => send(window, 'command', command);
 export const sendOpened = (window: StationWindow, file: OpenedFile): void => send(window, 'opened', file);
 export const sendSaveToClose = (window: StationWindow): void => send(window, 'saveToClose', null);
-export const sendProblem = (window: StationWindow, problem: Problem): void => send(window, 'problem', problem);
+export const sendProblem = (window: StationWindow, problem: NotDone): void => send(window, 'problem', problem);
 
 function send({ frame }: StationWindow, message: Message, value: unknown): void {
   frame.webContents.send(message, value);

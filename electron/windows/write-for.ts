@@ -1,10 +1,10 @@
 import path from 'node:path';
 import { app } from 'electron';
-import type { Problem, SavedFile } from '../../renderer/shell/bridge.ts';
+import type { NotDone, SavedFile } from '../../renderer/shell/bridge.ts';
 import { mayWriteOverReadOnly } from '../files/dialogs.ts';
 import { inTurn } from '../files/in-turn.ts';
+import { isReadOnly } from '../files/writing/is-read-only.ts';
 import type { Backups } from '../files/writing/keep-backup.ts';
-import { isReadOnly } from '../files/writing/read-only.ts';
 import { writeFile } from '../files/writing/write-file.ts';
 import type { StationWindow } from './station-window.ts';
 
@@ -14,7 +14,7 @@ export async function writeFor(
   file: string,
   content: string | Uint8Array,
   when: Backups['when'],
-): Promise<SavedFile | Problem | null> {
+): Promise<SavedFile | NotDone | null> {
   if ((await isReadOnly(file)) && !(await mayWriteOverReadOnly(window.frame, file))) return null;
   return writeFile(file, content, { folder: path.join(app.getPath('userData'), 'backups'), when });
 }

@@ -1,6 +1,6 @@
 import { useStore } from 'zustand';
 import './beginning.css';
-import { showKeys } from './dialogs/keys-help.ts';
+import { showKeys } from './dialogs/show-keys.ts';
 import { openFile, openSample } from './document/document-actions.ts';
 import { offerStore, showOffer } from './document/offer-kept.ts';
 import { offeredSamples } from './document/samples.ts';

@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
 import './not-kept.css';
-import { rememberStore } from '../shell/remember.ts';
+import { choicesStore } from '../shell/keep-choice.ts';
 import { save } from './document/document-actions.ts';
 import { keepingStore } from './document/keep-work.ts';
 
 /** What this window can't keep, said once, with the way to save; nothing else waits for it. */
 export function NotKept() {
   const work = useStore(keepingStore, (s) => s.problem);
-  const choices = useStore(rememberStore, (s) => s.failed);
+  const choices = useStore(choicesStore, (s) => s.failed);
   const [read, setRead] = useState('');
   const text = [
     work && `${work} What you don’t save is gone if the window closes or the program stops: save often.`,

@@ -2,12 +2,12 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Station } from '../../core/index.ts';
 import { currentStation } from '../store/document.ts';
-import { cardsOf, layoutOf, type Positions } from './layout.ts';
+import { cardsOf, layoutOf, nowhere, type Positions } from './layout.ts';
 import { type Guide, guidesOf, type Pull, pullOf } from './paper/guides.ts';
 import type { Point } from './routing/geometry.ts';
 import { findHops, type Hop, keptHops } from './routing/hops.ts';
 import { keptLines, keptRoutes, type Layout } from './routing/kept-routes.ts';
-import { routeCables } from './routing/route.ts';
+import { routeCables } from './routing/route-cables.ts';
 import { simpleWay } from './routing/simple-way.ts';
 
 /** What the drawing works out or does for the moment; nothing of it is in the document. */
@@ -31,7 +31,6 @@ export interface Size {
   readonly height: number;
 }
 
-const nowhere: Positions = new Map();
 const noGuides: readonly Guide[] = [];
 
 export const drawingStore = createStore<DrawingState>(() => ({

@@ -1,7 +1,7 @@
 import { drawnKind, type PortRef, type Station, type Unit, type UnitKind } from '../../core/index.ts';
 import { type CardSize, cardSize } from './cards/card-size.ts';
 import type { Card } from './paper/arrange.ts';
-import type { RouteRequest } from './routing/route.ts';
+import type { RouteRequest } from './routing/route-cables.ts';
 import type { RouteEnd } from './routing/stub.ts';
 
 export type Positions = ReadonlyMap<string, Unit['position']>;
@@ -17,7 +17,8 @@ export function sizeOf(kind: UnitKind, name: string): CardSize {
   return size;
 }
 
-const nowhere: Positions = new Map();
+/** No unit is being dragged. */
+export const nowhere: Positions = new Map();
 
 /** All cards on the paper; `moved` has units that are being dragged. */
 export const cardsOf = (station: Station, moved: Positions = nowhere): Card[] =>

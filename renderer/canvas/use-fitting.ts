@@ -5,7 +5,7 @@ import { useDocument } from '../store/use-store.ts';
 import { viewStore } from '../store/view.ts';
 import { drawingView } from './drawing-view.ts';
 import { drawnBounds } from './drawn-bounds.ts';
-import { findFreePlace } from './laying/free-place.ts';
+import { findFreePlace } from './laying/find-free-place.ts';
 import { cardsOf } from './layout.ts';
 
 const largestZoom = 1.2;
@@ -68,7 +68,7 @@ export function useFitting(wrapper: RefObject<HTMLDivElement | null>) {
       const station = currentStation();
       const { units } = viewStore.getState().selection;
       // The layout is a large library: it is fetched when it is first wanted.
-      const { tidyChange } = await import('./paper/tidy.ts');
+      const { tidyChange } = await import('./paper/tidy-change.ts');
       const tidied = await tidyChange(station, units.length > 1 ? units : undefined);
       // What was drawn meanwhile is not overrun.
       if (currentStation().units !== station.units) return;

@@ -1,5 +1,5 @@
 import { tell } from '../app/dialogs/questions.ts';
-import { suggestedName } from '../shell/files.ts';
+import { suggestedName } from '../shell/suggested-name.ts';
 import { currentStation } from '../store/document.ts';
 import { closePaper, type PreparedBook, setPrinting } from './book/book-store.ts';
 

@@ -2,7 +2,7 @@
  * What the desktop shell offers the screen as `window.stationwright`; in a plain browser it is not there.
  * The one place where renderer and electron meet, and only in types.
  *
- * A call never rejects for something a user can meet: it answers with a `Problem`, whose sentence can be shown
+ * A call never rejects for something a user can meet: it answers with a `NotDone`, whose sentence can be shown
  * as it is. `null` means that nothing is left to do (the user cancelled, or another window shows the document).
  */
 export interface DesktopBridge {
@@ -22,20 +22,20 @@ export interface DesktopBridge {
    * Asks for a file. One window a file: if this window's document has a path or is edited, or another window
    * shows the file already, that other window comes up and the answer here is `null`.
    */
-  openFile(): Promise<OpenedFile | Problem | null>;
+  openFile(): Promise<OpenedFile | NotDone | null>;
 
   /**
    * Writes the whole text or nothing: a failed save leaves the old file as it was. Asks for a place if `path`
    * is null, or is not a path that this window was given by opening or saving. Writes nothing over a file that
    * somebody else has changed since: the answer then says what is in it.
    */
-  saveFile(request: SaveRequest): Promise<SavedFile | FileChanged | Problem | null>;
+  saveFile(request: SaveRequest): Promise<SavedFile | FileChanged | NotDone | null>;
 
   /** Whether somebody else has written to this window's file since; null if not. */
   lookAtFile(file: { readonly path: string; readonly stamp: FileStamp }): Promise<FileChanged | null>;
 
   /** Asks for a place and writes a table, picture or kind there. Not the document: `saveFile` is for that. */
-  exportFile(request: ExportRequest): Promise<SavedFile | Problem | null>;
+  exportFile(request: ExportRequest): Promise<SavedFile | NotDone | null>;
 
   /** Unsaved work that no window has open, the newest first; `unasked` leaves out what was listed so in this run. */
   listKept(request: { readonly unasked: boolean }): Promise<readonly KeptDocument[]>;
@@ -44,21 +44,21 @@ export interface DesktopBridge {
    * Lets this window have unsaved work, with the path of its file, if it shows nothing else or that file unchanged;
    * else opens a window for it, whose first document it is.
    */
-  bringBack(kept: { readonly id: string }): Promise<Brought | Problem>;
+  bringBack(kept: { readonly id: string }): Promise<Brought | NotDone>;
 
-  throwAway(kept: { readonly id: string }): Promise<Problem | null>;
+  throwAway(kept: { readonly id: string }): Promise<NotDone | null>;
 
   /** Keeps this window's document outside its file, in place of what was kept of it before: all of it, or the older stays. */
-  keepWork(work: UnsavedWork): Promise<Problem | null>;
+  keepWork(work: UnsavedWork): Promise<NotDone | null>;
 
   /** This window's document is in its file, or not wanted: nothing of it is kept. */
-  forgetWork(): Promise<Problem | null>;
+  forgetWork(): Promise<NotDone | null>;
 
   /** Sends the page as it prints now (print stylesheet) to the system's print dialog. */
-  print(): Promise<Problem | null>;
+  print(): Promise<NotDone | null>;
 
   /** Asks for a place and writes the page as it prints now there. Page size and margins come from `@page`. */
-  savePdf(request: { readonly suggestedName: string }): Promise<SavedFile | Problem | null>;
+  savePdf(request: { readonly suggestedName: string }): Promise<SavedFile | NotDone | null>;
 
   /**
    * Keeps title, edited mark and the question on closing in step with the document. Report every change of it,
@@ -79,7 +79,7 @@ export interface DesktopBridge {
   onOpened(listener: (file: OpenedFile) => void): () => void;
 
   /** A sentence to show: a file named on the command line or in the menu could not be read. */
-  onProblem(listener: (problem: Problem) => void): () => void;
+  onProblem(listener: (problem: NotDone) => void): () => void;
 }
 
 /** What a file looked like when it was read or written last; another stamp later means that somebody wrote to it. */
@@ -113,7 +113,7 @@ export interface FileChanged {
 }
 
 /** A sentence for the user, complete with what to do about it where something can be done. */
-export interface Problem {
+export interface NotDone {
   readonly error: string;
 }
 

@@ -1,10 +1,10 @@
-import type { Problem } from './bridge.ts';
+import type { NotDone } from './bridge.ts';
 import { download, openByInput } from './browser-files.ts';
 
 const bridge = () => globalThis.window?.stationwright;
 
 /** Writes a text to a new file: true when it is there, false where the user thought better of it. */
-export async function exportText(text: string, suggestedName: string): Promise<boolean | Problem> {
+export async function exportText(text: string, suggestedName: string): Promise<boolean | NotDone> {
   const shell = bridge();
   if (!shell) {
     download(text, suggestedName);

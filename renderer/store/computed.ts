@@ -1,7 +1,7 @@
 import type { History, Station, Trouble } from '../../core/index.ts';
 
 /** Why a computation came to nothing: a sentence for the user, and the rest for a report. */
-export interface Failure extends Omit<Trouble, 'where'> {
+export interface ComputingFailure extends Omit<Trouble, 'where'> {
   readonly words: string;
   readonly station: Station;
 }
@@ -18,7 +18,7 @@ export interface Old<T> extends Good<T> {
   readonly is: 'old';
   /** The step since which nothing was computed, to follow “since”. */
   readonly since: string;
-  readonly failure: Failure | null;
+  readonly failure: ComputingFailure | null;
 }
 
 /**
@@ -27,7 +27,7 @@ export interface Old<T> extends Good<T> {
  */
 export type Computed<T> =
   | { readonly is: 'computing' }
-  | { readonly is: 'missing'; readonly failure: Failure }
+  | { readonly is: 'missing'; readonly failure: ComputingFailure }
   | (Good<T> & { readonly is: 'fresh' | 'passing' })
   | Old<T>;
 
@@ -35,7 +35,7 @@ export type Computed<T> =
 export const ofAnyAge = <T>(computed: Computed<T>): T | null => ('value' in computed ? computed.value : null);
 
 /** Why the newest document has no value of its own, where it failed. */
-export const failureIn = <T>(computed: Computed<T>): Failure | null =>
+export const failureIn = <T>(computed: Computed<T>): ComputingFailure | null =>
   'failure' in computed ? computed.failure : null;
 
 export const isUnderWay = <T>(computed: Computed<T>): boolean =>
@@ -43,7 +43,7 @@ export const isUnderWay = <T>(computed: Computed<T>): boolean =>
 
 interface Known<T> {
   /** What came of the document as it is; nothing while it is being computed. */
-  readonly own: Good<T> | { readonly failure: Failure } | undefined;
+  readonly own: Good<T> | { readonly failure: ComputingFailure } | undefined;
   /** The last value there was of it as it was before. */
   readonly last: Good<T> | undefined;
   /** Whether what is under way has taken longer than one waits without a word. */

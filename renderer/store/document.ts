@@ -21,7 +21,7 @@ export interface DocumentFile {
   readonly stamp?: FileStamp;
 }
 
-export interface DocumentState {
+export interface OpenDocument {
   readonly history: History;
   /** The document as it is in its file; steps keep whole documents, so undoing back to it makes it “saved” again. */
   readonly saved: Station;
@@ -30,18 +30,18 @@ export interface DocumentState {
   readonly opened: number;
 }
 
-const fresh = (station: Station, file: DocumentFile | null, opened: number): DocumentState => ({
+const fresh = (station: Station, file: DocumentFile | null, opened: number): OpenDocument => ({
   history: startHistory(station),
   saved: station,
   file,
   opened,
 });
 
-export const documentStore = createStore<DocumentState>(() => fresh(createStation(), null, 0));
+export const documentStore = createStore<OpenDocument>(() => fresh(createStation(), null, 0));
 
 const { getState, setState } = documentStore;
 
-export const isEdited = (state: DocumentState): boolean => state.history.station !== state.saved;
+export const isEdited = (state: OpenDocument): boolean => state.history.station !== state.saved;
 
 export const currentStation = (): Station => getState().history.station;
 

@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { readKind, type WholeKind, writeKind } from '../../core/index.ts';
-import { recall, remember, unremember } from '../shell/remember.ts';
+import { forgetChoice, keepChoice, keptChoice } from '../shell/keep-choice.ts';
+import { plainName } from '../shell/plain-name.ts';
 
 /** A unit kind of the user's own, as the shelf has it. */
 export interface OwnKind extends WholeKind {
@@ -36,12 +37,7 @@ export const findOwnKind = (id: string): OwnKind | undefined => getState().kinds
 
 /** `Keyer, blue` gives `own-keyer-blue`, or the next that is free on the shelf and among the `taken`. */
 export function freeKindId(name: string, taken: readonly string[]): string {
-  const plain = name
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  const stem = `own-${plain.slice(0, 50).replace(/-+$/, '') || 'unit'}`;
+  const stem = `own-${plainName(name, 50).replace(/-+$/, '') || 'unit'}`;
   const isTaken = (id: string) => taken.includes(id) || findOwnKind(id) !== undefined;
   let id = stem;
   for (let n = 2; isTaken(id); n++) id = `${stem}-${n}`;
@@ -51,17 +47,17 @@ export function freeKindId(name: string, taken: readonly string[]): string {
 /** The user has what could not be read, or does not want it. */
 export function forgetUnreadable() {
   write(getState().kinds);
-  unremember(unreadableKey);
+  forgetChoice(unreadableKey);
   setState({ unreadable: null });
 }
 
 /** Takes the kinds out of the browser's store. What can't be read is kept as text, and the rest is there. */
 export function loadOwnKinds() {
-  const text = recall(ownKindsKey);
+  const text = keptChoice(ownKindsKey);
   const { kinds, whole } = parse(text ?? '[]');
-  if (!whole && text !== null) remember(unreadableKey, text);
+  if (!whole && text !== null) keepChoice(unreadableKey, text);
   // Where there is no room for a second copy, the window still has it.
-  setState({ kinds, unreadable: recall(unreadableKey) ?? (whole ? null : text), problem: null });
+  setState({ kinds, unreadable: keptChoice(unreadableKey) ?? (whole ? null : text), problem: null });
 }
 
 /** The kinds that can be read; `whole` where all can. */
@@ -81,6 +77,6 @@ function parse(text: string): { kinds: OwnKind[]; whole: boolean } {
 
 function write(kinds: readonly OwnKind[]) {
   const rows = kinds.map(({ id, ...whole }) => ({ id, file: JSON.parse(writeKind(whole)) }));
-  const kept = remember(ownKindsKey, JSON.stringify(rows));
+  const kept = keepChoice(ownKindsKey, JSON.stringify(rows));
   setState({ kinds, problem: kept ? null : notKept });
 }

@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import { recall, remember } from '../shell/remember.ts';
+import { keepChoice, keptChoice } from '../shell/keep-choice.ts';
 
 const key = 'stationwright.recent';
 const most = 4;
@@ -9,7 +9,7 @@ export const recentStore = createStore<{ ids: readonly string[] }>(() => ({ ids:
 
 export function loadRecent() {
   try {
-    const ids: unknown = JSON.parse(recall(key) ?? '[]');
+    const ids: unknown = JSON.parse(keptChoice(key) ?? '[]');
     if (Array.isArray(ids)) recentStore.setState({ ids: ids.filter((id) => typeof id === 'string').slice(0, most) });
   } catch {
     // Nothing that anyone would miss.
@@ -19,5 +19,5 @@ export function loadRecent() {
 export function rememberRecent(id: string) {
   const ids = [id, ...recentStore.getState().ids.filter((other) => other !== id)].slice(0, most);
   recentStore.setState({ ids });
-  remember(key, JSON.stringify(ids));
+  keepChoice(key, JSON.stringify(ids));
 }

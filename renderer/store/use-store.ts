@@ -1,11 +1,11 @@
 import { useStore } from 'zustand';
 import { useShallow } from 'zustand/shallow';
 import type { Station } from '../../core/index.ts';
-import { type DocumentState, documentStore } from './document.ts';
+import { documentStore, type OpenDocument } from './document.ts';
 import { type Results, resultsStore } from './results.ts';
 import { type ViewState, viewStore } from './view.ts';
 
-export const useDocument = <T>(pick: (state: DocumentState) => T): T => useStore(documentStore, pick);
+export const useDocument = <T>(pick: (state: OpenDocument) => T): T => useStore(documentStore, pick);
 export const useView = <T>(pick: (state: ViewState) => T): T => useStore(viewStore, pick);
 /** A part of what the survey found: whoever takes it decides what its age means. */
 export const useResults = <T>(pick: (results: Results) => T): T => useStore(resultsStore, pick);

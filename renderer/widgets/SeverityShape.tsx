@@ -1,4 +1,4 @@
-import type { Severity } from '../../core/index.ts';
+import { counted, type Severity } from '../../core/index.ts';
 import { useIsOld } from './age-words.ts';
 import './severity.css';
 
@@ -20,7 +20,7 @@ interface Props {
 /** Diamond danger, square fault, hexagon doubt, circle note: told apart without colour. Hollow where it is from before. */
 export function SeverityShape({ severity, count, size = 22 }: Props) {
   const isOld = useIsOld();
-  const named = count === undefined ? severity : `${count} ${count === 1 ? severity : `findings, worst: ${severity}`}`;
+  const named = count === undefined ? severity : counted(count, severity, `findings, worst: ${severity}`);
   return (
     <svg
       className={`severity ${severity}${isOld ? ' old' : ''}`}

@@ -3,13 +3,13 @@ import type { Station } from '../../core/index.ts';
 import { ageOf, type Computed } from '../store/computed.ts';
 import { documentStore } from '../store/document.ts';
 import { newClock } from './clock.ts';
-import { failureOf } from './failure.ts';
+import { failureOf } from './failure-of.ts';
 import { Outcomes } from './outcomes.ts';
 import { newPatience } from './patience.ts';
 import type { Reply } from './watched-thread.ts';
 
 /** For so long what is known of the document before stands in for the next without a word. */
-const quietMs = 1000;
+export const quietMs = 1000;
 
 interface Work<T> {
   /** What it is, to follow “while”. */

@@ -1,4 +1,4 @@
-import type { SurveyThread } from './survey-runner.ts';
+import type { SurveyThread } from './run-surveys.ts';
 
 /** A thread of its own that surveys what it is sent. */
 export const openWorker = (): SurveyThread =>

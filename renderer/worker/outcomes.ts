@@ -1,8 +1,8 @@
 import type { Station } from '../../core/index.ts';
-import type { Failure, Good } from '../store/computed.ts';
+import type { ComputingFailure, Good } from '../store/computed.ts';
 
 /** What came of computing a document. */
-export type Outcome<T> = Good<T> | { readonly of: Station; readonly failure: Failure };
+export type Outcome<T> = Good<T> | { readonly of: Station; readonly failure: ComputingFailure };
 
 /** So many steps back and forth cost no new computation; a report of a large station is some megabytes. */
 const most = 8;

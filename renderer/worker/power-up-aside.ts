@@ -1,6 +1,6 @@
 import type { PowerUpSheet, Station } from '../../core/index.ts';
 import type { Computed } from '../store/computed.ts';
-import { failureOf } from './failure.ts';
+import { failureOf } from './failure-of.ts';
 import { sheetLimitMs } from './limits.ts';
 import { openPowerUpWorker } from './open-power-up-worker.ts';
 import { watchThread } from './watched-thread.ts';

@@ -1,4 +1,4 @@
-import { causesOf, powerUpSheet, type Station } from '../../core/index.ts';
+import { causesOf, draftPowerUp, type PowerUpDraft, type Station, sheetOf, survey } from '../../core/index.ts';
 import { answerQuestions } from './answer-questions.ts';
 import type { PowerUpAnswer, PowerUpRequest } from './power-up-messages.ts';
 
@@ -6,22 +6,22 @@ import type { PowerUpAnswer, PowerUpRequest } from './power-up-messages.ts';
 answerQuestions(newAnswers());
 
 function newAnswers() {
-  const known = newMemory();
+  const draftOf = newMemory();
   return (request: PowerUpRequest): PowerUpAnswer => {
-    if (request.wants === 'sheet') return { sheet: powerUpSheet(request.station) };
+    const draft = draftOf(request.station);
+    if (request.wants === 'sheet') return { sheet: sheetOf(draft) };
     const { off, all } = request;
-    const station = known(request.station);
     const others = (step: string) => all.filter((r) => r.step !== step);
-    return { causes: Object.fromEntries(off.map((r) => [r.step, causesOf(station, r, others(r.step))])) };
+    return { causes: Object.fromEntries(off.map((r) => [r.step, causesOf(draft, r, others(r.step))])) };
   };
 }
 
-/** The station asked about before where it is the same but for its readings: what was worked out of that is known. */
+/** The draft of the station asked about before, where it is the same but for its readings. */
 function newMemory() {
-  let last: { readonly text: string; readonly station: Station } | null = null;
-  return (station: Station): Station => {
+  let last: { readonly text: string; readonly draft: PowerUpDraft } | null = null;
+  return (station: Station): PowerUpDraft => {
     const text = JSON.stringify({ ...station, readings: [] });
-    if (last?.text !== text) last = { text, station };
-    return last.station;
+    if (last?.text !== text) last = { text, draft: draftPowerUp(survey(station)) };
+    return last.draft;
   };
 }

@@ -1,6 +1,6 @@
 import type { Station, SurveyReport } from '../../core/index.ts';
 import { surveyLimitMs } from './limits.ts';
-import type { SurveyThread } from './survey-runner.ts';
+import type { SurveyThread } from './run-surveys.ts';
 import { type Reply, watchThread } from './watched-thread.ts';
 
 /**

@@ -1,7 +1,7 @@
 // npm run cases: each mistake, what it gave, and a count at the end; `-- --write FOLDER` keeps the stations as files.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { writeStation } from '../../core/station/file/write.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { correct, troubles } from './index.ts';
 import { alarmsOfCorrect, alarmsOfRight, missedBy } from './judge.ts';

@@ -1,12 +1,12 @@
 import { expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { changeKind } from '../../core/catalog/laying/change-kind.ts';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
-import { createStation } from '../../core/station/create.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wiringOf } from '../../core/catalog/cables/wiring.ts';
+import { wiringOf } from '../../core/catalog/cables/wiring-of.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { fitOf, judgePair } from '../../core/catalog/fit.ts';
 import type { Cable, PortRef } from '../../core/station/schema/schema.ts';

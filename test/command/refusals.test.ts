@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { commandNames, findCommand, optionsOf } from '../../electron/station/commands.ts';
-import { optionNames, wordsOf } from '../../electron/station/option-table.ts';
+import { optionNames, optionWords } from '../../electron/station/option-table.ts';
 import { needsLinux } from '../needs.ts';
 import { sampleText } from '../stations/samples.ts';
 import { runLine } from './run-line.ts';
@@ -62,7 +62,7 @@ describe('a command line that can’t be followed', () => {
   it('every option that means nothing to a command is refused by it, by name', async () => {
     expect(useless.length).toBeGreaterThan(50);
     for (const [name, option] of useless) {
-      const { value, oneOf } = wordsOf(option);
+      const { value, oneOf } = optionWords(option);
       const words = value === undefined ? [`--${option}`] : [`--${option}`, oneOf?.[0] ?? 'x'];
       expect(await refused([name, 'hut', ...words]), name).toContain(`“${name}” has no use for --${option}`);
     }

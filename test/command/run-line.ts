@@ -1,11 +1,11 @@
 import { Readable } from 'node:stream';
-import { type Outcome, run } from '../../electron/station/run.ts';
+import { type CommandResult, run } from '../../electron/station/run.ts';
 
 /** A command line as it runs, without a process of its own; `input` is what stands on standard input. */
 export async function runLine(
   args: readonly string[],
   input = '',
-): Promise<Outcome & { said: string[]; told: string[] }> {
+): Promise<CommandResult & { said: string[]; told: string[] }> {
   const said: string[] = [];
   const told: string[] = [];
   const outcome = await run(args, {

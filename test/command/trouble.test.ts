@@ -14,7 +14,8 @@ vi.mock('../../core/index.ts', async (original) => {
   const computes = [
     'surveyReport',
     'studyFailures',
-    'powerUpSheet',
+    'survey',
+    'listCables',
     'spiceDecks',
     'flagsOf',
     'whatToMake',

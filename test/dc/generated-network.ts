@@ -1,15 +1,13 @@
+import { mulberryShares } from '../shares.ts';
 import type { Network } from './network.ts';
 
-/** Numbers that look random and are the same for a seed on every machine (mulberry32). */
+/** What a shape draws its figures from. */
 export class Chance {
-  constructor(private seed: number) {}
-
   /** From 0 up to, but not including, 1. */
-  share(): number {
-    this.seed = (this.seed + 0x6d2b79f5) | 0;
-    let t = Math.imul(this.seed ^ (this.seed >>> 15), 1 | this.seed);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  readonly share: () => number;
+
+  constructor(seed: number) {
+    this.share = mulberryShares(seed);
   }
 
   between = (low: number, high: number): number => low + (high - low) * this.share();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layCable } from '../../core/catalog/laying/lay.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
 import { edit } from '../../core/station/edit.ts';
 import { kindOf } from '../../core/station/parts.ts';
 import type { PortRef, Station } from '../../core/station/schema/schema.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit } from '../../core/circuit/circuit.ts';
 import { solveAudioInTurn } from '../../core/dc/solve-audio.ts';
-import { dbuFromVolts } from '../../core/quantity/audio.ts';
+import { dbuFromVolts } from '../../core/quantity/dbu-from-volts.ts';
 import { checkRows, type Row } from './rows.ts';
 
 const glossary = 'audio glossary and table 5 of an acoustics manual: line levels';

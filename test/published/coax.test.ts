@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coaxLossDb } from '../../core/catalog/cables/coax.ts';
+import { coaxLossDb } from '../../core/catalog/cables/coax-loss-db.ts';
 import { coaxTypes } from '../../core/catalog/cables/coax-types.ts';
 
 const hundredFeet = 30.48;

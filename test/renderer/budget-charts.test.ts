@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rangeOf, roundTicks, scaleOf } from '../../renderer/stages/budget/charts/scale.ts';
+import { axisRange, roundTicks, scaleOf } from '../../renderer/stages/budget/charts/scale.ts';
 
 describe('round ticks', () => {
   it.each([
@@ -27,7 +27,7 @@ describe('scales', () => {
   });
   it('without extent put all in the middle', () => expect(scaleOf(5, 5, 0, 80)(5)).toBe(40));
   it('have room at both ends, and a least span', () => {
-    expect(rangeOf([0, 100], 1)).toEqual({ from: -6, to: 106 });
-    expect(rangeOf([3, 3], 1)).toEqual({ from: 2.5, to: 3.5 });
+    expect(axisRange([0, 100], 1)).toEqual({ from: -6, to: 106 });
+    expect(axisRange([3, 3], 1)).toEqual({ from: 2.5, to: 3.5 });
   });
 });

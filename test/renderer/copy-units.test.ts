@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { layCable } from '../../core/catalog/laying/lay.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
 import { createStation, edit, placeUnit, type Unit } from '../../core/index.ts';
 import { copyUnits } from '../../renderer/app/editing/copy-units.ts';
 

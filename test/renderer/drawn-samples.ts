@@ -2,7 +2,7 @@ import type { Station } from '../../core/index.ts';
 import { flagHeight, flagSpots, flagWidth } from '../../renderer/canvas/cables/flags.ts';
 import { layoutOf } from '../../renderer/canvas/layout.ts';
 import type { Point, Rect } from '../../renderer/canvas/routing/geometry.ts';
-import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route.ts';
+import { type RouteRequest, routeCables } from '../../renderer/canvas/routing/route-cables.ts';
 import { sample, sampleNames } from '../stations/samples.ts';
 
 /** A station as it is drawn. */

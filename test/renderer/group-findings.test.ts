@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../core/index.ts';
-import { badgeOf } from '../../renderer/canvas/cards/finding-index.ts';
+import { badgeOf } from '../../renderer/canvas/cards/badge-of.ts';
 import { groupFindings } from '../../renderer/stages/check/group-findings.ts';
 
 const finding = (id: string, more: Partial<Finding> = {}): Finding => ({

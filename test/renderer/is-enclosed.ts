@@ -1,5 +1,5 @@
 import { type Point, type Rect, stepOf } from '../../renderer/canvas/routing/geometry.ts';
-import type { RouteRequest } from '../../renderer/canvas/routing/route.ts';
+import type { RouteRequest } from '../../renderer/canvas/routing/route-cables.ts';
 
 /** A cable keeps so far from cards. */
 const clearPx = 8;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { keptLines, keptRoutes, type Layout } from '../../renderer/canvas/routing/kept-routes.ts';
-import type { RouteRequest } from '../../renderer/canvas/routing/route.ts';
+import type { RouteRequest } from '../../renderer/canvas/routing/route-cables.ts';
 
 const card = (x: number, y: number) => ({ x, y, width: 100, height: 100 });
 const cable = (id: string, y: number): RouteRequest => ({

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { edit } from '../../core/index.ts';
 import { drawingStore, routeStation } from '../../renderer/canvas/drawing-store.ts';
 import { layoutOf } from '../../renderer/canvas/layout.ts';
-import { routeCables } from '../../renderer/canvas/routing/route.ts';
+import { routeCables } from '../../renderer/canvas/routing/route-cables.ts';
 import { sample } from '../stations/samples.ts';
 
 const hut = sample('hut');

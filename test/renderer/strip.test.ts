@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { KeydownReport } from '../../core/index.ts';
 import { relayMargin } from '../../renderer/stages/check/relay-margin.ts';
-import { ticksFor } from '../../renderer/stages/check/ticks.ts';
+import { ticksFor } from '../../renderer/stages/check/ticks-for.ts';
 
 test.each([
   { end: 9, expected: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9] },

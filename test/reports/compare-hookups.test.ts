@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
 import { compareHookups } from '../../core/reports/changes/compare-hookups.ts';
 import { copyHookup } from '../../core/station/copy-hookup.ts';
 import { edit } from '../../core/station/edit.ts';
 import { savedText } from '../../core/station/file/saved-text.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import { recordChange, startHistory, undo } from '../../core/station/history.ts';
 import { cablesIn, hookupsOf } from '../../core/station/parts.ts';
 import type { Hookup, Station } from '../../core/station/schema/schema.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
 import { describeChange, describeDifference } from '../../core/reports/changes/describe-change.ts';
 import { acceptFinding } from '../../core/rules/accept.ts';
 import type { Finding } from '../../core/rules/finding.ts';

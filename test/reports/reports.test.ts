@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CableReading, Overlay } from '../../core/reports/report.ts';
+import type { CableReading, Overlay } from '../../core/reports/report-rows.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { drawStation } from '../stations/draw.ts';
 import { sample, sampleReport } from '../stations/samples.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { troubleReport } from '../../core/reports/trouble-report.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import { drawStation } from '../stations/draw.ts';

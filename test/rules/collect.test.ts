@@ -3,7 +3,7 @@ import { acceptFinding } from '../../core/rules/accept.ts';
 import { collectFindings, nameOfPlace } from '../../core/rules/collect.ts';
 import type { Finding, Severity } from '../../core/rules/finding.ts';
 import type { Facts, Report, Rule } from '../../core/rules/rule.ts';
-import { createStation } from '../../core/station/create.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import { edit } from '../../core/station/edit.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 

@@ -3,8 +3,8 @@ import { type Finding, type Severity, severities } from '../../core/rules/findin
 import { rules } from '../../core/rules/index.ts';
 import type { Rule } from '../../core/rules/rule.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Place } from '../../core/station/place.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import type { KeydownReport } from '../../core/reports/report.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import type { KeydownReport } from '../../core/reports/report-rows.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import { edit } from '../../core/station/edit.ts';
 import { sample, sampleReport } from '../stations/samples.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { whatToBuy } from '../../core/reports/buy/what-to-buy.ts';
-import { listCables } from '../../core/reports/cables/cable-list.ts';
+import { listCables } from '../../core/reports/cables/list-cables.ts';
 import { flagsOf } from '../../core/reports/flags/flag-text.ts';
+import { isPressing } from '../../core/reports/is-pressing.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
-import { powerUpSheet } from '../../core/reports/power-up/power-up-sheet.ts';
-import { isPressing } from '../../core/reports/power-up/stops.ts';
 import { plugOf } from '../../core/station/file/check/references.ts';
 import { hookupsOf, kindOf } from '../../core/station/parts.ts';
+import { powerUpSheet } from '../reports/power-up/power-up-sheet.ts';
 import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
 
 const ends = ['a', 'b'] as const;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { createStation } from '../../core/station/create.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import { checkSize } from '../../core/station/file/check/check-size.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Connector } from '../../core/station/schema/connector.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import type { UnitKind } from '../../core/station/schema/unit-kind.ts';

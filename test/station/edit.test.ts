@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
 import { describeChange } from '../../core/reports/changes/describe-change.ts';
 import { type Change, changeName, edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import { goTo, recordChange, redo, startHistory, undo } from '../../core/station/history.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { sample } from '../stations/samples.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readStation } from '../../core/station/file/read.ts';
 import { readKind } from '../../core/station/file/read-kind.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
 import { sampleText } from '../stations/samples.ts';
 
 const text = sampleText('hut');

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
 import { describeChange } from '../../core/reports/changes/describe-change.ts';
 import { type Change, edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import { limitOfOwnFigure } from '../../core/station/own-figure.ts';
 import type { Station, Unit } from '../../core/station/schema/schema.ts';
 import type { UnitKind } from '../../core/station/schema/unit-kind.ts';

@@ -1,11 +1,11 @@
 import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
-import { createStation } from '../../core/station/create.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import { edit } from '../../core/station/edit.ts';
-import { readStation } from '../../core/station/file/read.ts';
-import { writeStation } from '../../core/station/file/write.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
+import { writeStation } from '../../core/station/file/write-station.ts';
 import type { Cable, Hookup, Plan, PortRef, Station, Unit } from '../../core/station/schema/schema.ts';
 import type { UnitKind } from '../../core/station/schema/unit-kind.ts';
 

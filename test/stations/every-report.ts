@@ -1,14 +1,16 @@
 import {
   compareHookups,
   describeChange,
+  draftPowerUp,
   formatExpected,
   hookupsOf,
   portName,
-  powerUpSheet,
   type Station,
   type SurveyReport,
+  sheetOf,
   spiceDecks,
   studyFailures,
+  survey,
   surveyReport,
   variablesOf,
   writeStation,
@@ -76,7 +78,7 @@ function* printed(name: string, command: Command, station: Station, report: Surv
 }
 
 function* powerUp(station: Station, report: SurveyReport): Generator<ReportText> {
-  const sheet = powerUpSheet(station);
+  const sheet = sheetOf(draftPowerUp(survey(station)));
   yield { name: 'power-up', text: figuresOf(sheet) };
   const expected = sheet.parts.flatMap((part) => part.steps.flatMap((s) => s.expected ?? []));
   yield { name: 'readings', text: expected.map(formatExpected).join('\n') };

@@ -1,8 +1,9 @@
 import { cableKinds } from '../../core/catalog/cables/cable-kinds.ts';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { createStation } from '../../core/station/create.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import type { Cable, PortRef, Station, Unit } from '../../core/station/schema/schema.ts';
+import { congruentialShares } from '../shares.ts';
 
 /** The units of one operating position, by the last part of their ids. */
 const position: Record<string, string> = {
@@ -47,21 +48,12 @@ const routes: Route[] = [
   ['key-lead', 'over.mute', 'rx.mute'],
 ];
 
-/** Numbers from 0 to 1, the same for the same seed. */
-function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
-
 /**
  * A valid station of about so many units and two cables a unit: operating positions side by side, each with two
  * hook-ups, their boxes bonded to one another and to an earth bar, figures and lengths the same for the same number.
  */
 export function generateStation(units: number, seed = 1): Station {
-  const random = randomFrom(seed);
+  const random = congruentialShares(seed);
   const count = Math.max(1, Math.round(units / (Object.keys(position).length + 0.5)));
   const all: Unit[] = [];
   const cables: Cable[] = [];

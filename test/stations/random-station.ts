@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { layCable } from '../../core/catalog/laying/lay.ts';
-import { placeUnit } from '../../core/catalog/laying/place.ts';
-import { createStation } from '../../core/station/create.ts';
+import { layCable } from '../../core/catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
+import { createStation } from '../../core/station/create-station.ts';
 import { edit } from '../../core/station/edit.ts';
 import { classOf, kindOf } from '../../core/station/parts.ts';
 import type { Cable, PortRef, Station } from '../../core/station/schema/schema.ts';

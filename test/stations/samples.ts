@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { readStation } from '../../core/station/file/read.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
 

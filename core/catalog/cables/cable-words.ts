@@ -4,7 +4,7 @@ import { plugOf } from '../../station/file/check/references.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { adapterChain, adapters } from '../adapters.ts';
-import { layCable } from '../laying/lay.ts';
+import { layCable } from '../laying/lay-cable.ts';
 
 /** `D4: two-core lead, AWG 18, 0.6 m, two-pole plug to barrel plug, wired plus to shell`: a cable in one line. */
 export function cableWords(station: Station, cable: Cable): string {

@@ -3,7 +3,7 @@ import { findBrokenReferences, plugOf } from '../../station/file/check/reference
 import type { WholeKind } from '../../station/file/kind-file.ts';
 import { wholeOf } from '../../station/file/pieces.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
-import { connectorsById } from './place.ts';
+import { connectorsById } from './place-unit.ts';
 
 export interface KindChange {
   readonly change: Change;

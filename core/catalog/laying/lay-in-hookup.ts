@@ -1,7 +1,7 @@
 import type { Change } from '../../station/edit.ts';
 import { cablesAt, portOf } from '../../station/parts.ts';
 import type { Cable, Hookup, PortRef, Station } from '../../station/schema/schema.ts';
-import { layCable } from './lay.ts';
+import { layCable } from './lay-cable.ts';
 
 /**
  * The change that lays a cable while one hook-up of several is looked at. A jack takes one plug: where it has a cable

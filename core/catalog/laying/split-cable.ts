@@ -2,7 +2,7 @@ import { type Change, edit } from '../../station/edit.ts';
 import { classOf, findCable } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import type { PortClass, UnitKind } from '../../station/schema/unit-kind.ts';
-import { layCable } from './lay.ts';
+import { layCable } from './lay-cable.ts';
 import { flowOf } from './port-use.ts';
 
 /** The two ports of a kind between which a cable of this class goes on; null where it does not go through. */

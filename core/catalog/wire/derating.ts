@@ -1,7 +1,7 @@
 import type { Wire } from '../../station/schema/cable-kind.ts';
 
 /** What is around a wire and keeps its heat in. */
-export interface Surroundings {
+export interface WireSurroundings {
   /** Air around the wire; a room at 20 °C if not given. */
   readonly ambientCelsius?: number | undefined;
   /** Conductors that carry current in one bundle; 1 if not given. */
@@ -46,7 +46,7 @@ export const bundleFactor = (conductors: number): number =>
 /** The factor for a wire in its surroundings, and how it came about in words; empty words for a factor of 1. */
 export function deratingOf(
   wire: Wire,
-  { ambientCelsius = roomCelsius, bundled = 1 }: Surroundings,
+  { ambientCelsius = roomCelsius, bundled = 1 }: WireSurroundings,
 ): { readonly factor: number; readonly words: string } {
   const [air, bundle] = [ambientFactor(insulationOf(wire), ambientCelsius), bundleFactor(bundled)];
   const words = [

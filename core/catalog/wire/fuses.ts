@@ -1,5 +1,5 @@
 import type { FuseFamily } from '../../station/schema/unit-kind.ts';
-import { bladeColours, coldOhms, fuseRatings, gatesOf, hotShare } from './fuse-tables.ts';
+import { bladeColours, coldOhms, fuseGatesOf, fuseRatings, hotShare } from './fuse-tables.ts';
 
 export { fuseRatings } from './fuse-tables.ts';
 
@@ -45,7 +45,7 @@ export function openingTime(
   rating: number,
   family: FuseFamily = 'blade',
 ): { fromS: number; toS: number } | null {
-  const gates = gatesOf(family, rating);
+  const gates = fuseGatesOf(family, rating);
   const times = amps / rating;
   // 1e-9: three times 0.1 is a little more than 0.3.
   const reached = gates.findLast((gate) => gate.times <= times * (1 + 1e-9));

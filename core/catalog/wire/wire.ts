@@ -1,5 +1,5 @@
 import type { Wire } from '../../station/schema/cable-kind.ts';
-import { deratingOf, insulationOf, roomCelsius, type Surroundings } from './derating.ts';
+import { deratingOf, insulationOf, roomCelsius, type WireSurroundings } from './derating.ts';
 import { acFuse, acHarness24, cfrColumns, cfrTable, iecClass5, necSmall } from './wire-tables.ts';
 
 export interface WireLimit {
@@ -72,7 +72,7 @@ export function wireName(wire: Wire): string {
  *     wireLimitAmps({ mm2: 1.5 }) // { amps: 10, source: 'NEC 240.4(D), as 16 AWG' }
  *     wireLimitAmps({ awg: 14 }, { bundled: 5 }) // { amps: 12, source: 'NEC 240.4(D), × 0.80 as one of 5 in a bundle' }
  */
-export function wireLimitAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
+export function wireLimitAmps(wire: Wire, around: WireSurroundings = {}): WireLimit | null {
   const limit = tableLimit(wire);
   if (!limit) return null;
   const { factor, words } = deratingOf(wire, around);
@@ -97,7 +97,7 @@ function tableLimit(wire: Wire): WireLimit | null {
  * column that its insulation reaches. A size between takes the next thinner gauge; heat and a bundle lower it. Null
  * below 18 AWG, where the table ends, and for insulation below 60 °C.
  */
-export function wireUpperAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
+export function wireUpperAmps(wire: Wire, around: WireSurroundings = {}): WireLimit | null {
   const area = areaMm2(wire);
   const row = area === null ? undefined : thinnerGauge(area, cfrTable);
   const column = cfrColumns.findLast((celsius) => celsius <= insulationOf(wire));
@@ -112,7 +112,7 @@ export function wireUpperAmps(wire: Wire, around: Surroundings = {}): WireLimit 
  * carry (33 CFR 183.455(c)(1)). An upper bound for boats, not advice: the wire is hotter than it is rated for well
  * before such a fuse opens. Null where that table has no figure.
  */
-export function fuseUpperAmps(wire: Wire, around: Surroundings = {}): WireLimit | null {
+export function fuseUpperAmps(wire: Wire, around: WireSurroundings = {}): WireLimit | null {
   const wires = wireUpperAmps(wire, around);
   return wires && { amps: 1.5 * wires.amps, source: `33 CFR 183.455(c), 150 % of ${wires.source}` };
 }

@@ -8,7 +8,7 @@ import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../trial/battery-life.ts';
 import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { BatteryPoint, BatteryRow } from './rows.ts';
 
 /** How long each battery of a hook-up lasts by the plan, and how it goes down. */

@@ -7,15 +7,15 @@ import type { Station } from '../../station/schema/schema.ts';
 import { busiest } from '../../trial/battery-life.ts';
 import { fuseSeat } from '../../trial/fuse-place.ts';
 import { type FusePart, unitOfPart } from '../../trial/parts.ts';
-import { type Gate, gatesOf } from './branch-gates.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { type BranchGate, branchGatesOf } from './branch-gates-of.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { BranchRow } from './rows.ts';
 import type { SuppliedWay } from './ways/supplied-ways.ts';
 
 /** The leads that leave supplies and outlets in a hook-up, each after the one that it hangs behind. */
 export function branchRows(station: Station, tried: TriedHookup): BranchRow[] {
   const rows: BranchRow[] = [];
-  for (const gate of gatesOf(tried.trial)) addRows(rows, station, tried, gate, [], 0);
+  for (const gate of branchGatesOf(tried.trial)) addRows(rows, station, tried, gate, [], 0);
   return rows;
 }
 
@@ -23,7 +23,7 @@ function addRows(
   rows: BranchRow[],
   station: Station,
   tried: TriedHookup,
-  gate: Gate,
+  gate: BranchGate,
   before: readonly FusePart[],
   depth: number,
 ) {
@@ -41,7 +41,13 @@ function addRows(
   for (const next of gate.behind) addRows(rows, station, tried, next, [], depth + 1);
 }
 
-function rowOf(station: Station, tried: TriedHookup, gate: Gate, fuses: readonly FusePart[], depth: number): BranchRow {
+function rowOf(
+  station: Station,
+  tried: TriedHookup,
+  gate: BranchGate,
+  fuses: readonly FusePart[],
+  depth: number,
+): BranchRow {
   const { lead } = gate;
   const [fuse] = fuses;
   const [first] = gate.loads;

@@ -6,7 +6,7 @@ import { fusePlace, fuseSeat } from '../../trial/fuse-place.ts';
 import { thinnestBehind } from '../../trial/guarded-wire.ts';
 import { type FusePart, fusesOf } from '../../trial/parts.ts';
 import { shortsThroughFuses } from '../../trial/short-amps.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { FuseRow } from './rows.ts';
 
 /** What each fuse of a hook-up carries, and what it guards. */

@@ -5,7 +5,7 @@ import type { Station } from '../../station/schema/schema.ts';
 import { busiest } from '../../trial/battery-life.ts';
 import { mainFeederOf } from '../../trial/feeders.ts';
 import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { LoadRow } from './rows.ts';
 
 /** What each load of a hook-up draws, and the voltage that reaches it. */

@@ -3,7 +3,7 @@ import type { BatteryLife } from '../../trial/battery-life.ts';
 import type { InHookup } from '../in-hookup.ts';
 
 /** Amperes in one place of a station in one hook-up. */
-export interface Draw {
+export interface DrawnAmps {
   readonly receiveAmps: number;
   /** In the sending moment that draws most from all supplies together. */
   readonly sendingAmps: number;
@@ -14,7 +14,7 @@ export interface Draw {
 }
 
 /** What one supply gives in one hook-up. Amperes and volts at its terminals. */
-export interface SupplyRow extends InHookup, Draw {
+export interface SupplyRow extends InHookup, DrawnAmps {
   readonly unit: string;
   readonly element: string;
   readonly name: string;
@@ -29,7 +29,7 @@ export interface SupplyRow extends InHookup, Draw {
 }
 
 /** What one load gets in one hook-up. */
-export interface LoadRow extends InHookup, Draw {
+export interface LoadRow extends InHookup, DrawnAmps {
   readonly unit: string;
   readonly element: string;
   readonly name: string;
@@ -46,7 +46,7 @@ export interface LoadRow extends InHookup, Draw {
  * A lead that leaves a supply or an outlet, or a fuse before several of them, and what hangs behind it in one hook-up.
  * Each comes after the one that it hangs behind.
  */
-export interface BranchRow extends InHookup, Draw {
+export interface BranchRow extends InHookup, DrawnAmps {
   /** The outlet, or where the fuse sits. */
   readonly name: string;
   readonly unit: string;
@@ -95,7 +95,7 @@ export interface WayRow extends InHookup {
 }
 
 /** What one fuse carries in one hook-up, and the thinnest wire behind it. */
-export interface FuseRow extends InHookup, Draw {
+export interface FuseRow extends InHookup, DrawnAmps {
   readonly unit?: string;
   readonly cable?: string;
   readonly element?: string;
@@ -119,7 +119,7 @@ export interface FuseRow extends InHookup, Draw {
 }
 
 /** What the live core of one power cable carries in one hook-up. */
-export interface WireRow extends InHookup, Draw {
+export interface WireRow extends InHookup, DrawnAmps {
   readonly cable: string;
   readonly number: string;
   readonly wire: string;

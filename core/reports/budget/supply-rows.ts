@@ -5,7 +5,7 @@ import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { busiest } from '../../trial/battery-life.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { SupplyRow } from './rows.ts';
 
 /** What each supply of a hook-up gives, batteries and converters among them. */

@@ -4,7 +4,7 @@ import type { Station } from '../../station/schema/schema.ts';
 import { busiest } from '../../trial/battery-life.ts';
 import { limitOfWire } from '../../trial/guarded-wire.ts';
 import { wiresOf } from '../whereabouts.ts';
-import { drawOf, inHookup } from './draw.ts';
+import { drawOf, inHookup } from './draw-of.ts';
 import type { WireRow } from './rows.ts';
 
 /** What each power cable of a hook-up carries and loses. */

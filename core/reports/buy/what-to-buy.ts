@@ -3,11 +3,11 @@ import { formatLength } from '../../quantity/format.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
-import { fuseName, holderName } from '../fuse-name.ts';
 import { heatShrinkFor, sleeveMm } from '../make/heat-shrink.ts';
 import { isReadyMade } from '../make/is-ready-made.ts';
 import { cutLengthM, piecesOf } from '../make/strip.ts';
 import { adaptersAt, isWanted, type MakeWish } from '../make/what-to-make.ts';
+import { holderName, orderedFuse } from '../ordered-fuse.ts';
 import { type Basket, fill, rowsOf } from './basket.ts';
 import type { BuyRow } from './buy-row.ts';
 
@@ -31,7 +31,7 @@ export function whatToBuy(station: Station, wish: MakeWish): BuyRow[] {
         fill(basket, 'adapter', adapters[id]?.name ?? id, 1, cable.number);
     }
     if (cable.fuse) {
-      fill(basket, 'fuse', fuseName(cable.fuse), 1, cable.number);
+      fill(basket, 'fuse', orderedFuse(cable.fuse), 1, cable.number);
       fill(basket, 'holder', holderName(cable.fuse.family), 1, cable.number);
     }
   }
@@ -69,7 +69,7 @@ function addUnitFuses(basket: Basket, station: Station) {
     for (const element of kindOf(station, unit).elements) {
       if (element.type !== 'conductor' || element.fuseAmps === undefined) continue;
       const fuse = { amps: element.fuseAmps, family: element.fuseFamily ?? ('blade' as const) };
-      fill(basket, 'fuse', fuseName(fuse), 1, unit.name);
+      fill(basket, 'fuse', orderedFuse(fuse), 1, unit.name);
     }
   }
 }

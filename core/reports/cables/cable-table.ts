@@ -1,4 +1,4 @@
-import type { CableRow } from '../report.ts';
+import type { CableRow } from '../report-rows.ts';
 import type { ReportTable } from '../report-table.ts';
 
 /** The cable list with all its columns; lengths in metres as plain numbers. */

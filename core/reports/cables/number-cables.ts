@@ -1,4 +1,4 @@
-import { classLetters } from '../../catalog/laying/lay.ts';
+import { classLetters } from '../../catalog/laying/lay-cable.ts';
 import type { Change } from '../../station/edit.ts';
 import { classOf, unitOf } from '../../station/parts.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';

@@ -1,5 +1,5 @@
 import { adapters } from '../../catalog/adapters.ts';
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { formatLength, formatRating } from '../../quantity/format.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { findUnit, hookupsOf } from '../../station/parts.ts';

@@ -1,6 +1,6 @@
 import { type FlagSheet, pageSizeMm } from './flag-sheet.ts';
 
-export interface Rect {
+export interface LabelPlace {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -9,7 +9,7 @@ export interface Rect {
 
 /** The places of a page's labels, row by row, millimetres from its upper left corner. */
 export interface LabelGrid {
-  readonly labels: readonly Rect[];
+  readonly labels: readonly LabelPlace[];
 }
 
 /** The least that a label can be, millimetres: below it no type is readable. */

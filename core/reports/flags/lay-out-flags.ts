@@ -1,16 +1,16 @@
 import { type FittedText, fitText, type MeasureText } from './fit-text.ts';
 import { type FlagSheet, pageSizeMm } from './flag-sheet.ts';
 import { type FlagText, linesOf } from './flag-text.ts';
-import { labelGrid, type Rect } from './label-grid.ts';
+import { type LabelPlace, labelGrid } from './label-grid.ts';
 
 /** A flag on its label. */
 export interface PlacedFlag {
   readonly flag: FlagText;
-  readonly label: Rect;
+  readonly label: LabelPlace;
   /** Where its rings are; null where none are printed. */
-  readonly rings: Rect | null;
+  readonly rings: LabelPlace | null;
   /** Where its text is: once, or twice on a label that folds. */
-  readonly texts: readonly Rect[];
+  readonly texts: readonly LabelPlace[];
   /** Null where the text is too long. */
   readonly fitted: FittedText | null;
   /** The lines at which it folds, millimetres from the left of the page. */
@@ -21,7 +21,7 @@ export interface FlagPages {
   readonly widthMm: number;
   readonly heightMm: number;
   /** All places of labels on a page, used or not. */
-  readonly labels: readonly Rect[];
+  readonly labels: readonly LabelPlace[];
   readonly pages: readonly (readonly PlacedFlag[])[];
   /** What can't be printed, in sentences; a flag too long is named by its cable and where it goes. */
   readonly problems: readonly string[];
@@ -58,7 +58,7 @@ export function layOutFlags(flags: readonly FlagText[], sheet: FlagSheet, measur
   return { ...size, labels, pages, problems: tooLong.map(sentence) };
 }
 
-function place(flag: FlagText, label: Rect, sheet: FlagSheet, measure: MeasureText): PlacedFlag {
+function place(flag: FlagText, label: LabelPlace, sheet: FlagSheet, measure: MeasureText): PlacedFlag {
   const inside = inset(label, paddingMm);
   const folds = sheet.style === 'wrap' ? foldsOf(label, sheet.wrapMm) : null;
   const half = folds ? { ...inside, width: folds.left - paddingMm - inside.x } : inside;
@@ -78,7 +78,7 @@ function place(flag: FlagText, label: Rect, sheet: FlagSheet, measure: MeasureTe
 
 const ringsWidth = (count: number): number => ringMm.class + (count - 1) * ringMm.digit + count * ringMm.gap + 0.5;
 
-const inset = ({ x, y, width, height }: Rect, by: number): Rect => ({
+const inset = ({ x, y, width, height }: LabelPlace, by: number): LabelPlace => ({
   x: x + by,
   y: y + by,
   width: width - 2 * by,
@@ -86,7 +86,7 @@ const inset = ({ x, y, width, height }: Rect, by: number): Rect => ({
 });
 
 /** The cable lies in the middle; the halves are stuck back to back. */
-function foldsOf({ x, width }: Rect, wrapMm: number): { readonly left: number; readonly right: number } {
+function foldsOf({ x, width }: LabelPlace, wrapMm: number): { readonly left: number; readonly right: number } {
   return { left: x + (width - wrapMm) / 2, right: x + (width + wrapMm) / 2 };
 }
 

@@ -1,14 +1,14 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { neededAdapters } from '../../catalog/cables/cable-words.ts';
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, portName } from '../../station/parts.ts';
 import type { ContactRole } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
-import { conductorsOf } from '../cables/conductors.ts';
-import { fuseName, holderName } from '../fuse-name.ts';
+import { cableConductors } from '../cables/cable-conductors.ts';
+import { holderName, orderedFuse } from '../ordered-fuse.ts';
 import { type HeatShrink, heatShrinkFor } from './heat-shrink.ts';
 import { isReadyMade } from './is-ready-made.ts';
 import { cutLengthM, piecesOf } from './strip.ts';
@@ -78,13 +78,13 @@ function rowOf(station: Station, cable: Cable): MakeRow {
     number: cable.number,
     class: classOf(station, cable),
     kind: kind?.name ?? cable.kind,
-    conductors: kind ? conductorsOf(kind) : '',
+    conductors: kind ? cableConductors(kind) : '',
     cutM: cutLengthM(cable.lengthM, plugs),
     ends: [endOf(station, cable, 'a'), endOf(station, cable, 'b')],
-    fuse: fuse ? { name: fuseName(fuse), holder: holderName(fuse.family), atM: fuse.atM } : null,
+    fuse: fuse ? { name: orderedFuse(fuse), holder: holderName(fuse.family), atM: fuse.atM } : null,
     heatShrink: heatShrinkFor(plugs, fuse !== undefined),
     flags: 2,
-    wiring: wiresOf(station, cable),
+    wiring: coresToCut(station, cable),
     oneToOne: cable.wiring === undefined,
     screen: screenAt ? `joined at ${portName(station, cable[screenAt])} only` : '',
     status: cable.status ?? 'toMake',
@@ -106,7 +106,7 @@ function endOf(station: Station, cable: Cable, end: CableEnd): MakeEnd {
 export const adaptersAt = (station: Station, cable: Cable, end: CableEnd): readonly string[] =>
   cable.adapters?.[end] ?? neededAdapters(station, cable, end) ?? [];
 
-function wiresOf(station: Station, cable: Cable): MakeWire[] {
+function coresToCut(station: Station, cable: Cable): MakeWire[] {
   const nameAt = (end: CableEnd, id: string) =>
     plugOf(station, cable, end)?.contacts.find((contact) => contact.id === id)?.name ?? id;
   return wiringOf(station, cable).map(({ a, b, role }) => ({

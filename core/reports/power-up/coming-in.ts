@@ -1,11 +1,11 @@
+import type { Facts } from '../../rules/rule.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { isOutdoor } from '../../station/outdoors.ts';
 import { classOf } from '../../station/parts.ts';
-import { remember } from '../../station/remember.ts';
 import type { Cable, CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
-import type { Context } from './context.ts';
-import { type Setup, seenIn } from './setup.ts';
+import { seenIn } from './setup.ts';
+import type { Workings } from './workings.ts';
 
 /** A lead by which something outdoors comes into the house. */
 export interface ComingIn {
@@ -22,28 +22,27 @@ export interface ComingIn {
 /**
  * Every such lead but the wires to earth, which stay where they are. One between two things outdoors does not come in.
  */
-export const comingIn = remember(({ station, facts }: Context): readonly ComingIn[] =>
+export const comingIn = ({ station, hookups }: Facts, workings: Workings): ComingIn[] =>
   station.cables.flatMap((cable): ComingIn[] => {
     const [a, b] = [isOutdoor(station, cable.a.unit), isOutdoor(station, cable.b.unit)];
     if (a === b || classOf(station, cable) === 'earth') return [];
     const end = a ? 'b' : 'a';
-    const all = facts.hookups.map(({ hookup }) => hookup);
+    const all = hookups.map(({ hookup }) => hookup);
     const having = all.filter(({ id }) => !cable.hookups || cable.hookups.includes(id));
     // Plugged in nowhere: nothing is known of what stands on it.
     if (having.length === 0) return [];
-    const volts = Math.max(0, ...having.map((hookup) => voltsOnPlug(station, hookup, cable, end)));
+    const volts = Math.max(0, ...having.map((hookup) => voltsOnPlug(workings, station, hookup, cable, end)));
     return [{ cable, end, class: classOf(station, cable), only: having.length < all.length ? having : [], volts }];
-  }),
-);
+  });
 
 /** Less than this a finger and an ohmmeter don't mind. What wind and rain charge is in no circuit. */
 const deadVolts = 0.1;
 
 export const isLive = ({ volts }: ComingIn): boolean => volts >= deadVolts;
 
-function voltsOnPlug(station: Station, hookup: Hookup, cable: Cable, end: CableEnd): number {
-  const setup: Setup = { station, hookup, pulled: [{ cable: cable.id, end }], control: null, powered: true };
-  const { circuit, dc } = seenIn(setup);
+function voltsOnPlug(workings: Workings, station: Station, hookup: Hookup, cable: Cable, end: CableEnd): number {
+  const pulled = [{ cable: cable.id, end }];
+  const { circuit, dc } = seenIn({ station, hookup, pulled, control: null, powered: true, workings });
   const nodes = (plugOf(station, cable, end)?.contacts ?? []).flatMap(
     ({ id }) => circuit.nodeOf.get(`cable ${cable.id}.${end}.${id}`) ?? [],
   );

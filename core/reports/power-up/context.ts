@@ -2,15 +2,17 @@ import type { LoadPart, SupplyPart } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { cablesAt, cablesIn, placeOfContact, portOfRef } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import type { Cable, CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
 import type { Survey } from '../../survey.ts';
 import { passersOf } from '../../trial/conductors.ts';
 import { mainFeederOf } from '../../trial/feeders.ts';
 import { sendingsOf } from '../../trial/instants.ts';
 import { leastWay } from '../../trial/least-way.ts';
 import { isFeed, loadsOf, type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { type ComingIn, comingIn } from './coming-in.ts';
 import { isForTips } from './contacts.ts';
 import type { Setup } from './setup.ts';
+import { Workings } from './workings.ts';
 
 /** A unit that gets its power through a plug, and where that comes from. */
 export interface FedUnit {
@@ -38,6 +40,9 @@ export interface Context {
   readonly fed: readonly FedUnit[];
   /** Supplies that stand by themselves and can be read: converters get going with what feeds them. */
   readonly supplies: readonly Numbered<SupplyPart>[];
+  /** The leads that come in from outdoors. */
+  readonly comers: readonly ComingIn[];
+  readonly workings: Workings;
 }
 
 /**
@@ -58,7 +63,9 @@ export function contextOf(facts: Survey, asked: string | null): Context | null {
     isForTips(facts.station, { unit: unitOfPart(part), port: portOfRef(part.spec.plus) }),
   );
   const fed = inOrder(base, fedUnits(facts.station, base));
-  return { station: facts.station, facts, base, dummy, onAir, fed, supplies: readable };
+  const workings = new Workings();
+  const comers = comingIn(facts, workings);
+  return { station: facts.station, facts, base, dummy, onAir, fed, supplies: readable, comers, workings };
 }
 
 /** Whether something sends into such an end in a hook-up. */
@@ -137,14 +144,17 @@ function inOrder({ trial }: TriedHookup, fed: readonly FedUnit[]): FedUnit[] {
 const afterAll = 1e6;
 
 /** The base hook-up with everything plugged in whose two units are not waiting for their turn. */
-export function setupWithout(
-  { station, base }: Context,
-  waiting: ReadonlySet<string>,
-  set: Partial<Setup> = {},
-): Setup {
-  const { hookup } = base;
-  const rest = { hookup, pulled: [], control: null, powered: true, ...set };
-  if (waiting.size === 0) return { station, ...rest };
+export function setupWithout(context: Context, waiting: ReadonlySet<string>, set: Partial<Setup> = {}): Setup {
+  const { station, base } = context;
+  const whole = wholeSetup(context, base.hookup, set);
+  if (waiting.size === 0) return whole;
   const isIn = ({ a, b }: Cable) => !waiting.has(a.unit) && !waiting.has(b.unit);
-  return { station: { ...station, cables: cablesIn(station, hookup).filter(isIn) }, ...rest };
+  return { ...whole, station: { ...station, cables: cablesIn(station, base.hookup).filter(isIn) } };
 }
+
+/** A hook-up with everything plugged in and on, and nothing pressed, but for what is set. */
+export const wholeSetup = (
+  { station, workings }: Pick<Context, 'station' | 'workings'>,
+  hookup: Hookup,
+  set: Partial<Setup> = {},
+): Setup => ({ station, hookup, pulled: [], control: null, powered: true, workings, ...set });

@@ -1,5 +1,5 @@
 import { limitProblem, limits } from '../../quantity/limits.ts';
-import { type ParsedQuantity, parseQuantity } from '../../quantity/parse.ts';
+import { type ParsedQuantity, parseQuantity } from '../../quantity/parse-quantity.ts';
 import { openOhms, type PowerUpQuantity } from './sheet.ts';
 
 /**

@@ -6,8 +6,8 @@ import { DcSolver } from '../../dc/solve-dc.ts';
 import type { Reach, Solvers, Trial } from '../../keydown/key-down.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
 import { RfSolver } from '../../rf/solve-rf.ts';
-import { rememberFew } from '../../station/remember.ts';
 import type { CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
+import { inWorkings, type Workings } from './workings.ts';
 
 /** How the station stands while a reading is taken. */
 export interface Setup {
@@ -20,6 +20,8 @@ export interface Setup {
   readonly control: string | null;
   /** False while every supply is off. */
   readonly powered: boolean;
+  /** What its draft has worked out so far. */
+  readonly workings: Workings;
 }
 
 /** What a meter has before it. */
@@ -36,7 +38,7 @@ export interface Seen {
 /** What a meter shows: volts, amperes, ohms, watts or an SWR; null for an open circuit, or where nothing shows. */
 export type Probe = (seen: Seen) => number | null;
 
-const isSameDrawing = (a: Setup, b: Setup): boolean => a.station === b.station && a.hookup === b.hookup;
+export const isSameDrawing = (a: Setup, b: Setup): boolean => a.station === b.station && a.hookup === b.hookup;
 
 const isPluggedAlike = (a: Setup, b: Setup): boolean =>
   isSameDrawing(a, b) &&
@@ -47,13 +49,13 @@ const isPluggedAlike = (a: Setup, b: Setup): boolean =>
 export const isSameSetup = (a: Setup, b: Setup): boolean =>
   a === b || (a.powered === b.powered && a.control === b.control && isPluggedAlike(a, b));
 
-export const circuitOf = rememberFew(
+export const circuitOf = inWorkings(
   (setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup),
   isSameDrawing,
 );
 
 /** Of the circuit as drawn. */
-const solversOf = rememberFew((setup: Setup): Solvers => {
+const solversOf = inWorkings((setup: Setup): Solvers => {
   const circuit = circuitOf(setup);
   return { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
 }, isSameDrawing);
@@ -62,13 +64,13 @@ const solversOf = rememberFew((setup: Setup): Solvers => {
 export const dcSolverOf = (setup: Setup, circuit: Circuit): DcSolver => solversOf(setup).dc.solverOf(circuit);
 
 /** With every control pressed. */
-export const trialOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), true), isPluggedAlike);
+export const trialOf = inWorkings((setup: Setup): Trial => tryOut(setup, circuitOf(setup), true), isPluggedAlike);
 
 /** In receive only: a good deal quicker where there are many controls. */
-const restOf = rememberFew((setup: Setup): Trial => tryOut(setup, circuitOf(setup), false), isPluggedAlike);
+const restOf = inWorkings((setup: Setup): Trial => tryOut(setup, circuitOf(setup), false), isPluggedAlike);
 
 /** What is seen in a setup as drawn. */
-export const seenIn = rememberFew((setup: Setup): Seen => {
+export const seenIn = inWorkings((setup: Setup): Seen => {
   if (!setup.powered) return unpowered(setup, circuitOf(setup));
   return seenAt(setup, setup.control === null ? restOf(setup) : trialOf(setup));
 }, isSameSetup);

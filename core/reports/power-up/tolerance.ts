@@ -1,10 +1,10 @@
 import type { Circuit, CircuitPart, LoadPart, Resistor, SupplyPart } from '../../circuit/circuit.ts';
 import { findUnit } from '../../station/parts.ts';
-import { rememberFew } from '../../station/remember.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { isOwn } from './own-figures.ts';
 import { dcSolverOf, isSameSetup, type Probe, type Seen, type Setup, seenIn } from './setup.ts';
 import { openOhms, type PowerUpQuantity } from './sheet.ts';
+import { inWorkings } from './workings.ts';
 
 type Span = readonly [low: number, high: number];
 
@@ -97,7 +97,7 @@ const isOwnPart = (station: Station, origin: CircuitPart['origin'], key: string)
   origin.type === 'element' && isOwn(station, origin.unit, key);
 
 /** The setup at its four corners; who is on stays as it is in the middle. */
-const cornersOf = rememberFew((setup: Setup): readonly Seen[] => {
+const seenAtCorners = inWorkings((setup: Setup): readonly Seen[] => {
   const seen = seenIn(setup);
   const directions: readonly Direction[] = [-1, 1];
   return directions.flatMap((supply) =>
@@ -129,7 +129,7 @@ export function chargeRange(setup: Setup, probe: Probe) {
 
 /** The range in which a reading is right: what the figures behind it leave open, and what the meter adds. */
 export function rangeOf(setup: Setup, probe: Probe, quantity: 'V' | 'A' | 'ohm'): { from: number; to: number } {
-  const values = [seenIn(setup), ...cornersOf(setup)].map((seen) => probe(seen) ?? openOhms);
+  const values = [seenIn(setup), ...seenAtCorners(setup)].map((seen) => probe(seen) ?? openOhms);
   const [share, plus] = meters[quantity];
   const widened = values.flatMap((v) => [v - Math.abs(v) * share - plus, v + Math.abs(v) * share + plus]);
   const [low, high] = [Math.min(...widened), Math.max(...widened)];

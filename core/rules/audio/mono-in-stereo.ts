@@ -1,4 +1,4 @@
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { type Fit, fitOf } from '../../catalog/fit.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';

@@ -1,4 +1,4 @@
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { plugOf } from '../../station/file/check/references.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,5 +1,5 @@
-import { layCable } from '../../catalog/laying/lay.ts';
-import { placeUnit } from '../../catalog/laying/place.ts';
+import { layCable } from '../../catalog/laying/lay-cable.ts';
+import { placeUnit } from '../../catalog/laying/place-unit.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { firstFree } from '../../station/first-free.ts';
 import { cablesAt, findUnit, hookupsOf, kindOf, portOfRef } from '../../station/parts.ts';

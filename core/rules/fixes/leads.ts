@@ -1,5 +1,5 @@
 import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
-import { wiringOf } from '../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { fuseBreakingAmps, fuseRatings, nextFuse } from '../../catalog/wire/fuses.ts';
 import { wireLimitAmps, wireOhmsPerM } from '../../catalog/wire/wire.ts';
 import type { Change } from '../../station/edit.ts';

@@ -1,6 +1,6 @@
 import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
 import { fitOf } from '../../catalog/fit.ts';
-import { connectorsById } from '../../catalog/laying/place.ts';
+import { connectorsById } from '../../catalog/laying/place-unit.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import type { Report } from '../rule.ts';

@@ -1,4 +1,4 @@
-import { dataLevels } from '../../catalog/data-standards.ts';
+import { dataLevels } from '../../catalog/data-levels.ts';
 import type { Circuit, CircuitActor, SignalEnd } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
 import { unitName } from '../../station/parts.ts';

@@ -3,7 +3,7 @@ import { type Connector, connectorSchema } from '../schema/connector.ts';
 import { id } from '../schema/numbers.ts';
 import { type UnitKind, unitKindSchema } from '../schema/unit-kind.ts';
 import type { FileFormat } from './versions.ts';
-import { writeSorted } from './write.ts';
+import { writeSorted } from './write-station.ts';
 
 /** The head of a file with one unit kind. */
 export const kindFormat: FileFormat = { name: 'stationwright-unit', version: 1, what: 'unit kind', migrations: {} };

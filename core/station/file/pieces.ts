@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { createStation } from '../create.ts';
+import { createStation } from '../create-station.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
 
 export type ListName = 'units' | 'cables' | 'couplings' | 'hookups' | 'marks' | 'accepted' | 'readings';

@@ -8,7 +8,7 @@ export interface Problem {
 }
 
 /** A path of keys as it is written in code: `['units', 3, 'name']` gives `units[3].name`. */
-export function placeOf(path: readonly PropertyKey[]): string {
+export function placeInFile(path: readonly PropertyKey[]): string {
   if (path.length === 0) return 'file';
   return path.reduce<string>((text, key) => {
     if (typeof key === 'number') return `${text}[${key}]`;

@@ -2,7 +2,7 @@ import { type ParseError, parse as parseWithPlaces, printParseErrorCode } from '
 import { harmless } from '../schema/text-problem.ts';
 import type { Problem } from './problem.ts';
 
-const largestBytes = 20_000_000;
+const mostLetters = 20_000_000;
 const deepest = 64;
 
 /**
@@ -12,8 +12,8 @@ const deepest = 64;
 export function readJson(written: string, what: string): { value: unknown } | { problems: Problem[] } {
   // Some editors begin a file with the mark of its encoding.
   const text = written.startsWith('\uFEFF') ? written.slice(1) : written;
-  if (text.length > largestBytes) {
-    const message = `The file is ${Math.round(text.length / 1e6)} MB; ${what} is at most ${largestBytes / 1e6} MB.`;
+  if (text.length > mostLetters) {
+    const message = `The file is ${Math.round(text.length / 1e6)} MB; ${what} is at most ${mostLetters / 1e6} MB.`;
     return { problems: [{ place: 'file', message }] };
   }
   const tooDeep = findTooDeep(text);

@@ -1,5 +1,5 @@
 import { checkKind } from './check/check-kind.ts';
-import { takeOutForbiddenKeys } from './check/forbidden-keys.ts';
+import { takeOutForbiddenKeys } from './check/take-out-forbidden-keys.ts';
 import { kindFileSchema, kindFormat, type WholeKind } from './kind-file.ts';
 import type { Problem } from './problem.ts';
 import { readJson } from './read-json.ts';

@@ -1,7 +1,7 @@
 import type { Station } from '../schema/schema.ts';
 import type { Problem } from './problem.ts';
-import { readStation } from './read.ts';
-import { writeStation } from './write.ts';
+import { readStation } from './read-station.ts';
+import { writeStation } from './write-station.ts';
 
 /**
  * The text of a station's file, once the reader has taken it back and made the same of it; or what would keep it from

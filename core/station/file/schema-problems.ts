@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import { type Problem, placeOf, tellable } from './problem.ts';
+import { counted, plural } from '../../quantity/counted.ts';
+import { type Problem, placeInFile, tellable } from './problem.ts';
 
 /** Beyond this many the rest is counted, not listed. */
 const listed = 200;
@@ -9,9 +10,12 @@ export const problemsOfSchema = (error: z.ZodError, document: unknown): Problem[
   error.issues.flatMap((issue) => problemsOfIssue(issue, document));
 
 function problemsOfIssue(issue: z.core.$ZodIssue, document: unknown): Problem[] {
-  const place = placeOf(issue.path);
+  const place = placeInFile(issue.path);
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({ place: placeOf([...issue.path, key]), message: `“${key}” is not known here.` }));
+    return issue.keys.map((key) => ({
+      place: placeInFile([...issue.path, key]),
+      message: `“${key}” is not known here.`,
+    }));
   }
   if (issue.code === 'invalid_key')
     return issue.issues.map((inner) => ({ place, message: wordsFor(inner, issue.path.at(-1)) }));
@@ -60,8 +64,5 @@ export function shorten(problems: Problem[]): Problem[] {
   const told = problems.slice(0, listed).map(tellable);
   const more = problems.length - listed;
   if (more <= 0) return told;
-  return [
-    ...told,
-    { place: 'file', message: more === 1 ? 'There is 1 more problem.' : `There are ${more} more problems.` },
-  ];
+  return [...told, { place: 'file', message: `There ${plural(more, 'is', 'are')} ${counted(more, 'more problem')}.` }];
 }

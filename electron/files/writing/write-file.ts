@@ -1,7 +1,7 @@
 import type { Stats } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { Problem, SavedFile } from '../../../renderer/shell/bridge.ts';
+import type { NotDone, SavedFile } from '../../../renderer/shell/bridge.ts';
 import { fileStamp } from '../file-stamp.ts';
 import { plainReason } from '../plain-reason.ts';
 import { realPath } from '../same-file.ts';
@@ -18,7 +18,7 @@ export async function writeFile(
   file: string,
   content: string | Uint8Array,
   backups: Backups,
-): Promise<SavedFile | Problem> {
+): Promise<SavedFile | NotDone> {
   // A link keeps being a link: its target is what gets written.
   const target = realPath(file);
   const old = await stat(target).catch(() => null);

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Problem } from '../../../renderer/shell/bridge.ts';
+import type { NotDone } from '../../../renderer/shell/bridge.ts';
 import { plainReason } from '../plain-reason.ts';
 import { TornFile } from './rewrite-file.ts';
 
@@ -15,7 +15,7 @@ interface Failure {
 }
 
 /** Why a file could not be written, and what that did to the one that was there. */
-export function writeProblem({ file, name, error, wasThere, backup }: Failure): Problem {
+export function writeProblem({ file, name, error, wasThere, backup }: Failure): NotDone {
   const saved = `${name} could not be saved`;
   if (isGone(error))
     return { error: `${saved}: the folder ${path.dirname(file)} is not there any more. Save it in another place.` };

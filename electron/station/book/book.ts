@@ -8,9 +8,9 @@ import type { Answer, Command, Given } from '../command.ts';
 import { oneLine, quoted } from '../printable.ts';
 import { Refusal } from '../refusal.ts';
 import { findBrowser, findPrinter, nothingToDrawIn } from './find-browser.ts';
+import { isWhole } from './is-whole.ts';
 import { printPage, readPage } from './print-page.ts';
 import { type BookOrder, type BookPage, type ServedBook, serveBook } from './serve-book.ts';
-import { isWhole } from './whole-file.ts';
 
 const screen = fileURLToPath(new URL('../renderer', import.meta.url));
 

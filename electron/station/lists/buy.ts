@@ -1,5 +1,5 @@
 import { buyTable, whatToBuy } from '../../../core/index.ts';
-import { isInHookup, listCommand } from './list-command.ts';
+import { isCableAsked, listCommand } from './list-command.ts';
 
 export const buy = listCommand({
   summary: 'what to buy: cable by the metre, plugs, adapters, fuses with spares',
@@ -8,7 +8,7 @@ export const buy = listCommand({
   empty: 'Nothing is left to buy.',
   rowsOf: (given) => {
     const { station, options } = given;
-    const cables = station.cables.filter((cable) => isInHookup(given, cable.id));
+    const cables = station.cables.filter((cable) => isCableAsked(given, cable.id));
     return whatToBuy({ ...station, cables }, { leaveOutDone: options.todo });
   },
   tableOf: buyTable,

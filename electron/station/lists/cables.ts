@@ -1,11 +1,11 @@
-import { cableTable } from '../../../core/index.ts';
-import { isInHookup, listCommand } from './list-command.ts';
+import { cableTable, listCables } from '../../../core/index.ts';
+import { isCableAsked, listCommand } from './list-command.ts';
 
 export const cables = listCommand({
   summary: 'the cable list',
   name: 'cables',
   empty: 'No cable is drawn yet.',
-  rowsOf: (given) => given.report.cables.filter((row) => isInHookup(given, row.id)),
+  rowsOf: (given) => listCables(given.station).filter((row) => isCableAsked(given, row.id)),
   tableOf: cableTable,
   readableOf: (rows) => {
     const { head, rows: cells } = cableTable(rows);

@@ -1,7 +1,7 @@
 import { type ReportTable, writeCsv } from '../../../core/index.ts';
 import { asJson, type Command, type Given } from '../command.ts';
 import type { OptionName } from '../option-table.ts';
-import { textTable } from '../table.ts';
+import { textTable } from '../text-table.ts';
 
 interface List<Row> {
   readonly summary: string;
@@ -33,7 +33,7 @@ export const listCommand = <Row>(list: List<Row>): Command => ({
 });
 
 /** Whether a cable is plugged in for the hook-up asked for. */
-export function isInHookup({ station, options }: Given, id: string): boolean {
+export function isCableAsked({ station, options }: Given, id: string): boolean {
   const { hookup } = options;
   const cable = station.cables.find((c) => c.id === id);
   return hookup === null || (cable?.hookups?.includes(hookup.id) ?? true);

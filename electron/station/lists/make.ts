@@ -1,5 +1,5 @@
 import { makeTable, whatToMake } from '../../../core/index.ts';
-import { isInHookup, listCommand } from './list-command.ts';
+import { isCableAsked, listCommand } from './list-command.ts';
 
 export const make = listCommand({
   summary: 'what to make: cut lengths, plugs, fuses, sleeves, wiring',
@@ -8,7 +8,7 @@ export const make = listCommand({
   empty: 'No cable is left to make.',
   rowsOf: (given) => {
     const leaveOutDone = given.options.todo;
-    return whatToMake(given.station, { leaveOutDone }).filter((row) => isInHookup(given, row.id));
+    return whatToMake(given.station, { leaveOutDone }).filter((row) => isCableAsked(given, row.id));
   },
   tableOf: makeTable,
 });

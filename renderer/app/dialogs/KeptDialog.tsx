@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
+import { counted } from '../../../core/index.ts';
 import './dialog.css';
 import './kept-dialog.css';
 import {
@@ -72,7 +73,7 @@ function KeptRow({ entry, first }: { readonly entry: Offered; readonly first: bo
         <strong>{title}</strong>
         <span className="small">
           {whenKept(entry.keptAt, Date.now())}
-          {units !== undefined && `, ${count(units, 'unit')}, ${count(cables ?? 0, 'cable')}`}
+          {units !== undefined && `, ${counted(units, 'unit')}, ${counted(cables ?? 0, 'cable')}`}
         </span>
         {about && <span className="small soft">{about.file?.name ?? 'not in a file yet'}</span>}
         {entry.fileChanged && <span className="small">The file has been changed since this was kept.</span>}
@@ -107,5 +108,3 @@ function KeptRow({ entry, first }: { readonly entry: Offered; readonly first: bo
     </li>
   );
 }
-
-const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;

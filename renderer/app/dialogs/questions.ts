@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { Problem } from '../../../core/index.ts';
-import { inTurn } from '../in-turn.ts';
+import { oneAfterAnother } from '../one-after-another.ts';
 
 export interface Question {
   readonly title: string;
@@ -29,7 +29,7 @@ export function ask(question: Omit<Question, 'answer'>): Promise<string> {
   });
 }
 
-const oneAtATime = inTurn();
+const oneAtATime = oneAfterAnother();
 
 /** Says something that only needs to be read. */
 export const tell = (title: string, text: string, more: Pick<Question, 'problems' | 'lines'> = {}): Promise<string> =>

@@ -1,12 +1,12 @@
-import { readStation } from '../../../core/index.ts';
-import { stationFiles } from '../../shell/files.ts';
+import { plural, readStation } from '../../../core/index.ts';
+import { filesHere } from '../../shell/files-here.ts';
 import type { OpenedDocument } from '../../shell/station-files.ts';
 import { currentStation, type DocumentFile, documentStore, isEdited, openDocument } from '../../store/document.ts';
 import { resetView, showStage } from '../../store/view.ts';
 import { ask, tell } from '../dialogs/questions.ts';
 import { takeTyped } from '../editing/take-typed.ts';
+import { createSaving } from './create-saving.ts';
 import { sampleText } from './samples.ts';
-import { createSaving } from './saving.ts';
 import { tellRemarks, tellUnsaveable } from './tell-problems.ts';
 
 /** An empty sheet, once the user has decided about unsaved changes. On the desktop it is a further window. */
@@ -23,7 +23,7 @@ export async function newStation() {
 export async function openFile() {
   // The desktop shell opens another window where this one has a document; only the browser replaces it.
   if (!window.stationwright && !(await mayReplace())) return;
-  const opened = await stationFiles.open();
+  const opened = await filesHere.open();
   if (opened && 'error' in opened) await tell('Not opened', opened.error);
   else if (opened) await showOpened(opened);
 }
@@ -53,11 +53,11 @@ export async function showText(text: string, file: DocumentFile | null) {
     return;
   }
   const count = result.problems.length;
-  const text_ = `${count === 1 ? 'One thing keeps' : `${count} things keep`} it from being opened. The station on the screen is still there.`;
+  const text_ = `${plural(count, 'One thing keeps', `${count} things keep`)} it from being opened. The station on the screen is still there.`;
   await tell(`${file?.name ?? 'The file'} could not be read`, text_, { problems: result.problems });
 }
 
-const saving = createSaving(stationFiles, tellUnsaveable);
+const saving = createSaving(filesHere, tellUnsaveable);
 
 /** Writes the document, with what is being typed; true when it is in its file. */
 export function save(askWhere = false): Promise<boolean> {

@@ -1,8 +1,8 @@
 import { createStore } from 'zustand/vanilla';
 import { writeStation } from '../../../core/index.ts';
-import type { Problem } from '../../shell/bridge.ts';
+import type { NotDone } from '../../shell/bridge.ts';
 import type { KeptWork, WorkToKeep } from '../../shell/kept/kept-work.ts';
-import { type DocumentState, documentStore, isEdited } from '../../store/document.ts';
+import { documentStore, isEdited, type OpenDocument } from '../../store/document.ts';
 
 // With the writing itself it stays under a second; at every change it would be in the way of a drag.
 const waitMs = 500;
@@ -10,7 +10,7 @@ const waitMs = 500;
 /** A sentence that says why unsaved work can't be kept; null while it can. */
 export const keepingStore = createStore<{ problem: string | null }>(() => ({ problem: null }));
 
-export const reportKeeping = (problem: Problem | null) => keepingStore.setState({ problem: problem?.error ?? null });
+export const reportKeeping = (problem: NotDone | null) => keepingStore.setState({ problem: problem?.error ?? null });
 
 /** Keeps the document outside its file, half a second after each change, for as long as it has changes that are not in there. */
 export function keepWork(work: KeptWork) {
@@ -49,7 +49,7 @@ async function keepOrForget(work: KeptWork) {
   }
 }
 
-function workOf({ history: { station }, file }: DocumentState): WorkToKeep {
+function workOf({ history: { station }, file }: OpenDocument): WorkToKeep {
   const about = { title: station.title, units: station.units.length, cables: station.cables.length, file };
   return { text: writeStation(station), about };
 }

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { readStation, type Station } from '../../../core/index.ts';
-import { suggestedName } from '../../shell/files.ts';
 import type { KeptEntry, KeptWork } from '../../shell/kept/kept-work.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { restoreDocument } from '../../store/document.ts';
 import { resetView } from '../../store/view.ts';
 import { tell } from '../dialogs/questions.ts';

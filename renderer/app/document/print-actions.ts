@@ -1,4 +1,4 @@
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { listsView, showTab } from '../../stages/cables/lists-view.ts';
 import { powerUpStore } from '../../stages/power-up/power-up-store.ts';
 import { currentStation } from '../../store/document.ts';

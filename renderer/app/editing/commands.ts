@@ -6,7 +6,7 @@ import { redoStep, undoStep } from '../../store/document.ts';
 import { chooseTheme, select, showStage } from '../../store/view.ts';
 import { showCautions } from '../dialogs/cautions.ts';
 import { openFind } from '../dialogs/find-store.ts';
-import { showKeys } from '../dialogs/keys-help.ts';
+import { showKeys } from '../dialogs/show-keys.ts';
 import { openSample, save } from '../document/document-actions.ts';
 import { showOffer } from '../document/offer-kept.ts';
 import { printSheet, savePdf } from '../document/print-actions.ts';

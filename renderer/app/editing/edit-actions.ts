@@ -1,4 +1,4 @@
-import { type Cable, type Change, edit, type Station, savedText } from '../../../core/index.ts';
+import { type Cable, type Change, edit, plural, type Station, savedText } from '../../../core/index.ts';
 import { change, currentStation } from '../../store/document.ts';
 import { select, viewStore } from '../../store/view.ts';
 import { tell } from '../dialogs/questions.ts';
@@ -21,9 +21,9 @@ export function removeSelection() {
 }
 
 function removalName(units: number, cables: number, marks: number): string {
-  if (units + cables === 0) return marks === 1 ? 'Remove note or zone' : 'Remove notes and zones';
-  if (units === 0) return cables === 1 ? 'Remove cable' : 'Remove cables';
-  return units === 1 ? 'Remove unit' : 'Remove units';
+  if (units + cables === 0) return `Remove ${plural(marks, 'note or zone', 'notes and zones')}`;
+  if (units === 0) return `Remove ${plural(cables, 'cable')}`;
+  return `Remove ${plural(units, 'unit')}`;
 }
 
 export function selectAll() {

@@ -1,5 +1,5 @@
 import './stage-rail.css';
-import type { Finding } from '../../../core/index.ts';
+import { isPressing } from '../../../core/index.ts';
 import { useShownResults, useView } from '../../store/use-store.ts';
 import { type Stage, showStage, stages } from '../../store/view.ts';
 import { AgeMark } from '../../widgets/AgeMark.tsx';
@@ -66,6 +66,3 @@ const UnknownBadge = ({ words, before = 0 }: { words: string; before?: number })
     <span className="sr-only"> {words}</span>
   </small>
 );
-
-const isPressing = ({ severity, accepted, causedBy }: Finding): boolean =>
-  accepted === undefined && causedBy === undefined && (severity === 'danger' || severity === 'fault');

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Severity } from '../../../core/index.ts';
+import { counted, type Severity } from '../../../core/index.ts';
 import { groupFindings } from '../../stages/check/group-findings.ts';
 import { ofAnyAge } from '../../store/computed.ts';
 import { useShownResults } from '../../store/use-store.ts';
@@ -21,7 +21,7 @@ export function OpenFindings() {
   const unknown = results.is === 'old' ? notSince(results) : results.is === 'missing' ? 'not computed' : null;
   const open = pressing.filter((severity) => counts && counts[severity] > 0);
   if (open.length === 0 && unknown === null) return null;
-  const worded = (severity: Severity) => `${counts?.[severity]} ${severity}${counts?.[severity] === 1 ? '' : 's'}`;
+  const worded = (severity: Severity) => counted(counts?.[severity] ?? 0, severity);
   const said = open.length > 0 && `${unknown === null ? 'Open' : 'open before'}: ${open.map(worded).join(', ')}`;
   const words = [unknown && `Findings ${unknown}`, said].filter(Boolean).join('; ');
   return (

@@ -1,5 +1,5 @@
 import { type Trouble, troubleReport } from '../../../core/index.ts';
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation } from '../../store/document.ts';
 import { exportOrTell } from '../document/export-or-tell.ts';
 

@@ -5,7 +5,7 @@ import { useHookup } from '../../store/current.ts';
 import { useResults, useStation, useView } from '../../store/use-store.ts';
 import { OldFigure } from '../../widgets/OldFigure.tsx';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
-import { badgeOf } from '../cards/finding-index.ts';
+import { badgeOf } from '../cards/badge-of.ts';
 import type { Point } from '../routing/geometry.ts';
 import { Flag } from './Flag.tsx';
 import { flagSpots, flagWidth } from './flags.ts';

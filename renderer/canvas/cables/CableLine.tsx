@@ -5,14 +5,12 @@ import { useHookup, useOverlay } from '../../store/current.ts';
 import { useStation, useView } from '../../store/use-store.ts';
 import { useDrawing } from '../drawing-store.ts';
 import type { Point } from '../routing/geometry.ts';
-import type { Hop } from '../routing/hops.ts';
+import { noHops } from '../routing/hops.ts';
 import { CableFlags } from './CableFlags.tsx';
 import { isHot, pillText } from './cable-figures.ts';
 import { LabelLayer } from './LabelLayer.tsx';
-import { pathOf } from './path.ts';
+import { pathOf } from './path-of.ts';
 import { Strokes } from './Strokes.tsx';
-
-const noHops: readonly Hop[] = [];
 
 /** One cable, drawn as the thing that it is, with its flags and what it carries. */
 export const CableLine = memo(function CableLine({ id, selected = false }: EdgeProps) {

@@ -1,6 +1,6 @@
 import type { Point } from '../routing/geometry.ts';
 import type { Hop } from '../routing/hops.ts';
-import { pathOf } from './path.ts';
+import { pathOf } from './path-of.ts';
 
 interface StrokesProps {
   kind: string;

@@ -1,4 +1,4 @@
-import { Handle, Position } from '@xyflow/react';
+import { Handle } from '@xyflow/react';
 import { memo } from 'react';
 import type { Connector, Port } from '../../../core/index.ts';
 import { useView } from '../../store/use-store.ts';
@@ -14,6 +14,7 @@ import {
 } from '../laying/laying.ts';
 import type { PortSpot } from './card-size.ts';
 import { Face } from './Face.tsx';
+import { handleSides } from './to-handles.ts';
 
 interface Props {
   unit: string;
@@ -22,8 +23,6 @@ interface Props {
   connector: Connector;
   spot: PortSpot;
 }
-
-const positions = { left: Position.Left, right: Position.Right, top: Position.Top, bottom: Position.Bottom };
 
 const words = {
   mates: 'fits',
@@ -47,7 +46,7 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
     <Handle
       type="source"
       id={port.id}
-      position={positions[port.side]}
+      position={handleSides[port.side]}
       className={`port nodrag ${port.side} ${state} ${marked ? 'marked' : ''}`}
       style={{ left: spot.x, top: spot.y }}
       role="button"

@@ -8,8 +8,8 @@ import { OldFigure } from '../../widgets/OldFigure.tsx';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { useDrawing } from '../drawing-store.ts';
 import { sizeOf } from '../layout.ts';
+import { badgeOf } from './badge-of.ts';
 import { hasLiveLine, liveLine, ratingLine } from './figures.ts';
-import { badgeOf } from './finding-index.ts';
 import { PortButton } from './PortButton.tsx';
 
 /** One unit on the paper. It takes what it shows from the stores by its id. */

@@ -1,7 +1,8 @@
 import { type NodeHandle, Position } from '@xyflow/react';
 import type { CardSize } from './card-size.ts';
 
-const positions = { left: Position.Left, right: Position.Right, top: Position.Top, bottom: Position.Bottom };
+/** A side of a card as the drawing library calls it. */
+export const handleSides = { left: Position.Left, right: Position.Right, top: Position.Top, bottom: Position.Bottom };
 
 /** A port's touch target is so wide and high, with the port in its middle. */
 const targetPx = 24;
@@ -11,7 +12,7 @@ export const toHandles = (size: CardSize): NodeHandle[] =>
   size.ports.map(({ id, side, x, y }) => ({
     id,
     type: 'source',
-    position: positions[side],
+    position: handleSides[side],
     x: x - targetPx / 2,
     y: y - targetPx / 2,
     width: targetPx,

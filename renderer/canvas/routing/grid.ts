@@ -3,7 +3,7 @@ import type { Point, Rect } from './geometry.ts';
 /** Lanes are this far apart. */
 export const lanePx = 9;
 /** No lane runs nearer to a card than this; the first free lane beside a card is one lane away from it. */
-const clearPx = 8;
+export const clearPx = 8;
 
 /**
  * The lanes that cables may run in, and what is in them. Lanes lie on multiples of `lanePx`, except beside a port that

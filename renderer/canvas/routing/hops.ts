@@ -7,6 +7,9 @@ export interface Hop {
   readonly toX: number;
 }
 
+/** Of a cable that hops over none; always the same list, so that nothing is drawn anew for it. */
+export const noHops: readonly Hop[] = [];
+
 /** Nearer together than this, two hops are one. */
 const mergePx = 16;
 /** A hop needs this much straight run on both sides. */

@@ -1,14 +1,12 @@
 import { isSameLine, type Point, type Rect } from './geometry.ts';
-import type { RouteRequest } from './route.ts';
+import { clearPx } from './grid.ts';
+import type { RouteRequest } from './route-cables.ts';
 
 /** All cards and cables of a drawing, as the router gets them. */
 export interface Layout {
   readonly cards: readonly Rect[];
   readonly requests: readonly RouteRequest[];
 }
-
-/** Nearer than this to a card, a route has to give way. */
-const clearPx = 8;
 
 /**
  * The routes that may stay when a drawing changes: of cables whose ends are where they were, and that no new or moved

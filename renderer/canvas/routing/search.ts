@@ -1,6 +1,6 @@
+import { CostQueue } from './cost-queue.ts';
 import type { Point } from './geometry.ts';
 import type { Grid } from './grid.ts';
-import { CostQueue } from './heap.ts';
 
 /** A place on the grid and whether the cable runs along (left, right) there rather than up or down. */
 export interface Stop {

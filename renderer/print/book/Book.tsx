@@ -30,8 +30,6 @@ export function Book() {
   );
 }
 
-const modes = { keying: 'keying', voice: 'voice', data: 'data' };
-
 function Cover({ station, parts: names }: { station: Station; parts: readonly string[] }) {
   const { plan } = station;
   const speed = plan.mode === 'keying' ? ` at ${plan.speedWpm} WPM` : '';
@@ -48,7 +46,7 @@ function Cover({ station, parts: names }: { station: Station; parts: readonly st
         </dd>
         <dt>Plan</dt>
         <dd>
-          {formatHertz(plan.frequencyHz)}, {modes[plan.mode]}
+          {formatHertz(plan.frequencyHz)}, {plan.mode}
           {speed}; sending {formatPercent(plan.sendShare)} of the time, RF on for {formatPercent(plan.duty)} of that,{' '}
           {plan.hoursPerDay} h a day
         </dd>

@@ -3,7 +3,7 @@ import { hookupsOf } from '../../../core/index.ts';
 import { useHookup } from '../../store/current.ts';
 import { useStation } from '../../store/use-store.ts';
 import { layOutForPaper, StationSvg } from '../drawing/StationSvg.tsx';
-import { type Room, type Tiling, tileDrawing } from '../drawing/tiles.ts';
+import { type Room, type Tiling, tileDrawing } from '../drawing/tile-drawing.ts';
 import type { PaperSize } from './book-store.ts';
 
 /** Inside the margins of a page on its side, under the heading and over a line of words. */

@@ -2,8 +2,8 @@ import type { Hookup, Station } from '../../../core/index.ts';
 import { drawnKind } from '../../../core/index.ts';
 import { layoutOf } from '../../canvas/layout.ts';
 import { boundsOf, type Rect } from '../../canvas/routing/geometry.ts';
-import { findHops, type Hop } from '../../canvas/routing/hops.ts';
-import { routeCables } from '../../canvas/routing/route.ts';
+import { findHops, noHops } from '../../canvas/routing/hops.ts';
+import { routeCables } from '../../canvas/routing/route-cables.ts';
 import { SvgCable, SvgFlags } from './SvgCable.tsx';
 import { SvgCard } from './SvgCard.tsx';
 import './station-svg.css';
@@ -13,8 +13,6 @@ export type PaperDrawing = ReturnType<typeof layOutForPaper>;
 
 /** Free paper around everything. */
 const marginPx = 14;
-const noHops: readonly Hop[] = [];
-
 /** Routes all cables of a station with care, as nothing on paper moves. */
 export function layOutForPaper(station: Station) {
   const { cards, requests } = layoutOf(station, new Map());

@@ -1,6 +1,6 @@
 import { type Cable, classOf, type Station } from '../../../core/index.ts';
 import { flagHeight, flagSpots, flagWidth } from '../../canvas/cables/flags.ts';
-import { pathOf } from '../../canvas/cables/path.ts';
+import { pathOf } from '../../canvas/cables/path-of.ts';
 import { Strokes } from '../../canvas/cables/Strokes.tsx';
 import type { Point } from '../../canvas/routing/geometry.ts';
 import type { Hop } from '../../canvas/routing/hops.ts';

@@ -1,6 +1,6 @@
 import { tell } from '../../app/dialogs/questions.ts';
 import { download } from '../../shell/browser-files.ts';
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation } from '../../store/document.ts';
 import { pngBase64, svgText } from './drawing-picture.ts';
 

@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import { type FlagSheet, usualFlagSheet } from '../../../core/index.ts';
-import { recall, remember } from '../../shell/remember.ts';
+import { keepChoice, keptChoice } from '../../shell/keep-choice.ts';
 
 const key = 'stationwright.flags';
 const styles: readonly unknown[] = ['label', 'wrap', 'strip'];
@@ -12,13 +12,13 @@ export const flagSheetStore = createStore<{ sheet: FlagSheet }>(() => ({ sheet: 
 export function setFlagSheet(set: Partial<FlagSheet>) {
   const sheet = { ...flagSheetStore.getState().sheet, ...set };
   flagSheetStore.setState({ sheet });
-  remember(key, JSON.stringify(sheet));
+  keepChoice(key, JSON.stringify(sheet));
 }
 
 /** What was kept, field by field; the usual where a field is missing or of another type. */
 function remembered(): FlagSheet {
   try {
-    const kept: unknown = JSON.parse(recall(key) ?? 'null');
+    const kept: unknown = JSON.parse(keptChoice(key) ?? 'null');
     return typeof kept === 'object' && kept !== null ? sheetFrom(kept as Record<string, unknown>) : usualFlagSheet;
   } catch {
     return usualFlagSheet;

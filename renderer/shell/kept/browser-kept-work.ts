@@ -1,11 +1,11 @@
-import type { Problem } from '../bridge.ts';
-import { recall, unremember } from '../remember.ts';
+import type { NotDone } from '../bridge.ts';
+import { forgetChoice, keptChoice } from '../keep-choice.ts';
 import { allRows, databaseReason, deleteRow, type KeptRow, putRow } from './kept-database.ts';
 import type { KeptWork } from './kept-work.ts';
 import { openTabLocks } from './tab-locks.ts';
 
 /** Under this the first version kept one text, and nothing about it. */
-const draftName = 'stationwright.draft';
+const firstVersionName = 'stationwright.draft';
 
 /** Unsaved work in the browser's database: an entry for each tab, told apart by locks that live as long as the tab. */
 export function browserKeptWork(): KeptWork {
@@ -16,7 +16,7 @@ export function browserKeptWork(): KeptWork {
 
     async list() {
       try {
-        await takeOverDraft();
+        await takeOverFirstVersion();
         const rows = await allRows();
         const taken = await Promise.all(rows.map(({ id }) => locks.isTaken(id)));
         return rows
@@ -58,7 +58,7 @@ export function browserKeptWork(): KeptWork {
 /** Good on pages without a secure address too, where `randomUUID` is missing. */
 const freshId = () => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
 
-async function attempt(act: () => Promise<unknown>): Promise<Problem | null> {
+async function attempt(act: () => Promise<unknown>): Promise<NotDone | null> {
   try {
     await act();
     return null;
@@ -67,14 +67,14 @@ async function attempt(act: () => Promise<unknown>): Promise<Problem | null> {
   }
 }
 
-const notKept = (error: unknown): Problem => ({
+const notKept = (error: unknown): NotDone => ({
   error: `This browser does not keep unsaved work: ${databaseReason(error)}.`,
 });
 
-async function takeOverDraft() {
-  const text = recall(draftName);
+async function takeOverFirstVersion() {
+  const text = keptChoice(firstVersionName);
   if (text === null) return;
   const row: KeptRow = { id: freshId(), text, about: null, keptAt: null };
   await putRow(row);
-  unremember(draftName);
+  forgetChoice(firstVersionName);
 }

@@ -1,5 +1,5 @@
 import type { DocumentFile } from '../../store/document.ts';
-import type { Brought, Problem } from '../bridge.ts';
+import type { Brought, NotDone } from '../bridge.ts';
 
 /** What is known of a document without reading its text. */
 interface AboutWork {
@@ -36,12 +36,12 @@ export interface KeptWork {
   /** Whether several entries can come back at once, each in a window. */
   readonly hasWindows: boolean;
   /** What dead windows left, the newest first. `unasked` leaves out what was listed so before, in this run. */
-  list(unasked: boolean): Promise<readonly KeptEntry[] | Problem>;
+  list(unasked: boolean): Promise<readonly KeptEntry[] | NotDone>;
   /** From here on it is the entry of the window where it comes back. */
-  bringBack(entry: KeptEntry): Promise<Brought | Problem>;
-  throwAway(entry: KeptEntry): Promise<Problem | null>;
+  bringBack(entry: KeptEntry): Promise<Brought | NotDone>;
+  throwAway(entry: KeptEntry): Promise<NotDone | null>;
   /** Keeps this window's document in place of what was kept of it before: all of it, or the older stays. */
-  keep(work: WorkToKeep): Promise<Problem | null>;
+  keep(work: WorkToKeep): Promise<NotDone | null>;
   /** This window's document is in its file, or not wanted. */
   forget(): Promise<void>;
 }

@@ -1,11 +1,11 @@
 import { useContext } from 'react';
-import { type BudgetSheetName, budgetSheet, type SurveyReport, writeCsv } from '../../../core/index.ts';
+import { type BudgetTableName, budgetIn, budgetTable, type SurveyReport, writeCsv } from '../../../core/index.ts';
 import { exportOrTell } from '../../app/document/export-or-tell.ts';
 import { AgeContext } from '../../widgets/age-words.ts';
 import { exportName } from './export-name.ts';
-import { budgetIn, rfIn, type Shown, ShownContext } from './shown.ts';
+import { rfIn, type Shown, ShownContext } from './shown.ts';
 
-const titles: Record<BudgetSheetName, string> = {
+const titles: Record<BudgetTableName, string> = {
   supplies: 'supplies',
   loads: 'loads',
   branches: 'branches',
@@ -18,7 +18,7 @@ const titles: Record<BudgetSheetName, string> = {
 };
 
 /** Writes a table as it is shown, with plain numbers, for a spreadsheet. */
-export function ExportTable({ name }: { name: BudgetSheetName }) {
+export function ExportTable({ name }: { name: BudgetTableName }) {
   const shown = useContext(ShownContext);
   const old = useContext(AgeContext);
   if (!shown) return null;
@@ -35,15 +35,15 @@ export function ExportTable({ name }: { name: BudgetSheetName }) {
 }
 
 /** While other figures are supposed, the rows as drawn and those with them, told apart in the first column; old ones too. */
-function csvOf({ hookup, report, other }: Shown, old: string | null, name: BudgetSheetName): string {
-  const sheetOf = (r: SurveyReport) => budgetSheet(name, budgetIn(r, hookup.id), rfIn(r, hookup.id));
-  const drawn = sheetOf(report);
+function csvOf({ hookup, report, other }: Shown, old: string | null, name: BudgetTableName): string {
+  const tableOf = (r: SurveyReport) => budgetTable(name, budgetIn(r.budget, hookup.id), rfIn(r, hookup.id));
+  const drawn = tableOf(report);
   if (!other && !old) return writeCsv(drawn.head, drawn.rows);
   return writeCsv(
     ['Figures', ...drawn.head],
     [
       ...drawn.rows.map((row) => [old ?? 'as drawn', ...row]),
-      ...(other ? sheetOf(other).rows.map((row) => ['what if', ...row]) : []),
+      ...(other ? tableOf(other).rows.map((row) => ['what if', ...row]) : []),
     ],
   );
 }

@@ -1,4 +1,4 @@
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { currentStation } from '../../store/document.ts';
 
 /** `hut-30-m-supplies.csv` for the station that is open. */

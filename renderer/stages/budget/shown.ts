@@ -1,5 +1,5 @@
 import { createContext } from 'react';
-import type { Budget, Hookup, RfReport, SurveyReport } from '../../../core/index.ts';
+import type { Hookup, RfReport, SurveyReport } from '../../../core/index.ts';
 
 /** What the sheet shows: the hook-up looked at, as drawn, and with other figures while some are supposed. */
 export interface Shown {
@@ -9,20 +9,6 @@ export interface Shown {
 }
 
 export const ShownContext = createContext<Shown | null>(null);
-
-/** The budget of one hook-up alone. */
-export function budgetIn({ budget }: SurveyReport, hookup: string): Budget {
-  const here = <T extends { hookup: string }>(rows: readonly T[]) => rows.filter((row) => row.hookup === hookup);
-  return {
-    supplies: here(budget.supplies),
-    loads: here(budget.loads),
-    branches: here(budget.branches),
-    ways: here(budget.ways),
-    fuses: here(budget.fuses),
-    wires: here(budget.wires),
-    batteries: here(budget.batteries),
-  };
-}
 
 /** The ways of a hook-up's transmitters, those that are the same whoever is pressed once: `Paddle or Hand key`. */
 export function distinctRfIn(report: SurveyReport, hookup: string): RfReport[] {

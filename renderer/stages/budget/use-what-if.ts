@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import { type Station, type Supposed, type SurveyReport, whatIf } from '../../../core/index.ts';
-import type { Failure } from '../../store/computed.ts';
-import { failureOf } from '../../worker/failure.ts';
+import type { ComputingFailure } from '../../store/computed.ts';
+import { failureOf } from '../../worker/failure-of.ts';
+import { quietMs } from '../../worker/keep-computed.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 
@@ -10,10 +11,7 @@ export type WhatIfAnswer =
   | { readonly is: 'as drawn' | 'waiting' | 'computing' }
   /** Running while the next figures are being tried: for a moment the last ones stay. */
   | { readonly is: 'there'; readonly report: SurveyReport; readonly running: boolean }
-  | { readonly is: 'missing'; readonly failure: Failure };
-
-/** For so long what other figures led to stands in for the next ones. */
-const quietMs = 1000;
+  | { readonly is: 'missing'; readonly failure: ComputingFailure };
 
 /**
  * Surveys the station with other figures in a thread of its own; neither the document nor its survey hears of it. Not

@@ -1,6 +1,6 @@
 import { type ReportTable, writeCsv } from '../../../core/index.ts';
 import { tell } from '../../app/dialogs/questions.ts';
-import { suggestedName } from '../../shell/files.ts';
+import { suggestedName } from '../../shell/suggested-name.ts';
 import { exportText } from '../../shell/text-files.ts';
 import { currentStation } from '../../store/document.ts';
 

@@ -30,7 +30,7 @@ const { setState } = listsView;
 export const showTab = (tab: ListTab) => setState({ tab });
 export const filterBy = (set: Partial<CableFilter>) => setState(({ filter }) => ({ filter: { ...filter, ...set } }));
 export const showWholeList = () => setState({ filter: wholeList });
-export const openRow = (open: string | null) => setState({ open });
+export const openCableRow = (open: string | null) => setState({ open });
 export const leaveOutDone = (is: boolean) => setState({ leaveOutDone: is });
 
 /** Sorts by a column; by the same one again, the other way round. */

@@ -1,6 +1,6 @@
 import { useId, useMemo } from 'react';
 import { useStore } from 'zustand';
-import { type Severity, type Station, severities } from '../../../core/index.ts';
+import { counted, type Severity, type Station, severities } from '../../../core/index.ts';
 import { useStation, useView } from '../../store/use-store.ts';
 import { useIsOld } from '../../widgets/age-words.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
@@ -17,7 +17,7 @@ export function FindingFilter({ all, hiddenCount }: { all: GroupedFindings; hidd
       <p className="filter-hides small" role="status">
         {hiddenCount > 0 && (
           <>
-            {hiddenCount === 1 ? '1 finding is' : `${hiddenCount} findings are`} hidden by the filter.{' '}
+            {counted(hiddenCount, 'finding is', 'findings are')} hidden by the filter.{' '}
             <button type="button" className="link" onClick={showAll}>
               Show all
             </button>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import type { Finding } from '../../../core/index.ts';
+import { type Finding, plural } from '../../../core/index.ts';
 import { useStation } from '../../store/use-store.ts';
 import { pointAt } from '../../store/view.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
@@ -58,8 +58,8 @@ export function FindingItem({ finding, consequences = [], gone = false }: Props)
         {count > 0 && (
           <button type="button" className="link small" aria-expanded={follows} onClick={() => setFollows(!follows)}>
             {follows
-              ? `Fold the ${count} that ${count === 1 ? 'follows' : 'follow'} from it`
-              : `and ${count} more that ${count === 1 ? 'follows' : 'follow'} from it`}
+              ? `Fold the ${count} that ${plural(count, 'follows', 'follow')} from it`
+              : `and ${count} more that ${plural(count, 'follows', 'follow')} from it`}
           </button>
         )}
         {follows && (

@@ -1,15 +1,13 @@
 import { useEffect, useId, useMemo, useState } from 'react';
-import { describeChange, edit, type Finding, type SurveyReport } from '../../../core/index.ts';
+import { describeChange, edit, type Finding, type Fix, type SurveyReport } from '../../../core/index.ts';
 import { change } from '../../store/document.ts';
 import { useResults, useStation } from '../../store/use-store.ts';
 import { keepMarked, lookAt, pointAt } from '../../store/view.ts';
-import { failureOf } from '../../worker/failure.ts';
+import { failureOf } from '../../worker/failure-of.ts';
 import { openWorker } from '../../worker/open-worker.ts';
 import { surveyAside } from '../../worker/survey-aside.ts';
 import type { Reply } from '../../worker/watched-thread.ts';
 import { fixEffect } from './fix-effect.ts';
-
-type Fix = NonNullable<Finding['fix']>;
 
 /** A fix before it is done: what it changes, where, and what it does to the findings. Doing it is one step. */
 export function FixPreview({ finding, fix }: { finding: Finding; fix: Fix }) {

@@ -4,7 +4,7 @@ import { useShownResults } from '../../store/use-store.ts';
 import { Aged } from '../../widgets/Aged.tsx';
 import './strip.css';
 import { relayMargin } from './relay-margin.ts';
-import { ticksFor } from './ticks.ts';
+import { ticksFor } from './ticks-for.ts';
 
 /** What happens between pressing the key and rest again: one lane for everything that does something. */
 export function KeydownStrip() {

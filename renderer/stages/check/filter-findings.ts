@@ -1,6 +1,6 @@
 import type { Finding, Place, Severity, Station } from '../../../core/index.ts';
 import type { Wanted } from './findings-view.ts';
-import type { Cause, GroupedFindings } from './group-findings.ts';
+import type { FindingGroup, GroupedFindings } from './group-findings.ts';
 
 interface Filter {
   readonly hidden: readonly Severity[];
@@ -10,7 +10,7 @@ interface Filter {
 
 /** What a filter leaves of the findings, and how many it hides, what follows from another not counted. */
 export interface FilteredFindings {
-  readonly open: readonly Cause[];
+  readonly open: readonly FindingGroup[];
   readonly accepted: readonly Finding[];
   readonly hiddenCount: number;
 }

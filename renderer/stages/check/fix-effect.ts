@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/index.ts';
+import { counted, type Finding, plural } from '../../../core/index.ts';
 
 /**
  * What a fix does to the findings, in sentences: whether its own goes, what goes with it, and what shows then, leaving
@@ -10,12 +10,12 @@ export function fixEffect(finding: Finding, before: readonly Finding[], after: r
   const following = gone.filter((f) => f.causedBy === finding.id).length;
   const others = gone.length - following;
   const parts = [
-    ...(following > 0 ? [`${following} that ${following === 1 ? 'follows' : 'follow'} from it`] : []),
-    ...(others > 0 ? [`${others} other${others === 1 ? '' : 's'}`] : []),
+    ...(following > 0 ? [`${following} that ${plural(following, 'follows', 'follow')} from it`] : []),
+    ...(others > 0 ? [counted(others, 'other')] : []),
   ];
   const also = parts.join(' and ');
   const goes = is.has(finding.id)
-    ? `This finding stays${also ? `, but ${also} ${gone.length === 1 ? 'goes' : 'go'}` : ''}.`
+    ? `This finding stays${also ? `, but ${also} ${plural(gone.length, 'goes', 'go')}` : ''}.`
     : `It removes this finding${also ? ` and ${also}` : ''}.`;
   const shows = showsWords(after.filter((f) => !was.has(f.id) && f.causedBy === undefined));
   return shows ? `${goes} ${shows}` : goes;

@@ -1,13 +1,13 @@
 import type { Finding, Severity } from '../../../core/index.ts';
 
 /** A cause with all that follows from it, in the report's order. */
-export interface Cause {
+export interface FindingGroup {
   readonly finding: Finding;
   readonly consequences: readonly Finding[];
 }
 
 export interface GroupedFindings {
-  readonly open: readonly Cause[];
+  readonly open: readonly FindingGroup[];
   readonly accepted: readonly Finding[];
   /** Open causes; what is folded under them is not counted again. */
   readonly counts: Readonly<Record<Severity, number>>;

@@ -1,8 +1,8 @@
 import type { TypedReason } from './findings-view.ts';
-import type { Cause } from './group-findings.ts';
+import type { FindingGroup } from './group-findings.ts';
 
 /** An entry of the list; gone where the newest report no longer has it. */
-export interface ListedCause extends Cause {
+export interface ListedCause extends FindingGroup {
   readonly gone: boolean;
 }
 
@@ -11,7 +11,7 @@ export interface ListedCause extends Cause {
  * no longer has them: each after the one that it stood behind `before`, so that the field stays where it is.
  */
 export function keepTyped(
-  open: readonly Cause[],
+  open: readonly FindingGroup[],
   typed: Readonly<Record<string, TypedReason>>,
   before: readonly string[],
   found: ReadonlySet<string>,

@@ -1,3 +1,4 @@
+import { counted } from '../../../core/index.ts';
 import { duplicateSelection, lockUnits, removeSelection } from '../../app/editing/edit-actions.ts';
 import { cardsOf } from '../../canvas/layout.ts';
 import { type Alignment, alignCards, alignments, type Move, spaceCards } from '../../canvas/paper/arrange.ts';
@@ -5,15 +6,12 @@ import { change } from '../../store/document.ts';
 import { useStation } from '../../store/use-store.ts';
 import { type Selection, select } from '../../store/view.ts';
 
-const counted = (count: number, one: string, many: string): string[] =>
-  count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
-
 /** What can be done to several things at once. */
 export function SeveralDetails({ units, cables, marks }: Selection) {
   const parts = [
-    ...counted(units.length, 'unit', 'units'),
-    ...counted(cables.length, 'cable', 'cables'),
-    ...counted(marks.length, 'note or zone', 'notes and zones'),
+    ...(units.length > 0 ? [counted(units.length, 'unit')] : []),
+    ...(cables.length > 0 ? [counted(cables.length, 'cable')] : []),
+    ...(marks.length > 0 ? [counted(marks.length, 'note or zone', 'notes and zones')] : []),
   ];
   return (
     <>

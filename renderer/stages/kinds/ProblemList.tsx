@@ -1,5 +1,4 @@
-import type { UnitKind } from '../../../core/index.ts';
-import { elementTitle } from '../draw/unit/element-figures.ts';
+import { elementTitle, type UnitKind } from '../../../core/index.ts';
 import { openRow } from './fields/open-row.ts';
 import { useEditing } from './kind-editor.ts';
 

@@ -9,6 +9,7 @@ import {
   type Unit,
   type UnitKind,
   type WholeKind,
+  withoutUndefined,
 } from '../../../core/index.ts';
 import { findOwnKind } from '../../store/own-kinds.ts';
 
@@ -73,10 +74,6 @@ export function editKind(change: (kind: UnitKind) => UnitKind, more: WholeKind['
 
 export const setKindFields = (fields: Partial<UnitKind>) =>
   editKind((kind) => withoutUndefined({ ...kind, ...fields }));
-
-/** A field set to undefined is gone, as a file has no empty fields. */
-export const withoutUndefined = <T extends object>(item: T): T =>
-  Object.fromEntries(Object.entries(item).filter(([, value]) => value !== undefined)) as T;
 
 /** What is edited; only for what is inside the open editor. */
 export function useEditing(): Editing {

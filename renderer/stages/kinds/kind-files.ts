@@ -1,4 +1,4 @@
-import { readKind, writeKind } from '../../../core/index.ts';
+import { plural, readKind, writeKind } from '../../../core/index.ts';
 import { ask, tell } from '../../app/dialogs/questions.ts';
 import { exportOrTell } from '../../app/document/export-or-tell.ts';
 import { importText } from '../../shell/text-files.ts';
@@ -28,7 +28,7 @@ export async function takeKindText(text: string, fileName: string) {
   const read = readKind(text);
   if ('problems' in read) {
     const count = read.problems.length;
-    const words = count === 1 ? 'One thing keeps' : `${count} things keep`;
+    const words = plural(count, 'One thing keeps', `${count} things keep`);
     await tell(`${fileName} could not be read`, `${words} it from being taken. The shelf is as it was.`, {
       problems: read.problems,
     });

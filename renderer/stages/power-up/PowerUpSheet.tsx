@@ -12,9 +12,9 @@ import { openPowerUpWorker } from '../../worker/open-power-up-worker.ts';
 import { PowerUpPartSection } from './PowerUpPartSection.tsx';
 import { PowerUpProgress } from './PowerUpProgress.tsx';
 import './power-up.css';
-import { runPowerUp } from './power-up-runner.ts';
 import { powerUpStore } from './power-up-store.ts';
 import { shownSince } from './round.ts';
+import { runPowerUp } from './run-power-up.ts';
 
 /** What to do and to read when the station is switched on for the first time, or again. */
 export function PowerUpSheet() {

@@ -2,7 +2,7 @@ import { judgeReading, type PowerUpSheet, type Station, type StepReading } from 
 import { ofAnyAge } from '../../store/computed.ts';
 import { currentStation, documentStore } from '../../store/document.ts';
 import { newClock } from '../../worker/clock.ts';
-import { failureOf } from '../../worker/failure.ts';
+import { failureOf } from '../../worker/failure-of.ts';
 import { sheetLimitMs } from '../../worker/limits.ts';
 import { newPatience } from '../../worker/patience.ts';
 import type { PowerUpAnswer, PowerUpThread } from '../../worker/power-up-messages.ts';

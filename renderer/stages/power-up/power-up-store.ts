@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
 import type { PowerUpSheet } from '../../../core/index.ts';
-import { type Computed, type Failure, ofAnyAge } from '../../store/computed.ts';
+import { type Computed, type ComputingFailure, ofAnyAge } from '../../store/computed.ts';
 import type { CausesByStep } from '../../worker/power-up-messages.ts';
 
 /** The newest sheet that was worked out, and what would cause the readings that are off. */
@@ -14,7 +14,7 @@ export interface PowerUpState {
   /** Whether causes are being looked for. */
   readonly looking: boolean;
   /** Why the causes of those readings are not known. */
-  readonly causesFailure: Failure | null;
+  readonly causesFailure: ComputingFailure | null;
   /** A round of readings that was begun by hand: since when, in the document opened as this. */
   readonly round: { readonly since: string; readonly opened: number } | null;
 }

@@ -2,8 +2,8 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { cpus, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
-import { readStation } from '../../../core/station/file/read.ts';
-import { writeStation } from '../../../core/station/file/write.ts';
+import { readStation } from '../../../core/station/file/read-station.ts';
+import { writeStation } from '../../../core/station/file/write-station.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { serve } from '../../../electron/start/serve.mjs';
 import { chromiumArgs, findChromium } from '../../run/chromium.mjs';

@@ -1,5 +1,5 @@
-import { readStation } from '../../../core/station/file/read.ts';
-import { writeStation } from '../../../core/station/file/write.ts';
+import { readStation } from '../../../core/station/file/read-station.ts';
+import { writeStation } from '../../../core/station/file/write-station.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { generateStation } from '../../stations/generate.ts';
 

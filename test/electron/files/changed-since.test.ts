@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fileStamp } from '../../../electron/files/file-stamp.ts';
 import { inTurn } from '../../../electron/files/in-turn.ts';
 import { changedSince } from '../../../electron/files/writing/changed-since.ts';
-import { isReadOnly } from '../../../electron/files/writing/read-only.ts';
+import { isReadOnly } from '../../../electron/files/writing/is-read-only.ts';
 import { ownFolder } from './own-folder.ts';
 
 const at = ownFolder();

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { correctStations } from '../../cases/correct.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { generateStation } from '../../stations/generate.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 import { stepsToRead } from './read-steps.ts';
 
 describe('a sheet of any station', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { formatExpected } from '../../../core/reports/power-up/format-quantity.ts';
 import { judgeReading } from '../../../core/reports/power-up/judge-reading.ts';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { openOhms, type PowerUpStep } from '../../../core/reports/power-up/sheet.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 
 const stepsOf = (station: Station): readonly PowerUpStep[] => powerUpSheet(station).parts.flatMap((part) => part.steps);
 const stepOf = (station: Station, id: string) => stepsOf(station).find((step) => step.id === id);

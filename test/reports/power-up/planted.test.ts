@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sample } from '../../stations/samples.ts';
 import { firstOff, type Plant, plantsIn } from './plants.ts';
+import { draftOf } from './power-up-sheet.ts';
 
 const faults = ['bad joint', 'blown fuse', 'swapped pair', 'dead relay', 'shorted coax', 'mute line open'] as const;
 
@@ -8,17 +9,24 @@ const faults = ['bad joint', 'blown fuse', 'swapped pair', 'dead relay', 'shorte
 const firstOfEach = (plants: readonly Plant[]): Plant[] =>
   faults.flatMap((fault) => plants.find((plant) => plant.fault === fault) ?? []);
 
+const drafts = {
+  hut: draftOf(sample('hut')),
+  'hill-table': draftOf(sample('hill-table')),
+  'two-metre-mast': draftOf(sample('two-metre-mast')),
+  'club-hall': draftOf(sample('club-hall')),
+};
+
 /** The samples whose sheet goes on to the end: that of one with a mistake in it stops there. */
-const planted: [string, Plant[]][] = [
-  ['hut', plantsIn(sample('hut'))],
-  ['hill-table', plantsIn(sample('hill-table'))],
-  ['two-metre-mast', firstOfEach(plantsIn(sample('two-metre-mast')))],
-  ['club-hall', firstOfEach(plantsIn(sample('club-hall')))],
+const planted: [keyof typeof drafts, Plant[]][] = [
+  ['hut', plantsIn(drafts.hut)],
+  ['hill-table', plantsIn(drafts['hill-table'])],
+  ['two-metre-mast', firstOfEach(plantsIn(drafts['two-metre-mast']))],
+  ['club-hall', firstOfEach(plantsIn(drafts['club-hall']))],
 ];
 
 const rows = planted.flatMap(([name, plants]) =>
   plants.map((plant) => {
-    const { step, causes } = firstOff(sample(name), plant);
+    const { step, causes } = firstOff(drafts[name], plant);
     return { name, fault: plant.fault, what: plant.what, step, isNamed: causes.some((cause) => plant.isNamed(cause)) };
   }),
 );

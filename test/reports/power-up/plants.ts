@@ -1,12 +1,12 @@
 import { type Circuit, type CircuitPart, never, type Resistor } from '../../../core/circuit/circuit.ts';
 import { tryHookup } from '../../../core/keydown/try-hookup.ts';
+import type { PowerUpDraft } from '../../../core/reports/power-up/draft-power-up.ts';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { causesOf, type StepReading } from '../../../core/reports/power-up/off/causes.ts';
-import { draftOf } from '../../../core/reports/power-up/power-up-sheet.ts';
+import { causesOf, type StepReading } from '../../../core/reports/power-up/off/causes-of.ts';
 import { circuitOf, type Seen, type Setup, seenWith } from '../../../core/reports/power-up/setup.ts';
 import { openOhms } from '../../../core/reports/power-up/sheet.ts';
 import { classOf, hookupsOf } from '../../../core/station/parts.ts';
-import type { Cable, Station } from '../../../core/station/schema/schema.ts';
+import type { Cable } from '../../../core/station/schema/schema.ts';
 
 /** A fault of how a station was built, made in its circuit, and what it is to be called. */
 export interface Plant {
@@ -120,8 +120,8 @@ function openLine(cable: Cable): Plant {
 }
 
 /** All that is planted in a station, in every place there is for it. */
-export function plantsIn(station: Station): Plant[] {
-  const hookup = hookupsOf(station).find(({ name }) => name === draftOf(station, null).hookup) ?? hookupsOf(station)[0];
+export function plantsIn({ station, hookup: drafted }: PowerUpDraft): Plant[] {
+  const hookup = hookupsOf(station).find(({ name }) => name === drafted) ?? hookupsOf(station)[0];
   if (!hookup) return [];
   const { circuit, keyDowns } = tryHookup(station, hookup);
   const most = (part: number) =>
@@ -161,16 +161,16 @@ export function plantsIn(station: Station): Plant[] {
 }
 
 /** Worked through from the first step on until a reading is off: that step, and what is named there. */
-export function firstOff(station: Station, { build }: Plant) {
+export function firstOff(draft: PowerUpDraft, { build }: Plant) {
   const right: StepReading[] = [];
   const seenOnce = new Map<Setup, Seen>();
-  for (const { id, taking, expected } of draftOf(station, null).parts.flatMap(({ steps }) => steps)) {
+  for (const { id, taking, expected } of draft.parts.flatMap(({ steps }) => steps)) {
     if (!taking || !expected) continue;
     const { setup, probe } = taking;
     const seen = seenOnce.get(setup) ?? seenWith(setup, build(circuitOf(setup)));
     seenOnce.set(setup, seen);
     const value = probe(seen) ?? openOhms;
-    if (isOff(expected, value)) return { step: id, value, causes: causesOf(station, { step: id, value }, right) };
+    if (isOff(expected, value)) return { step: id, value, causes: causesOf(draft, { step: id, value }, right) };
     right.push({ step: id, value });
   }
   return { step: '', value: 0, causes: [] };

@@ -1,6 +1,6 @@
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { openOhms, type PowerUpStep } from '../../../core/reports/power-up/sheet.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 
 /** The steps of a station's sheet that have something to read, in their order. */
 export const stepsToRead = (station: Station): (PowerUpStep & { expected: NonNullable<PowerUpStep['expected']> })[] =>

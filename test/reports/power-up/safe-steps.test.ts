@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isPressing } from '../../../core/reports/is-pressing.ts';
 import { contextOf, fedUnits } from '../../../core/reports/power-up/context.ts';
 import { isOff } from '../../../core/reports/power-up/judge-reading.ts';
-import { endangersSending } from '../../../core/reports/power-up/parts/sending.ts';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
+import { endangersSending } from '../../../core/reports/power-up/parts/sending-steps.ts';
 import { type PowerUpStep, powerUpParts } from '../../../core/reports/power-up/sheet.ts';
-import { isPressing } from '../../../core/reports/power-up/stops.ts';
 import { isOutdoor } from '../../../core/station/outdoors.ts';
 import { classOf, hookupsOf, kindOf, portOf } from '../../../core/station/parts.ts';
 import type { Cable, Station } from '../../../core/station/schema/schema.ts';
@@ -14,6 +13,7 @@ import { correct, troubles } from '../../cases/index.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { anyStation } from '../../stations/random-station.ts';
 import { sample, sampleNames } from '../../stations/samples.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 
 const onAir = { id: 'air', name: 'On the air' };
 const onDummy = { id: 'dummy', name: 'On the dummy load' };

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { powerUpSheet } from '../../../core/reports/power-up/power-up-sheet.ts';
 import { surveyReport } from '../../../core/reports/survey-report.ts';
 import { acceptFinding } from '../../../core/rules/accept.ts';
-import { createStation } from '../../../core/station/create.ts';
+import { createStation } from '../../../core/station/create-station.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { survey } from '../../../core/survey.ts';
 import { drawStation } from '../../stations/draw.ts';
 import { sample } from '../../stations/samples.ts';
+import { powerUpSheet } from './power-up-sheet.ts';
 import { readingsOf, stepsToRead } from './read-steps.ts';
 
 const hut = sample('hut');

@@ -1,4 +1,4 @@
-import { layCable } from '../../../core/catalog/laying/lay.ts';
+import { layCable } from '../../../core/catalog/laying/lay-cable.ts';
 import { rfFeedback } from '../../../core/rules/rf/rf-feedback.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { PortRef, Station } from '../../../core/station/schema/schema.ts';

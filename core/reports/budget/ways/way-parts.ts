@@ -62,7 +62,7 @@ function passed(station: Station, part: Resistor | DiodePart): Passed {
       return { kind: 'contact', name: `${numberOf(station, origin.cable)} at ${port}`, at: { cable: origin.cable } };
     }
     default:
-      return { kind: 'lead', name: wireName(station, origin), at: { cable: origin.cable } };
+      return { kind: 'lead', name: wirePartName(station, origin), at: { cable: origin.cable } };
   }
 }
 
@@ -70,7 +70,7 @@ const numberOf = (station: Station, cable: string): string => findCable(station,
 
 const cores = { live: 'plus core', second: 'second core', return: 'minus core' } as const;
 
-function wireName(station: Station, origin: Extract<CircuitPart['origin'], { cable: string }>): string {
+function wirePartName(station: Station, origin: Extract<CircuitPart['origin'], { cable: string }>): string {
   const cable = findCable(station, origin.cable);
   if (!cable || origin.type !== 'wire') return numberOf(station, origin.cable);
   const core = classOf(station, cable) === 'dc' ? cores[origin.role] : origin.role === 'return' ? 'screen' : 'core';

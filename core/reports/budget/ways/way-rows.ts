@@ -4,7 +4,7 @@ import { placeOfContact, portName, unitName } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
 import { busiest } from '../../../trial/battery-life.ts';
 import { loadVolts, unitOfPart } from '../../../trial/parts.ts';
-import { inHookup } from '../draw.ts';
+import { inHookup } from '../draw-of.ts';
 import type { WayRow } from '../rows.ts';
 import { suppliedWays } from './supplied-ways.ts';
 import { wayParts } from './way-parts.ts';

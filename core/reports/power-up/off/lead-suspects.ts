@@ -1,4 +1,4 @@
-import { wiringOf } from '../../../catalog/cables/wiring.ts';
+import { wiringOf } from '../../../catalog/cables/wiring-of.ts';
 import type { Circuit, Resistor } from '../../../circuit/circuit.ts';
 import { edit } from '../../../station/edit.ts';
 import { cablesIn, classOf, unitName } from '../../../station/parts.ts';

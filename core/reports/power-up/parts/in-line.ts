@@ -4,10 +4,10 @@ import type { Cable } from '../../../station/schema/schema.ts';
 import { wiresOf } from '../../whereabouts.ts';
 import type { Context, FedUnit } from '../context.ts';
 import { seenIn } from '../setup.ts';
-import { fromAmps } from './drops.ts';
-import { isMetered } from './meters.ts';
+import { fromAmps } from './drop-steps.ts';
+import { isMetered } from './meter-steps.ts';
 import { type Sending, sendingIn, sendingsIn } from './senders.ts';
-import { reasonsNotTo } from './sending.ts';
+import { reasonsNotTo } from './sending-steps.ts';
 
 /** Each transmitter that may send into the dummy load. */
 const testsOf = (context: Context): Sending[] =>

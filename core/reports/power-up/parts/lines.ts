@@ -6,7 +6,7 @@ import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, type FedUnit, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, reading } from '../draft-step.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Probe, type Setup, trialOf } from '../setup.ts';
 import { rangeOf } from '../tolerance.ts';

@@ -1,15 +1,15 @@
 import type { TriedHookup } from '../../../rules/rule.ts';
 import { cablesAt, cablesIn, portName, unitName } from '../../../station/parts.ts';
 import type { Cable } from '../../../station/schema/schema.ts';
-import { comingIn, isLive } from '../coming-in.ts';
-import type { Context } from '../context.ts';
-import { type DraftPart, type DraftStep, doing } from '../draft.ts';
-import { type Setup, trialOf } from '../setup.ts';
-import { firstPowerSteps } from './first-power.ts';
+import { isLive } from '../coming-in.ts';
+import { type Context, wholeSetup } from '../context.ts';
+import { type DraftPart, type DraftStep, doing } from '../draft-step.ts';
+import { trialOf } from '../setup.ts';
+import { firstPowerSteps } from './first-power-steps.ts';
 import { controlsOf, lineSteps, pulledForLines } from './lines.ts';
 import { type Sending, sendingsIn } from './senders.ts';
-import { reasonsNotTo, sendingSteps } from './sending.ts';
-import { switchWords } from './switches.ts';
+import { reasonsNotTo, sendingSteps } from './sending-steps.ts';
+import { switchWords } from './switch-words.ts';
 import { otherUnitSteps } from './units.ts';
 
 /** All plugged in, sending into the dummy load; where no hook-up has one it says so and has nothing to send into. */
@@ -23,7 +23,7 @@ export function dummyPart(context: Context, told: Set<string>): DraftPart {
       : 'No hook-up leads into a dummy load. Add one before anything sends: the first test does not belong on the air.';
     return { id: 'dummy', title, before: '', steps: sends ? [doing({ id: 'dummy/none', text })] : [] };
   }
-  const whole: Setup = { station: context.station, hookup: dummy.hookup, pulled: [], control: null, powered: true };
+  const whole = wholeSetup(context, dummy.hookup);
   const ran = new Set(told);
   const lines = lineSteps(context, whole, controlsOf(context, trialOf(whole)), told, 'dummy');
   const sendings = sendingsIn(context, dummy);
@@ -126,7 +126,7 @@ function changeWords(context: Context, { hookup }: TriedHookup, from: TriedHooku
     cables.map((c) => `${c.number} (${portName(station, c.a)} to ${portName(station, c.b)})`).join(', ');
   const [out, into] = [before.filter((c) => !after.includes(c)), after.filter((c) => !before.includes(c))];
   // A line that hung open charges itself up.
-  const dead = comingIn(context).filter((one) => one.class === 'rf' && !isLive(one));
+  const dead = context.comers.filter((one) => one.class === 'rf' && !isLive(one));
   const charged = into.filter((cable) => dead.some((one) => one.cable === cable));
   const parts = [
     `With everything off, over to hook-up “${hookup.name}”`,

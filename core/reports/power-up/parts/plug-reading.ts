@@ -1,7 +1,7 @@
 import { portName } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
-import { type DraftStep, reading } from '../draft.ts';
+import { type DraftStep, reading } from '../draft-step.ts';
 import { plugContacts } from '../joints.ts';
 import { voltsAt } from '../probes.ts';
 import { circuitOf, type Setup, seenIn } from '../setup.ts';

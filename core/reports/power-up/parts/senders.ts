@@ -2,7 +2,7 @@ import type { Reach } from '../../../keydown/key-down.ts';
 import type { Chain } from '../../../rf/chain.ts';
 import { chainOf } from '../../../rf/solve-chain.ts';
 import type { TriedHookup } from '../../../rules/rule.ts';
-import type { Context } from '../context.ts';
+import { type Context, wholeSetup } from '../context.ts';
 import { type Setup, seenIn, trialOf } from '../setup.ts';
 import { controlsOf } from './lines.ts';
 
@@ -25,7 +25,7 @@ export function sendingIn({ reach: _, chain: __, ...sending }: Sending, setup: S
 
 /** Each transmitter, with the first control that makes it send. */
 export function sendingsIn(context: Context, { hookup }: TriedHookup): Sending[] {
-  const whole: Setup = { station: context.station, hookup, pulled: [], control: null, powered: true };
+  const whole = wholeSetup(context, hookup);
   const found = new Map<string, Sending>();
   for (const { key, name } of controlsOf(context, trialOf(whole))) {
     const setup = { ...whole, control: key };

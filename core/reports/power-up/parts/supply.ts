@@ -4,13 +4,13 @@ import type { Cable, CableEnd } from '../../../station/schema/schema.ts';
 import { unitOfPart } from '../../../trial/parts.ts';
 import { contactName, nodeOfRole } from '../contacts.ts';
 import { type Context, setupWithout } from '../context.ts';
-import { type DraftPart, type DraftStep, doing, reading } from '../draft.ts';
+import { type DraftPart, type DraftStep, doing, reading } from '../draft-step.ts';
 import { otherEnd } from '../joints.ts';
 import { ampsOf, voltsAt } from '../probes.ts';
 import { type Setup, seenIn } from '../setup.ts';
 import { meterWords } from './meter-words.ts';
 import { plugReading } from './plug-reading.ts';
-import { switchWords } from './switches.ts';
+import { switchWords } from './switch-words.ts';
 
 /** Each supply by itself, with nothing on it. */
 export function supplyPart(context: Context): DraftPart {

@@ -2,12 +2,12 @@ import type { TriedHookup } from '../../../rules/rule.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesIn, classOf } from '../../../station/parts.ts';
 import { type Context, type FedUnit, fedUnits } from '../context.ts';
-import { type DraftPart, type DraftStep, doing } from '../draft.ts';
-import { backupSteps } from './backup.ts';
-import { indoorSteps } from './indoor-unit.ts';
+import { type DraftPart, type DraftStep, doing } from '../draft-step.ts';
+import { backupSteps } from './backup-steps.ts';
+import { indoorSteps } from './indoor-steps.ts';
 import { meterWords } from './meter-words.ts';
-import { outdoorSteps } from './outdoor-unit.ts';
-import { ownPowerSteps, unfedWords } from './own-power.ts';
+import { outdoorSteps } from './outdoor-steps.ts';
+import { ownPowerSteps, unfedWords } from './own-power-steps.ts';
 
 /** One unit after the other plugged in, in receive: its plug before it goes in, then the supply's amperes, then its volts. */
 export function unitsPart(context: Context): DraftPart {

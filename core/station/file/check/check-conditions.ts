@@ -1,9 +1,9 @@
 import type { Condition, UnitKind } from '../../schema/unit-kind.ts';
-import type { KindNames } from './names.ts';
-import type { Report } from './report.ts';
+import type { KindNames } from './names-in.ts';
+import type { ReportProblem } from './report-to.ts';
 
 /** Reports conditions that name an actor, a setting or a position of it that the kind does not have. */
-export function checkConditions(kind: UnitKind, { actors, settings }: KindNames, report: Report): void {
+export function checkConditions(kind: UnitKind, { actors, settings }: KindNames, report: ReportProblem): void {
   const check = (condition: Condition | undefined, path: readonly PropertyKey[]) => {
     for (const way of ['on', 'off'] as const) {
       condition?.[way]?.forEach((actor, i) => {

@@ -1,5 +1,5 @@
 import type { UnitKind } from '../../schema/unit-kind.ts';
-import type { Report } from './report.ts';
+import type { ReportProblem } from './report-to.ts';
 
 /** Pairs of figures of which the second may not be the smaller one. */
 const rising: readonly (readonly [low: string, high: string])[] = [
@@ -23,7 +23,7 @@ const apart: readonly (readonly [from: string, to: string])[] = [
 ];
 
 /** Reports figures that contradict each other, and parts whose two ends are the same contact or port. */
-export function checkFigures(kind: UnitKind, report: Report): void {
+export function checkFigures(kind: UnitKind, report: ReportProblem): void {
   kind.ports.forEach((port, i) => {
     checkRising(port, ['ports', i], report);
   });
@@ -42,7 +42,7 @@ export function checkFigures(kind: UnitKind, report: Report): void {
   });
 }
 
-function checkRising(values: Record<string, unknown>, path: readonly PropertyKey[], report: Report) {
+function checkRising(values: Record<string, unknown>, path: readonly PropertyKey[], report: ReportProblem) {
   for (const [lowName, highName] of rising) {
     const [low, high] = [values[lowName], values[highName]];
     if (typeof low === 'number' && typeof high === 'number' && low > high)

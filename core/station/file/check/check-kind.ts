@@ -5,8 +5,8 @@ import { problemsOfSchema, shorten } from '../schema-problems.ts';
 import { checkConditions } from './check-conditions.ts';
 import { checkFigures } from './check-figures.ts';
 import { checkElements, checkFeels, checkIds, checkPorts } from './check-names.ts';
-import { type Connectors, namesIn } from './names.ts';
-import { type Report, reportTo } from './report.ts';
+import { type Connectors, namesIn } from './names-in.ts';
+import { type ReportProblem, reportTo } from './report-to.ts';
 
 /**
  * Everything that keeps a unit kind from being used, in sentences, each with its place in the kind
@@ -22,7 +22,7 @@ export function checkKind(kind: unknown, connectors: Readonly<Record<string, Con
 }
 
 /** The same for a kind that the schema allows, as the editor and every station file that carries one are judged. */
-export function checkWholeKind(kind: UnitKind, connectors: Connectors, report: Report): void {
+export function checkWholeKind(kind: UnitKind, connectors: Connectors, report: ReportProblem): void {
   const names = namesIn(kind, connectors);
   if (kind.name.trim() === '') report(['name'], unnamed.message);
   if (kind.source.trim() === '') report(['source'], 'It has to say where its figures are from.');

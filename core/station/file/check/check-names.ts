@@ -1,15 +1,15 @@
 import type { Feel, UnitElement, UnitKind } from '../../schema/unit-kind.ts';
-import type { Connectors, KindNames } from './names.ts';
-import { type Report, reportTwins } from './report.ts';
+import type { Connectors, KindNames } from './names-in.ts';
+import { type ReportProblem, reportTwins } from './report-to.ts';
 
 /** Reports ids given twice in a kind, and settings that begin at a position that they have not. */
-export function checkIds(kind: UnitKind, report: Report) {
+export function checkIds(kind: UnitKind, report: ReportProblem) {
   reportTwins(kind.ports, 'ports', report);
   reportTwins(kind.elements, 'elements', report);
   reportTwins(kind.actors ?? [], 'actors', report);
   reportTwins(kind.settings ?? [], 'settings', report);
   kind.settings?.forEach((setting, i) => {
-    const within: Report = ([, ...path], message) => report(['settings', i, 'options', ...path], message);
+    const within: ReportProblem = ([, ...path], message) => report(['settings', i, 'options', ...path], message);
     reportTwins(setting.options, 'options', within);
     if (!setting.options.some((o) => o.id === setting.initial))
       report(['settings', i, 'initial'], `The setting has no position “${setting.initial}”.`);
@@ -17,7 +17,12 @@ export function checkIds(kind: UnitKind, report: Report) {
 }
 
 /** Reports ports whose connector is not there or has not the contacts that they limit. */
-export function checkPorts(kind: UnitKind, connectors: Connectors, { isPortContact }: KindNames, report: Report) {
+export function checkPorts(
+  kind: UnitKind,
+  connectors: Connectors,
+  { isPortContact }: KindNames,
+  report: ReportProblem,
+) {
   kind.ports.forEach((port, i) => {
     if (!Object.hasOwn(connectors, port.connector))
       report(['ports', i, 'connector'], `There is no connector “${port.connector}”.`);
@@ -33,7 +38,7 @@ export function checkPorts(kind: UnitKind, connectors: Connectors, { isPortConta
 }
 
 /** Reports elements that name contacts, ports or audio inputs that are not there. */
-export function checkElements(kind: UnitKind, names: KindNames, report: Report) {
+export function checkElements(kind: UnitKind, names: KindNames, report: ReportProblem) {
   kind.elements.forEach((element, i) => {
     for (const [field, ref] of contactRefsOf(element)) {
       if (!names.isContact(ref)) report(['elements', i, field], `The kind has no contact “${ref}”.`);
@@ -66,7 +71,7 @@ function portRefsOf(element: UnitElement): [string, string][] {
 }
 
 /** Reports actors that feel what is not there: contacts, elements, ports, other actors. */
-export function checkFeels(kind: UnitKind, names: KindNames, report: Report) {
+export function checkFeels(kind: UnitKind, names: KindNames, report: ReportProblem) {
   kind.actors?.forEach((actor, i) => {
     const many = Array.isArray(actor.feels);
     [actor.feels].flat().forEach((feel, k) => {

@@ -6,8 +6,8 @@ import type { Cable, CableEnd, Station, Unit } from '../../schema/schema.ts';
 import type { Pieces } from '../pieces.ts';
 import type { Problem } from '../problem.ts';
 import { checkWholeKind } from './check-kind.ts';
-import type { Connectors } from './names.ts';
-import { type Report, reportTo, reportTwins } from './report.ts';
+import type { Connectors } from './names-in.ts';
+import { type ReportProblem, reportTo, reportTwins } from './report-to.ts';
 
 /**
  * Every name in a document that points at nothing, every id given twice, every kind that could not be used and every
@@ -17,7 +17,7 @@ export function findBrokenReferences(pieces: Pieces): Problem[] {
   const problems: Problem[] = [];
   const tell = reportTo(problems);
   // Places are those of the file, where what could not be read still counts.
-  const report: Report = ([list, i, ...path], message) =>
+  const report: ReportProblem = ([list, i, ...path], message) =>
     tell([list as string, typeof i === 'number' ? pieces.indexOf(list as never, i) : (i as string), ...path], message);
   const { station, has } = pieces;
   for (const list of ['units', 'cables', 'hookups', 'marks'] as const) reportTwins(station[list] ?? [], list, report);
@@ -52,7 +52,7 @@ function knownConnectors({ station, has }: Pieces): Connectors {
   return { ...Object.fromEntries(there.map((id) => [id, undefined])), ...station.connectors };
 }
 
-function checkOwnFigures(station: Station, unit: Unit, i: number, report: Report) {
+function checkOwnFigures(station: Station, unit: Unit, i: number, report: ReportProblem) {
   const kind = kindNamed(station, unit);
   for (const [key, value] of Object.entries(unit.overrides ?? {})) {
     const problem = kind && ownFigureProblem(kind, key, value);
@@ -60,7 +60,7 @@ function checkOwnFigures(station: Station, unit: Unit, i: number, report: Report
   }
 }
 
-function checkCable(pieces: Pieces, cable: Cable, i: number, report: Report) {
+function checkCable(pieces: Pieces, cable: Cable, i: number, report: ReportProblem) {
   const { station, has } = pieces;
   if (!has('cableKinds', cable.kind)) report(['cables', i, 'kind'], `The document has no cable kind “${cable.kind}”.`);
   for (const end of ['a', 'b'] as const) checkEnd(pieces, cable, end, i, report);
@@ -80,7 +80,7 @@ function checkCable(pieces: Pieces, cable: Cable, i: number, report: Report) {
   });
 }
 
-function checkEnd({ station, has }: Pieces, cable: Cable, end: CableEnd, i: number, report: Report) {
+function checkEnd({ station, has }: Pieces, cable: Cable, end: CableEnd, i: number, report: ReportProblem) {
   const { unit: unitId, port } = cable[end];
   const unit = findUnit(station, unitId);
   if (!has('units', unitId)) report(['cables', i, end, 'unit'], `There is no unit “${unitId}”.`);

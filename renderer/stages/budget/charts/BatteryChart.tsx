@@ -2,7 +2,7 @@ import { type BatteryRow, formatHours, formatPercent, formatVolts } from '../../
 import { ExportTable } from '../ExportTable.tsx';
 import type { Compared } from '../tables/compared.ts';
 import { Chart } from './Chart.tsx';
-import { rangeOf, roundTicks, type Scale, scaleOf } from './scale.ts';
+import { axisRange, roundTicks, type Scale, scaleOf } from './scale.ts';
 
 const left = 58;
 const right = 600;
@@ -18,7 +18,7 @@ export function BatteryChart({ battery: { row, other } }: { battery: Compared<Ba
   const otherCourse = other?.course ?? [];
   const hours = Math.max(end.hours, otherCourse.at(-1)?.hours ?? 0);
   const levels = [...course, ...otherCourse].flatMap((p) => [p.receiveVolts, p.sendingVolts]);
-  const { from, to } = rangeOf([...levels, row.cutOffV], 0.5);
+  const { from, to } = axisRange([...levels, row.cutOffV], 0.5);
   const x = scaleOf(0, hours, left, right);
   const yCharge = scaleOf(0, 1, charge.bottom, charge.top);
   const yVolts = scaleOf(from, to, volts.bottom, volts.top);

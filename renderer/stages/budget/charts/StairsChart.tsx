@@ -1,6 +1,6 @@
 import { chartWidth } from './Chart.tsx';
 import { clip } from './clip.ts';
-import { rangeOf, roundTicks, scaleOf } from './scale.ts';
+import { axisRange, roundTicks, scaleOf } from './scale.ts';
 
 /** A level, and how one got to it from the one before. */
 export interface Stair {
@@ -32,7 +32,7 @@ export const stairsHeight = (count: number): number => top + count * rowHeight +
 /** A staircase read from the top: a row for each part with its name, what it takes as a hatched box, and what is left. */
 export function StairsChart({ stairs, leastSpan, formatTick, hatch }: Props) {
   const levels = stairs.flatMap(({ level, other = level }) => [level, other]);
-  const { from, to } = rangeOf(levels, leastSpan);
+  const { from, to } = axisRange(levels, leastSpan);
   const x = scaleOf(from, to, left, right);
   const y = (i: number) => top + i * rowHeight;
   const bottom = y(stairs.length);

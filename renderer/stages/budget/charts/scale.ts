@@ -19,7 +19,7 @@ export function roundTicks(from: number, to: number, about: number): number[] {
 }
 
 /** The range of some values with a little room, so that nothing lies on an edge. */
-export function rangeOf(values: readonly number[], leastSpan: number): { from: number; to: number } {
+export function axisRange(values: readonly number[], leastSpan: number): { from: number; to: number } {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const room = Math.max((high - low) * 0.06, (leastSpan - (high - low)) / 2);
   return { from: low - room, to: high + room };

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { useStore } from 'zustand';
-import { flagsOf, flagTable, layOutFlags } from '../../../../core/index.ts';
+import { counted, flagsOf, flagTable, layOutFlags } from '../../../../core/index.ts';
 import { FlagSheets } from '../../../print/flags/FlagSheets.tsx';
 import { flagSheetStore } from '../../../print/flags/flag-sheet-store.ts';
 import { textMeasure } from '../../../print/flags/measure-text.ts';
@@ -43,8 +43,7 @@ export function FlagsPart() {
           </p>
         ))}
         <p className="small soft">
-          {flags.length} {flags.length === 1 ? 'flag' : 'flags'} on {pages.pages.length}{' '}
-          {pages.pages.length === 1 ? 'page' : 'pages'}
+          {counted(flags.length, 'flag')} on {counted(pages.pages.length, 'page')}
         </p>
       </div>
       <p className="small soft screen-only">

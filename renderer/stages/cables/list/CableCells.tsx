@@ -6,7 +6,7 @@ import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
 import { statuses } from '../class-names.ts';
-import { openRow } from '../lists-view.ts';
+import { openCableRow } from '../lists-view.ts';
 import { Rings } from '../Rings.tsx';
 import { renumber } from '../renumber.ts';
 
@@ -93,7 +93,7 @@ export function CableCells({ row, chosen, isOpen }: Props) {
           aria-expanded={isOpen}
           aria-label={`All of ${number}`}
           onClick={() => {
-            openRow(isOpen ? null : id);
+            openCableRow(isOpen ? null : id);
             if (!isOpen) showPlaces([{ cable: id }]);
           }}
         >

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { useStore } from 'zustand';
-import { portClasses } from '../../../../core/index.ts';
+import { counted, portClasses } from '../../../../core/index.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { classNames, statuses } from '../class-names.ts';
 import { filterBy, listsView, showWholeList } from '../lists-view.ts';
@@ -46,7 +46,7 @@ export function CableFilterBar({ hiddenCount }: { hiddenCount: number }) {
       <p className="small" role="status">
         {hiddenCount > 0 && (
           <>
-            {hiddenCount === 1 ? '1 cable is' : `${hiddenCount} cables are`} hidden by the filter.{' '}
+            {counted(hiddenCount, 'cable is', 'cables are')} hidden by the filter.{' '}
             <button type="button" className="link" onClick={showWholeList}>
               Show all
             </button>

@@ -1,6 +1,6 @@
 import { Fragment, useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
-import { type CableRow, formatLength } from '../../../../core/index.ts';
+import { type CableRow, counted, formatLength } from '../../../../core/index.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { select } from '../../../store/view.ts';
 import { CableDetails } from '../../draw/cable/CableDetails.tsx';
@@ -82,7 +82,7 @@ export function CableTable({ rows, chosen, sort }: Props) {
         <tr>
           <td className="screen-only" />
           <th scope="row" colSpan={4}>
-            {rows.length} {rows.length === 1 ? 'cable' : 'cables'}
+            {counted(rows.length, 'cable')}
           </th>
           <td className="number">{formatLength(total, units)}</td>
           <td colSpan={3} />

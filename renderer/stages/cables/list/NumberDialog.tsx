@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Change, edit, limits, type NumberScheme, numberCables } from '../../../../core/index.ts';
+import { type Change, counted, edit, limits, type NumberScheme, numberCables } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
@@ -45,7 +45,7 @@ export function NumberDialog({ listed, chosen, onClose }: Props) {
   };
   return (
     <dialog ref={dialog} className="dialog" aria-labelledby="number-title" onClose={onClose}>
-      <h2 id="number-title">Number {ids.length === 1 ? '1 cable' : `${ids.length} cables`}</h2>
+      <h2 id="number-title">Number {counted(ids.length, 'cable')}</h2>
       {chosen.length > 0 && (
         <SelectField
           label="Cables"

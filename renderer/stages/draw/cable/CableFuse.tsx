@@ -1,4 +1,4 @@
-import { type Cable, fuseBreakingAmps, fuseRatings, limits } from '../../../../core/index.ts';
+import { type Cable, fuseBreakingAmps, fuseFamilyNames, fuseRatings, limits } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
@@ -7,9 +7,7 @@ type Family = NonNullable<Cable['fuse']>['family'];
 
 const families = [
   { id: 'none', label: 'no fuse in the lead' },
-  { id: 'blade', label: 'blade' },
-  { id: 'glass-fast', label: 'glass, fast' },
-  { id: 'glass-slow', label: 'glass, slow' },
+  ...Object.entries(fuseFamilyNames).map(([id, label]) => ({ id, label })),
 ];
 
 const sheaths = [

@@ -10,7 +10,7 @@ export function CableWiring({ station, cable }: { station: Station; cable: Cable
   const b = plugOf(station, cable, 'b');
   if (!a || !b) return null;
   const set = (wiring: Wiring | undefined) => change({ type: 'updateCable', id: cable.id, set: { wiring } });
-  const straight = joinByRole(a, b);
+  const straight = joinByNameOrRole(a, b);
   if (a.contacts.length === 2 && b.contacts.length === 2)
     return <Two straight={straight} wiring={cable.wiring} onChange={set} />;
   const wiring = cable.wiring ?? straight;
@@ -64,7 +64,7 @@ function Two({ straight, wiring, onChange }: TwoProps) {
 }
 
 /** Contacts of the same name together, else of the same role. */
-function joinByRole(a: Connector, b: Connector): Wiring {
+function joinByNameOrRole(a: Connector, b: Connector): Wiring {
   const free = [...b.contacts];
   return a.contacts.flatMap((contact) => {
     const at = [free.findIndex((c) => c.id === contact.id), free.findIndex((c) => c.role === contact.role)].find(

@@ -1,6 +1,6 @@
 import { formatHertz, limits, type Plan, type Station } from '../../../../core/index.ts';
 import { showCautions } from '../../../app/dialogs/cautions.ts';
-import { showKeys } from '../../../app/dialogs/keys-help.ts';
+import { showKeys } from '../../../app/dialogs/show-keys.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';

@@ -1,14 +1,22 @@
-import { formatPercent, hasTypicalFigures, kindOf, type Unit, type UnitKind } from '../../../../core/index.ts';
+import {
+  type ElementFigure,
+  elementFigures,
+  elementTitle,
+  formatPercent,
+  hasTypicalFigures,
+  kindOf,
+  type Unit,
+  type UnitKind,
+} from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
-import { type ElementFigure, elementTitle, figuresOf } from './element-figures.ts';
 
 /** The figures inside a unit: typical ones of the shelf until the user enters or confirms their own. */
 export function UnitFigures({ unit, kind }: { unit: Unit; kind: UnitKind }) {
   const own = useStation((s) => kindOf(s, unit));
   const shownElements = own.elements
-    .map((element) => ({ element, figures: figuresOf(own, element) }))
+    .map((element) => ({ element, figures: elementFigures(own, element) }))
     .filter((e) => e.figures.length > 0);
   if (shownElements.length === 0) return null;
   const typical = hasTypicalFigures(kind);

@@ -1,9 +1,8 @@
-import { type Actor, limits } from '../../../../core/index.ts';
+import { type Actor, limits, withoutUndefined } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
 import { removed, replaced } from '../fields/lists.ts';
-import { withoutUndefined } from '../kind-editor.ts';
 import { FeelForm } from './FeelForm.tsx';
 import { FlagField } from './FlagField.tsx';
 import { PositionsForm } from './PositionsForm.tsx';

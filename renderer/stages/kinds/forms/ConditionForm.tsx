@@ -1,6 +1,6 @@
-import type { Condition } from '../../../../core/index.ts';
+import { type Condition, withoutUndefined } from '../../../../core/index.ts';
 import { SelectField } from '../../../widgets/SelectField.tsx';
-import { useEditing, withoutUndefined } from '../kind-editor.ts';
+import { useEditing } from '../kind-editor.ts';
 import { PositionsForm } from './PositionsForm.tsx';
 
 interface Props {

@@ -1,10 +1,9 @@
-import { type Feel, limits, type Port } from '../../../../core/index.ts';
+import { elementTitle, type Feel, limits, type Port, withoutUndefined } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
-import { elementTitle } from '../../draw/unit/element-figures.ts';
 import { contactChoices, portChoices, withPresent } from '../fields/contact-choices.ts';
-import { useEditing, withoutUndefined } from '../kind-editor.ts';
+import { useEditing } from '../kind-editor.ts';
 
 interface Props {
   feel: Feel;

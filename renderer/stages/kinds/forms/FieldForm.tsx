@@ -1,6 +1,7 @@
 import {
   type Condition,
   type ElementField,
+  fieldLabel,
   formatHertz,
   formatPercent,
   type QuantityKind,
@@ -8,8 +9,8 @@ import {
 } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
+import { choiceLabel } from '../fields/choice-label.ts';
 import { contactChoices, portChoices, withPresent } from '../fields/contact-choices.ts';
-import { choiceLabel, fieldLabel } from '../fields/field-words.ts';
 import { useEditing } from '../kind-editor.ts';
 import { ConditionForm } from './ConditionForm.tsx';
 import { FlagField } from './FlagField.tsx';

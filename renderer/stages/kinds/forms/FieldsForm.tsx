@@ -1,7 +1,11 @@
-import type { ElementField, QuantityKind, UnitElement } from '../../../../core/index.ts';
+import {
+  type ElementField,
+  fieldLabel,
+  type QuantityKind,
+  type UnitElement,
+  withoutUndefined,
+} from '../../../../core/index.ts';
 import { blankValue } from '../fields/blank-value.ts';
-import { fieldLabel } from '../fields/field-words.ts';
-import { withoutUndefined } from '../kind-editor.ts';
 import { AddPicker } from './AddPicker.tsx';
 import { FieldForm } from './FieldForm.tsx';
 

@@ -1,3 +1,4 @@
+import { counted } from '../../../../core/index.ts';
 import { useEditing } from '../kind-editor.ts';
 
 interface Props {
@@ -19,9 +20,7 @@ export function ItemRow({ place, title, note, onRemove, onMove, children }: Prop
       <summary>
         <span className="kind-row-title">{title}</span>
         {note && <span className="soft small">{note}</span>}
-        {own.length > 0 && (
-          <span className="kind-row-wrong">{own.length === 1 ? '1 problem' : `${own.length} problems`}</span>
-        )}
+        {own.length > 0 && <span className="kind-row-wrong">{counted(own.length, 'problem')}</span>}
       </summary>
       <div className="kind-row-form">
         {children}

@@ -1,11 +1,11 @@
-import { formatHertz, limits, type Port } from '../../../../core/index.ts';
+import { formatHertz, limits, type Port, withoutUndefined } from '../../../../core/index.ts';
 import { QuantityField } from '../../../widgets/QuantityField.tsx';
 import { SelectField } from '../../../widgets/SelectField.tsx';
 import { TextField } from '../../../widgets/TextField.tsx';
 import { changeConnector } from '../fields/change-connector.ts';
 import { withPresent } from '../fields/contact-choices.ts';
 import { portWords } from '../fields/port-words.ts';
-import { editKind, useEditing, withoutUndefined } from '../kind-editor.ts';
+import { editKind, useEditing } from '../kind-editor.ts';
 import { AddPicker } from './AddPicker.tsx';
 import { LimitsForm } from './LimitsForm.tsx';
 

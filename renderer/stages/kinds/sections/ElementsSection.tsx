@@ -1,5 +1,4 @@
-import { elementFields, type UnitElement } from '../../../../core/index.ts';
-import { elementTitle, elementTitles } from '../../draw/unit/element-figures.ts';
+import { elementFields, elementTitle, elementTitles, type UnitElement } from '../../../../core/index.ts';
 import { blankElement } from '../fields/blank-element.ts';
 import { moved, removed, replaced } from '../fields/lists.ts';
 import { openRow } from '../fields/open-row.ts';
