@@ -10,13 +10,18 @@ export function placeFragments(
   known: readonly ReadonlyMap<string, Placed>[],
 ): ReadonlyMap<string, Placed> {
   const placed = new Map<string, Placed>();
+  /** By known circuit the fragments so far that are not as they are there. */
+  const others = known.map(() => new Set<string>());
   let first: Numbers = { node: 0, part: 0, actor: 0, rfPort: 0 };
   for (const fragment of fragments) {
-    const nodesElsewhere = fragment.nodesElsewhere.map((at) => numberOf(placed, at, 'nodeOf', 'node'));
-    const portsElsewhere = fragment.portsElsewhere.map((at) => numberOf(placed, at, 'rfPortOf', 'rfPort'));
-    const whole = { fragment, first, nodesElsewhere, portsElsewhere };
-    const before = known.map((circuit) => circuit.get(fragment.name)).find((p) => p && isSame(p, whole));
-    placed.set(fragment.name, before ?? { ...whole, ...renumber(whole) });
+    const there = known.map((circuit) => circuit.get(fragment.name));
+    const isThere = (p: Placed | undefined, k: number) =>
+      p !== undefined && p.fragment === fragment && isSameNumbers(p.first, first) && !namesAny(fragment, others[k]);
+    const here = there.find(isThere) ?? placeAnew(fragment, first, placed);
+    there.forEach((p, k) => {
+      if (p !== here) others[k]?.add(fragment.name);
+    });
+    placed.set(fragment.name, here);
     first = {
       node: first.node + fragment.nodes.length,
       part: first.part + fragment.parts.length,
@@ -25,6 +30,22 @@ export function placeFragments(
     };
   }
   return placed;
+}
+
+const isSameNumbers = (a: Numbers, b: Numbers): boolean =>
+  a.node === b.node && a.part === b.part && a.actor === b.actor && a.rfPort === b.rfPort;
+
+/** Whether a fragment names contacts or ports of any of these. */
+const namesAny = ({ nodesElsewhere, portsElsewhere }: Fragment, names: ReadonlySet<string> | undefined): boolean =>
+  names !== undefined &&
+  names.size > 0 &&
+  [...nodesElsewhere, ...portsElsewhere].some(({ unit }) => names.has(`unit ${unit}`));
+
+function placeAnew(fragment: Fragment, first: Numbers, placed: ReadonlyMap<string, Placed>): Placed {
+  const nodesElsewhere = fragment.nodesElsewhere.map((at) => numberOf(placed, at, 'nodeOf', 'node'));
+  const portsElsewhere = fragment.portsElsewhere.map((at) => numberOf(placed, at, 'rfPortOf', 'rfPort'));
+  const whole = { fragment, first, nodesElsewhere, portsElsewhere };
+  return { ...whole, ...renumber(whole) };
 }
 
 type Unplaced = Pick<Placed, 'fragment' | 'first' | 'nodesElsewhere' | 'portsElsewhere'>;
@@ -40,15 +61,6 @@ function numberOf(
   if (owner === undefined || own === undefined) throw new Error(`no ${of} ${name}`);
   return owner.first[of] + own;
 }
-
-const isSame = (a: Unplaced, b: Unplaced): boolean =>
-  a.fragment === b.fragment &&
-  a.first.node === b.first.node &&
-  a.first.part === b.first.part &&
-  a.first.actor === b.first.actor &&
-  a.first.rfPort === b.first.rfPort &&
-  a.nodesElsewhere.every((node, i) => node === b.nodesElsewhere[i]) &&
-  a.portsElsewhere.every((port, i) => port === b.portsElsewhere[i]);
 
 function renumber({ fragment, first, nodesElsewhere, portsElsewhere }: Unplaced): Omit<Placed, keyof Unplaced> {
   const node = (own: number) => (own < 0 ? (nodesElsewhere[-own - 1] as number) : own + first.node);

@@ -105,10 +105,15 @@ function carry(station: Station, carried: Carried = {}): Station {
   // What the document already carries wins: it may hold the user's own figures.
   return {
     ...station,
-    kinds: { ...carried.kinds, ...station.kinds },
-    cableKinds: { ...carried.cableKinds, ...station.cableKinds },
-    connectors: { ...carried.connectors, ...station.connectors },
+    kinds: withMore(station.kinds, carried.kinds),
+    cableKinds: withMore(station.cableKinds, carried.cableKinds),
+    connectors: withMore(station.connectors, carried.connectors),
   };
+}
+
+/** What is there and what it lacks of `more`; itself where it lacks nothing, as what is the same stays the same object. */
+function withMore<T>(present: Readonly<Record<string, T>>, more: Readonly<Record<string, T>> = {}): Record<string, T> {
+  return Object.keys(more).every((id) => Object.hasOwn(present, id)) ? present : { ...more, ...present };
 }
 
 function update<T extends { id: string }>(items: readonly T[], id: string, set: Partial<NoInfer<T>>): T[] {
