@@ -1,14 +1,17 @@
 import { tryHookup } from './keydown/try-hookup.ts';
-import { collectFindings } from './rules/collect.ts';
+import { findingsFrom } from './rules/collect.ts';
 import type { Finding } from './rules/finding.ts';
 import { rules } from './rules/index.ts';
 import type { Facts, TriedHookup } from './rules/rule.ts';
+import { type Memory, runRules } from './rules/run-rules.ts';
 import { hookupsOf } from './station/parts.ts';
 import type { Station } from './station/schema/schema.ts';
 
 /** A station looked at from end to end: each hook-up tried, and what the rules found. */
 export interface Survey extends Facts {
   readonly findings: readonly Finding[];
+  /** What a survey after an edit can keep of what was said. */
+  readonly memory: Memory;
 }
 
 /**
@@ -24,5 +27,6 @@ export function survey(station: Station, before: Survey | null = null): Survey {
     hookups.push({ hookup, trial: tryHookup(station, hookup, known, others) });
   }
   const facts: Facts = { station, hookups };
-  return { ...facts, findings: collectFindings(facts, rules) };
+  const { said, memory } = runRules(facts, rules, before?.memory);
+  return { ...facts, findings: findingsFrom(facts, said), memory };
 }

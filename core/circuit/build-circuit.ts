@@ -4,6 +4,7 @@ import { cableFragment, cableSource } from './cable-fragment.ts';
 import { type Circuit, type Fragment, Names, never, type Placed } from './circuit.ts';
 import { FragmentDraft } from './fragment-draft.ts';
 import { placeFragments } from './place-fragments.ts';
+import { Reads } from './reads.ts';
 import { unitFragment, unitSource } from './unit-fragment.ts';
 
 /**
@@ -41,6 +42,7 @@ function assemble(placed: ReadonlyMap<string, Placed>, hertz: number): Circuit {
   const actors = gather(all, (p) => p.actors);
   return {
     placed,
+    reads: new Reads(),
     nodes,
     nodeOf: new Names(() => nodes),
     parts: gather(all, (p) => p.parts),

@@ -1,4 +1,5 @@
 import type { ElementOf, FuseFamily } from '../station/schema/unit-kind.ts';
+import { Reads } from './reads.ts';
 
 /** Where a part of the circuit comes from in the drawing. */
 export type Origin =
@@ -274,6 +275,8 @@ export class Names implements NumberOf {
 export interface Circuit {
   /** The fragments that it was put together from, by name. */
   readonly placed: ReadonlyMap<string, Placed>;
+  /** Told what is asked of the circuit and its solutions. */
+  readonly reads: Reads;
   readonly nodes: readonly string[];
   readonly nodeOf: NumberOf;
   readonly parts: readonly CircuitPart[];
@@ -286,6 +289,7 @@ export interface Circuit {
 /** No contact, no part. */
 export const emptyCircuit: Circuit = {
   placed: new Map(),
+  reads: new Reads(),
   nodes: [],
   nodeOf: new Map(),
   parts: [],

@@ -1,8 +1,17 @@
 import { remember } from '../station/remember.ts';
 import { type Circuit, isMetal } from './circuit.ts';
+import { noteNet } from './find-nets.ts';
 
 /** For each node the name (one of its nodes) of the group that metal joins for good, whatever any actor does. */
-export const metalGroups = remember(({ nodes, parts }: Circuit) => {
+export function metalGroups(circuit: Circuit): (node: number) => number {
+  const groupOf = groupsOf(circuit);
+  return (node) => {
+    noteNet(circuit, node);
+    return groupOf(node);
+  };
+}
+
+const groupsOf = remember(({ nodes, parts }: Circuit) => {
   const above = nodes.map((_, node) => node);
   const top = (node: number): number => {
     let at = node;

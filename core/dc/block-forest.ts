@@ -28,6 +28,8 @@ export class BlockForest {
   /** Blocks with those nearer to a root first, and the roots. */
   private readonly order: number[] = [];
   private readonly roots: number[] = [];
+  /** By root, how many nodes hang together with it; counted when it is asked for. */
+  private sizes: Int32Array | null = null;
 
   /** Roots are taken in the order of `starts`; any node not named there may become one too. */
   constructor(
@@ -47,6 +49,25 @@ export class BlockForest {
     );
     for (const start of starts) this.hang(start, around);
     for (let node = 0; node < size; node++) this.hang(node, around);
+  }
+
+  /** Of two nodes that no block joins the piece (named by its root) that has fewer nodes; null where they are in one. */
+  smallerApart(a: number, b: number): number | null {
+    const [one, other] = [this.rootOf[a] as number, this.rootOf[b] as number];
+    if (one === other) return null;
+    this.sizes ??= this.countNodes();
+    return (this.sizes[one] as number) <= (this.sizes[other] as number) ? one : other;
+  }
+
+  /** The piece that a node is in, named by its root. */
+  pieceOf(node: number): number {
+    return this.rootOf[node] as number;
+  }
+
+  private countNodes(): Int32Array {
+    const sizes = new Int32Array(this.size);
+    for (const root of this.rootOf) sizes[root] = (sizes[root] as number) + 1;
+    return sizes;
   }
 
   /** Volts of node a against node b, or null where nothing in force joins them. */

@@ -1,3 +1,4 @@
+import type { Reads } from '../circuit/reads.ts';
 import type { BlockSolution } from './balance.ts';
 import type { Block } from './block.ts';
 import type { BlockForest } from './block-forest.ts';
@@ -10,6 +11,7 @@ export interface DcLayout {
   /** Of each part its block, and its number there. */
   readonly blockOf: Int32Array;
   readonly placeOf: Int32Array;
+  readonly reads: Reads;
 }
 
 /** What stands on every node and flows in every part; worked out for the whole circuit only where it is asked for. */
@@ -52,12 +54,17 @@ export class DcSolution {
 
   /** The state of a block. */
   at(block: number): BlockSolution {
+    this.layout.reads.note('block', block);
     return (this.changed.get(block) ?? this.base[block]) as BlockSolution;
   }
 
   /** Volts of one node against another; null where nothing joins them so that any voltage could stand there. */
   between(a: number, b: number): number | null {
-    return this.layout.forest.between(a, b, this);
+    const { forest, reads } = this.layout;
+    // What nothing joins stays so until something comes to the smaller piece.
+    const apart = reads.isWanted ? forest.smallerApart(a, b) : null;
+    if (apart !== null) reads.note('piece', apart);
+    return forest.between(a, b, this);
   }
 
   /** The amperes of one part, counted as in `amps`. */
@@ -72,12 +79,16 @@ export class DcSolution {
 
   /** The block that a part is in: its amperes and the volts across it depend on nothing else. */
   blockOf(part: number): number {
-    return this.layout.blockOf[part] as number;
+    const block = this.layout.blockOf[part] as number;
+    this.layout.reads.note('block', block);
+    return block;
   }
 
   /** The blocks that a voltage between two nodes is made up of. */
   blocksBetween(a: number, b: number): number[] {
-    return this.layout.forest.blocksBetween(a, b);
+    const blocks = this.layout.forest.blocksBetween(a, b);
+    for (const block of blocks) this.layout.reads.note('block', block);
+    return blocks;
   }
 
   private spread() {

@@ -27,7 +27,31 @@ export class DcSolver {
     if (!joinsTheSame(this.circuit, circuit))
       return new DcSolver(circuit, layOut(circuit, { circuit: this.circuit, layout: this.layout }));
     const blocks = this.layout.blocks.map((block) => block.withParts(circuit.parts));
-    return new DcSolver(circuit, { ...this.layout, blocks });
+    return new DcSolver(circuit, { ...this.layout, blocks, reads: circuit.reads });
+  }
+
+  /** How many blocks there are, and the block of a part. */
+  get blocks(): number {
+    return this.layout.blocks.length;
+  }
+
+  blockOf(part: number): number {
+    return this.layout.blockOf[part] ?? -1;
+  }
+
+  /** Whether its blocks are of the same parts, by the same numbers. */
+  hasLayoutOf(other: DcSolver): boolean {
+    return this.layout.blockOf === other.layout.blockOf;
+  }
+
+  /** The parts of a block, by the circuit's numbers. */
+  partsOf(block: number): readonly number[] {
+    return this.layout.blocks[block]?.parts ?? [];
+  }
+
+  /** The piece that a node is in: the nodes that any parts join; named by one of them. */
+  pieceOf(node: number): number {
+    return this.layout.forest.pieceOf(node);
   }
 
   /** Actors on which the voltage between two nodes depends. */
@@ -133,7 +157,8 @@ function layOut(circuit: Circuit, earlier: Earlier | null = null): DcLayout {
       placeOf[part] = place;
     });
   });
-  return { blocks, forest: new BlockForest(nodes.length, blocks, zeros(circuit)), blockOf, placeOf };
+  const forest = new BlockForest(nodes.length, blocks, zeros(circuit));
+  return { blocks, forest, blockOf, placeOf, reads: circuit.reads };
 }
 
 /** The blocks of an earlier circuit, found by the numbers of another one that shares fragments with it. */

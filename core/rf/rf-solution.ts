@@ -1,3 +1,5 @@
+import { Reads } from '../circuit/reads.ts';
+
 /** How RF came to a port: over which edge, from which port, by a selected path or by a leak. */
 export interface RfArrival {
   readonly dbm: number;
@@ -40,6 +42,7 @@ export class RfSolution {
     readonly base: readonly RegionSolution[],
     /** Regions that are in another state than in `base`. */
     readonly changed: ReadonlyMap<number, RegionSolution> = new Map(),
+    private readonly reads: Reads = new Reads(),
   ) {}
 
   /** What every active source does. */
@@ -50,12 +53,15 @@ export class RfSolution {
 
   /** The state of a region. */
   at(region: number): RegionSolution {
+    this.reads.note('region', region);
     return this.changed.get(region) ?? this.base[region] ?? silent;
   }
 
   /** The region that a port is in: RF never leaves it. */
   regionOf(port: number): number {
-    return this.regions[port] ?? -1;
+    const region = this.regions[port] ?? -1;
+    this.reads.note('region', region);
+    return region;
   }
 
   /** The group of ports that hang together with this one by selected paths and cables, named by one of them. */

@@ -1,10 +1,12 @@
 import type { ActorStates, Circuit } from '../circuit/circuit.ts';
+import type { Reads } from '../circuit/reads.ts';
 import { Region, rootOf } from './region.ts';
 import { type RegionSolution, RfSolution } from './rf-solution.ts';
 
 /** Solves the RF of one circuit for any of its states, region by region, each once for every state it is met in. */
 export class RfSolver {
   private readonly regions: readonly Region[];
+  private readonly reads: Reads;
   /** The region of each port. */
   private readonly regionOf: Int32Array;
   /** Of each actor the regions that depend on it. */
@@ -12,6 +14,7 @@ export class RfSolver {
 
   /** Regions that are the same in an earlier solver are taken from there. */
   constructor(circuit: Circuit, earlier: RfSolver | null = null) {
+    this.reads = circuit.reads;
     const { ports, edges, sources, loads } = circuit.rf;
     const joined = new Map(ports.map((_, port) => [port, port]));
     for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
@@ -47,6 +50,15 @@ export class RfSolver {
     this.regionsOfActor = regionsOfActor;
   }
 
+  /** How many regions there are, and the number of that of a port. */
+  get count(): number {
+    return this.regions.length;
+  }
+
+  numberAt(port: number): number {
+    return this.regionOf[port] ?? -1;
+  }
+
   /** The region of a port, the same object where it is the same as in an earlier solver. */
   regionAt(port: number): Region | undefined {
     return this.regions[this.regionOf[port] ?? -1];
@@ -64,7 +76,7 @@ export class RfSolver {
 
   /** A state of which the regions are known: as in `earlier`, but for these. */
   solutionFrom(earlier: RfSolution, changed: ReadonlyMap<number, RegionSolution>): RfSolution {
-    return new RfSolution(this.regionOf, earlier.base, changed);
+    return new RfSolution(this.regionOf, earlier.base, changed, this.reads);
   }
 
   /** Actors on which the levels at a port depend. */
@@ -85,6 +97,8 @@ export class RfSolver {
     return new RfSolution(
       this.regionOf,
       this.regions.map((region) => region.solve(on)),
+      new Map(),
+      this.reads,
     );
   }
 
@@ -95,7 +109,7 @@ export class RfSolver {
       const solution = (this.regions[r] as Region).solve(on);
       if (solution !== earlier.base[r]) changed.set(r, solution);
     }
-    return new RfSolution(this.regionOf, earlier.base, changed);
+    return new RfSolution(this.regionOf, earlier.base, changed, this.reads);
   }
 }
 

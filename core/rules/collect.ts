@@ -5,7 +5,7 @@ import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill.ts';
 import { type Finding, severities } from './finding.ts';
 import type { Facts, Report, Rule } from './rule.ts';
-import { runRules } from './run-rules.ts';
+import { runRules, type Said } from './run-rules.ts';
 
 interface Draft {
   readonly rule: Rule;
@@ -17,11 +17,15 @@ interface Draft {
   readonly touches: Set<string>;
 }
 
-/** Runs the rules and gives their findings: the same thing in several hook-ups or moments once, causes before consequences. */
-export function collectFindings(facts: Facts, rules: readonly Rule[]): Finding[] {
+/** The findings of these rules. */
+export const collectFindings = (facts: Facts, rules: readonly Rule[]): Finding[] =>
+  findingsFrom(facts, runRules(facts, rules).said);
+
+/** The findings in what was said: the same thing in several hook-ups or moments once, causes before consequences. */
+export function findingsFrom(facts: Facts, said: readonly Said[]): Finding[] {
   const drafts = new Map<string, Draft>();
   const every = facts.hookups.map(({ hookup }) => hookup.id);
-  for (const { rule, rank, report } of runRules(facts, rules)) {
+  for (const { rule, rank, report } of said) {
     const id = `${rule.id}:${report.message}@${nameOfPlace(report.at[0])}`;
     const draft = drafts.get(id);
     const known = draft ?? {

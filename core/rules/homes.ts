@@ -2,6 +2,7 @@ import type { CircuitPart } from '../circuit/circuit.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Cable, Unit } from '../station/schema/schema.ts';
 import { inputsOfUnit, outputsOfUnit } from '../trial/audio-ends.ts';
+import type { Changes } from '../trial/changes.ts';
 import { endsAtPorts } from '../trial/ends-at-ports.ts';
 import { type JointPart, partsOfCable, partsOfUnit } from '../trial/own-parts.ts';
 import { ownedBy } from '../trial/owned-by.ts';
@@ -13,22 +14,39 @@ import type { ThingName, Things, WirePart } from './things.ts';
 
 /** Things that are looked at together: those of a unit, of a cable, of a region, a press, the hook-up itself. */
 export interface Home {
-  /** `unit tx`, `cable c1`, `region 3`, `press 0`, `hookup`. */
+  /** `unit tx`, `cable c1`, `region tx.antenna`, `press 0`, `hookup`: the same in a later survey. */
   readonly name: string;
-  readonly things: { readonly [T in ThingName]?: readonly Things[T][] };
+  /** Whether it, or what is beside it, is other than before an edit. */
+  isOther(changes: Changes): boolean;
+  things(): { readonly [T in ThingName]?: readonly Things[T][] };
 }
-
-const homeOf = (name: string, things: Home['things']): Home => ({ name, things });
 
 /** Everything in a hook-up that a rule may look at, in the order of the drawing. */
 export function homesIn(around: Around): Home[] {
   const { station, hookup, trial } = around;
+  const { ports } = trial.circuit.rf;
   return [
-    ...station.units.map((unit) => unitHome(around, unit)),
-    ...cablesIn(station, hookup).map((cable) => cableHome(around, cable)),
-    ...everyRegionOf(trial).map((region) => regionHome(around, region)),
-    ...trial.keyDowns.map((press, i) => homeOf(`press ${i}`, { press: [press] })),
-    homeOf('hookup', { hookup: [hookup] }),
+    ...station.units.map((unit) => ({
+      name: `unit ${unit.id}`,
+      isOther: (changes: Changes) => changes.unit(unit.id),
+      things: () => thingsOfUnit(around, unit),
+    })),
+    ...cablesIn(station, hookup).map((cable) => ({
+      name: `cable ${cable.id}`,
+      isOther: (changes: Changes) => changes.cable(cable),
+      things: () => thingsOfCable(around, cable),
+    })),
+    ...everyRegionOf(trial).map((region) => ({
+      name: `region ${ports[region.firstPort] ?? ''}`,
+      isOther: (changes: Changes) => changes.region(region.number),
+      things: () => thingsOfRegion(around, region),
+    })),
+    ...trial.keyDowns.map((press, i) => ({
+      name: `press ${i}`,
+      isOther: (changes: Changes) => changes.press(i),
+      things: () => ({ press: [press] }),
+    })),
+    { name: 'hookup', isOther: () => true, things: () => ({ hookup: [hookup] }) },
   ];
 }
 
@@ -38,11 +56,11 @@ const isFuse = ({ part }: Numbered<CircuitPart>): boolean => part.kind === 'resi
 
 const fusesIn = (own: Own) => own.filter(isFuse) as Numbered<FusePart>[];
 
-function unitHome({ station, trial }: Around, unit: Unit): Home {
+function thingsOfUnit({ station, trial }: Around, unit: Unit): ReturnType<Home['things']> {
   const own = partsOfUnit(trial.circuit, unit.id);
   const { actors, rfLoads } = ownedBy(trial.circuit, unit.id);
   const kind = (name: CircuitPart['kind']) => own.filter(({ part }) => part.kind === name);
-  return homeOf(`unit ${unit.id}`, {
+  return {
     unit: [unit],
     port: kindOf(station, unit).ports.map((port) => ({ unit, port })),
     load: kind('load') as Things['load'][],
@@ -53,23 +71,22 @@ function unitHome({ station, trial }: Around, unit: Unit): Home {
     rfLoad: rfLoads,
     output: outputsOfUnit(trial.circuit, unit.id),
     input: inputsOfUnit(trial.circuit, unit.id),
-  });
+  };
 }
 
-function cableHome({ station, trial }: Around, cable: Cable): Home {
+function thingsOfCable({ station, trial }: Around, cable: Cable): ReturnType<Home['things']> {
   const own = partsOfCable(trial.circuit, cable.id);
   const from = (type: 'wire' | 'mate') => own.filter(({ part }) => part.origin.type === type);
-  return homeOf(`cable ${cable.id}`, {
+  return {
     cable: [cable],
     end: endsAtPorts(station, cable),
     fuse: fusesIn(own),
     wire: from('wire') as Numbered<WirePart>[],
     joint: from('mate') as Numbered<JointPart>[],
-  });
+  };
 }
 
-const regionHome = ({ trial }: Around, region: RfRegion): Home =>
-  homeOf(`region ${region.number}`, {
-    anyRegion: [region],
-    ...(region.sources.length > 0 && { region: [region], chain: chainsIn(trial, region.number) }),
-  });
+const thingsOfRegion = ({ trial }: Around, region: RfRegion): ReturnType<Home['things']> => ({
+  anyRegion: [region],
+  ...(region.sources.length > 0 && { region: [region], chain: chainsIn(trial, region.number) }),
+});

@@ -59,17 +59,24 @@ export interface LevelFrom {
 }
 
 /** The levels that outputs make at an input (by number). */
-export const levelsAt = (trial: Trial, input: number): readonly LevelAt[] => levelsIn(trial).at.get(input) ?? [];
+export function levelsAt(trial: Trial, input: number): readonly LevelAt[] {
+  trial.circuit.reads.noteList('audio');
+  return levelsIn(trial).at.get(input) ?? [];
+}
 
 /** The levels that an output (by number) makes at inputs. */
-export const levelsFrom = (trial: Trial, output: number): readonly LevelFrom[] =>
-  levelsIn(trial).from.get(output) ?? [];
+export function levelsFrom(trial: Trial, output: number): readonly LevelFrom[] {
+  trial.circuit.reads.noteList('audio');
+  return levelsIn(trial).from.get(output) ?? [];
+}
 
 /** The ohms of all that hangs on an output (by number), instant by instant. */
-export const ohmsOn = (trial: Trial, output: number): { readonly name: Instant['name']; readonly ohms: number }[] =>
-  audioOf(trial).flatMap(({ name, drives }) =>
+export function ohmsOn(trial: Trial, output: number): { readonly name: Instant['name']; readonly ohms: number }[] {
+  trial.circuit.reads.noteList('audio');
+  return audioOf(trial).flatMap(({ name, drives }) =>
     drives.flatMap(({ source, ohms }) => (source === output ? [{ name, ohms }] : [])),
   );
+}
 
 interface Signal {
   readonly unit: string;

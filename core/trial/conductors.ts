@@ -1,4 +1,5 @@
 import { type ActorStates, type Circuit, isMetal, isOpenGate, type Resistor } from '../circuit/circuit.ts';
+import { noteNet } from '../circuit/find-nets.ts';
 import { remember } from '../station/remember.ts';
 
 /** The conductors of a circuit at each node, and those of them that join in the state that is looked at. */
@@ -6,6 +7,8 @@ export interface Conductors {
   /** `[part, other node]` by node. */
   readonly at: readonly (readonly (readonly [number, number])[])[];
   joins(part: number): boolean;
+  /** Whoever follows them says from where. */
+  from(node: number): void;
 }
 
 /** All metal and all diodes at each node, whether they join just now or not; loads, pull-ups and terminations are not metal. */
@@ -20,13 +23,18 @@ const metalOf = remember((circuit: Circuit): Conductors['at'] => {
   return at;
 });
 
+const metalFrom = (circuit: Circuit): Pick<Conductors, 'at' | 'from'> => ({
+  at: metalOf(circuit),
+  from: (node) => noteNet(circuit, node),
+});
+
 /** What joins the contacts of a circuit by metal with these actors on. */
 export const conductorsOf = (
   circuit: Circuit,
   on: ActorStates,
   leaveOut: (part: Resistor, index: number) => boolean = () => false,
 ): Conductors => ({
-  at: metalOf(circuit),
+  ...metalFrom(circuit),
   joins: (i) => {
     const part = circuit.parts[i];
     return part?.kind === 'resistor' && isOpenGate(part.gate, on) && !leaveOut(part, i);
@@ -35,7 +43,7 @@ export const conductorsOf = (
 
 /** The conductors that no actor moves: what is joined whoever is on. */
 export const fixedConductors = (circuit: Circuit): Conductors => ({
-  at: metalOf(circuit),
+  ...metalFrom(circuit),
   joins: (i) => {
     const part = circuit.parts[i];
     return part?.kind === 'resistor' && part.gate.length === 0;
@@ -44,18 +52,19 @@ export const fixedConductors = (circuit: Circuit): Conductors => ({
 
 /** Metal that joins with these actors on, and diodes. */
 export const passersOf = (circuit: Circuit, on: ActorStates): Conductors => ({
-  at: metalOf(circuit),
+  ...metalFrom(circuit),
   joins: (i) => isOpenGate(circuit.parts[i]?.gate ?? [], on),
 });
 
 /** All that can ever join, relays in either position and diodes among it, but for one part. */
 export const allMetal = (circuit: Circuit, except: number): Conductors => ({
-  at: metalOf(circuit),
+  ...metalFrom(circuit),
   joins: (i) => i !== except,
 });
 
 /** Every node that metal joins to this one, itself included. */
-export function joinedTo({ at, joins }: Conductors, start: number): Set<number> {
+export function joinedTo({ at, joins, from }: Conductors, start: number): Set<number> {
+  from(start);
   const seen = new Set([start]);
   const open = [start];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {

@@ -2,11 +2,11 @@ import type { ActorStates, Circuit, SupplyPart } from '../circuit/circuit.ts';
 import type { Reach } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
 import { joinedTo, passersOf } from './conductors.ts';
-import { type Numbered, suppliesOf, unitOfPart } from './parts.ts';
+import { listsOf, type Numbered, unitOfPart } from './parts.ts';
 
 /** The supplies (parts), the same way in whatever order they were drawn. */
 const suppliesByName = remember((circuit: Circuit) =>
-  suppliesOf(circuit).toSorted((a, b) => nameOf(a).localeCompare(nameOf(b))),
+  listsOf(circuit).supplies.toSorted((a, b) => nameOf(a).localeCompare(nameOf(b))),
 );
 
 /**

@@ -6,7 +6,7 @@ import type { Wire } from '../station/schema/cable-kind.ts';
 import type { Cable, Station } from '../station/schema/schema.ts';
 import { type Conductors, conductorsOf, joinedTo } from './conductors.ts';
 import { suppliesAmong } from './feeders.ts';
-import { fusesOf, loadsOf } from './parts.ts';
+import { listsOf } from './parts.ts';
 
 /** 33 CFR 183.455(b): 7 in of wire may run before its fuse. */
 const stubM = 0.18;
@@ -68,8 +68,8 @@ export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates,
 
 /** The nodes at which a load or a fuse ends. */
 const nodesOf = remember((circuit: Circuit) => ({
-  loads: new Set(loadsOf(circuit).flatMap(({ part }) => [part.plus, part.minus])),
-  fuses: new Set(fusesOf(circuit).flatMap(({ part }) => [part.a, part.b])),
+  loads: new Set(listsOf(circuit).loads.flatMap(({ part }) => [part.plus, part.minus])),
+  fuses: new Set(listsOf(circuit).fuses.flatMap(({ part }) => [part.a, part.b])),
 }));
 
 /** The conductors that join two of these nodes, in the circuit's order. */
@@ -88,6 +88,7 @@ function partsAmong(
 
 /** Metres of wire from a node to every one that metal joins to it. */
 function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, start: number): Map<number, number> {
+  conductors.from(start);
   const metres = new Map([[start, 0]]);
   const open = [start];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {

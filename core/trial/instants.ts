@@ -103,6 +103,11 @@ export function instantsBetween(trial: Trial, a: number, b: number): readonly In
 }
 
 /** The instants at which the RF of a region differs, with those that differ elsewhere only once for each name. */
-export const instantsOfRegion = rememberEach((trial: Trial, region: number): readonly Instant[] =>
+export function instantsOfRegion(trial: Trial, region: number): readonly Instant[] {
+  trial.circuit.reads.note('region', region);
+  return instantsIn(trial, region);
+}
+
+const instantsIn = rememberEach((trial: Trial, region: number): readonly Instant[] =>
   withUnchanged(trial, changesIn(trial).regions.get(region) ?? []),
 );

@@ -15,10 +15,11 @@ export const leastWay = (circuit: Circuit, conductors: Conductors, from: number,
 /** The ways of least resistance from a node to any other one, looked for once; `until` is the only one asked for. */
 export function leastWaysFrom(
   circuit: Circuit,
-  { at, joins }: Conductors,
+  { at, joins, from: note }: Conductors,
   from: number,
   until = -1,
 ): (to: number) => Way | null {
+  note(from);
   const ohms = new Map([[from, 0]]);
   const came = new Map<number, readonly [number, number]>();
   const settled = new Set<number>();

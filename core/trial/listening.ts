@@ -30,6 +30,7 @@ export interface Listening {
 
 /** The receivers that a press makes deaf: when they hear their antenna again, against the pauses at the length of a dit. */
 export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): Listening[] {
+  trial.circuit.reads.noteList('receivers');
   return openAtRest(trial).flatMap((receiver): Listening[] => {
     const { moments, releasedMs } = keyDown;
     const deaf = moments.find((m) => !hears(trial, m.reach, receiver));

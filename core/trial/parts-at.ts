@@ -1,10 +1,13 @@
 import type { Circuit, CircuitPart } from '../circuit/circuit.ts';
+import { noteNet } from '../circuit/find-nets.ts';
 import { remember } from '../station/remember.ts';
 import type { Numbered } from './parts.ts';
 
 /** The parts of a circuit that end at a node, whatever they are, in the circuit's order. */
-export const partsAt = (circuit: Circuit, node: number): readonly Numbered<CircuitPart>[] =>
-  byNode(circuit)[node] ?? [];
+export function partsAt(circuit: Circuit, node: number): readonly Numbered<CircuitPart>[] {
+  noteNet(circuit, node);
+  return byNode(circuit)[node] ?? [];
+}
 
 const byNode = remember(({ nodes, parts }: Circuit): readonly (readonly Numbered<CircuitPart>[])[] => {
   const at = nodes.map((): Numbered<CircuitPart>[] => []);

@@ -14,7 +14,7 @@ export interface Numbered<P extends CircuitPart> {
 export type FusePart = Resistor & { readonly fuse: NonNullable<Resistor['fuse']> };
 
 /** Sorted once for a circuit: every rule asks for the same parts again, moment by moment. */
-const listsOf = remember((circuit: Circuit) => ({
+export const listsOf = remember((circuit: Circuit) => ({
   loads: partsOf(circuit, (p): p is LoadPart => p.kind === 'load'),
   supplies: partsOf(circuit, (p): p is SupplyPart => p.kind === 'supply'),
   fuses: partsOf(circuit, (p): p is FusePart => p.kind === 'resistor' && p.fuse !== undefined),
@@ -28,9 +28,16 @@ function partsOf<P extends CircuitPart>(circuit: Circuit, is: (part: CircuitPart
   return found;
 }
 
-export const loadsOf = (circuit: Circuit) => listsOf(circuit).loads;
-export const suppliesOf = (circuit: Circuit) => listsOf(circuit).supplies;
-export const fusesOf = (circuit: Circuit) => listsOf(circuit).fuses;
+const listOf =
+  <L extends 'loads' | 'supplies' | 'fuses'>(list: L) =>
+  (circuit: Circuit): ReturnType<typeof listsOf>[L] => {
+    circuit.reads.noteList(list);
+    return listsOf(circuit)[list];
+  };
+
+export const loadsOf = listOf('loads');
+export const suppliesOf = listOf('supplies');
+export const fusesOf = listOf('fuses');
 
 /** The unit that a part belongs to; a cable's parts belong to none. */
 export const unitOfPart = (part: CircuitPart): string => ('unit' in part.origin ? part.origin.unit : '');

@@ -1,8 +1,9 @@
 import type { ActorStates, Circuit, SupplyPart } from '../circuit/circuit.ts';
+import { noteNet } from '../circuit/find-nets.ts';
 import { rememberEach } from '../station/remember.ts';
 import { conductorsOf } from './conductors.ts';
 import { NearestFirst } from './nearest-first.ts';
-import { type Numbered, suppliesOf } from './parts.ts';
+import { type FusePart, listsOf, type Numbered } from './parts.ts';
 
 /** What a short just behind a fuse would drive through it. */
 export interface ShortThrough {
@@ -26,27 +27,31 @@ export function shortAmps({ spec, battery }: SupplyPart, ohms: number): number {
 }
 
 /**
- * The prospective short-circuit current at each fuse (by part) in a plus lead with these actors on: volts over the ohms
- * of the source and of all that lies between it and the fuse, fuses on the way cold.
+ * The prospective short-circuit current at a fuse (a part) in a plus lead with these actors on: volts over the ohms of
+ * the source and of all that lies between it and the fuse, fuses on the way cold. Undefined where no source reaches it.
  */
-export const shortsThroughFuses = rememberEach(
-  (circuit: Circuit, on: ActorStates): ReadonlyMap<number, ShortThrough> => {
-    const found = new Map<number, ShortThrough & { readonly strongest: number }>();
-    for (const supply of suppliesOf(circuit)) {
-      for (const [fuse, { amps, backedUp }] of shortsFrom(circuit, on, supply)) {
-        const known = found.get(fuse);
-        found.set(fuse, {
-          amps: amps + (known?.amps ?? 0),
-          backedUp: backedUp && (known?.backedUp ?? true),
-          ...(known && known.strongest >= amps
-            ? { from: known.from, strongest: known.strongest }
-            : { from: supply.part, strongest: amps }),
-        });
-      }
+export function shortThrough(circuit: Circuit, on: ActorStates, fuse: Numbered<FusePart>): ShortThrough | undefined {
+  noteNet(circuit, fuse.part.a);
+  noteNet(circuit, fuse.part.b);
+  return shortsThroughFuses(circuit, on).get(fuse.index);
+}
+
+const shortsThroughFuses = rememberEach((circuit: Circuit, on: ActorStates): ReadonlyMap<number, ShortThrough> => {
+  const found = new Map<number, ShortThrough & { readonly strongest: number }>();
+  for (const supply of listsOf(circuit).supplies) {
+    for (const [fuse, { amps, backedUp }] of shortsFrom(circuit, on, supply)) {
+      const known = found.get(fuse);
+      found.set(fuse, {
+        amps: amps + (known?.amps ?? 0),
+        backedUp: backedUp && (known?.backedUp ?? true),
+        ...(known && known.strongest >= amps
+          ? { from: known.from, strongest: known.strongest }
+          : { from: supply.part, strongest: amps }),
+      });
     }
-    return found;
-  },
-);
+  }
+  return found;
+});
 
 /** From one supply: amperes at each fuse that its plus reaches by metal, by the way of least ohms. */
 function shortsFrom(circuit: Circuit, on: ActorStates, { part: supply }: Numbered<SupplyPart>) {

@@ -5,7 +5,7 @@ import type { Station } from '../../station/schema/schema.ts';
 import { fusePlace, fuseSeat } from '../../trial/fuse-place.ts';
 import { thinnestBehind } from '../../trial/guarded-wire.ts';
 import { type FusePart, fusesOf } from '../../trial/parts.ts';
-import { shortsThroughFuses } from '../../trial/short-amps.ts';
+import { shortThrough } from '../../trial/short-amps.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { FuseRow } from './rows.ts';
 
@@ -42,7 +42,8 @@ export function fuseRows(station: Station, tried: TriedHookup): FuseRow[] {
 }
 
 /** What the most that it ever carries, and what a short, would do to a fuse. */
-function strainOf(trial: Trial, index: number, { fuse }: FusePart, peakAmps: number) {
+function strainOf(trial: Trial, index: number, part: FusePart, peakAmps: number) {
+  const { fuse } = part;
   const { ratedAmps, family, breakingAmps } = fuse;
   const time = openingTime(peakAmps, ratedAmps, family);
   return {
@@ -50,6 +51,6 @@ function strainOf(trial: Trial, index: number, { fuse }: FusePart, peakAmps: num
     coldOhms: fuseOhms(ratedAmps, family),
     hotOhms: hotFuseOhms(peakAmps, ratedAmps, family),
     breakingAmps,
-    shortAmps: shortsThroughFuses(trial.circuit, trial.receive.on).get(index)?.amps ?? null,
+    shortAmps: shortThrough(trial.circuit, trial.receive.on, { index, part })?.amps ?? null,
   };
 }

@@ -1,6 +1,7 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
+import type { PortRef, Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../../trial/rf-ways.ts';
@@ -48,12 +49,18 @@ export const noMute = defineRule({
           },
           moment: 'sending',
           weight: level.dbm,
-          ...(mute !== null && !plugged ? fixed(muteCable(station, { unit: receiver.unit, port: mute })) : {}),
+          ...(mute !== null && !plugged ? fixed(layMute(station, trial, { unit: receiver.unit, port: mute })) : {}),
         });
       }
     },
   },
 });
+
+/** The cable gets a number that no other has. */
+function layMute(station: Station, trial: Trial, mute: PortRef) {
+  trial.circuit.reads.noteList('numbers');
+  return muteCable(station, mute);
+}
 
 function sendingsAt(trial: Trial, region: number, receivers: readonly RfLoad[]) {
   const sendings = instantsOfRegion(trial, region).filter(({ name }) => name === 'sending');

@@ -3,7 +3,7 @@ import { unitName } from '../../station/parts.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { touchOf } from '../../trial/names.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
-import { shortAmps, shortsThroughFuses } from '../../trial/short-amps.ts';
+import { shortAmps, shortThrough } from '../../trial/short-amps.ts';
 import { defineRule } from '../rule.ts';
 
 /** So many times over what it is made to break, nobody can hope that it does. */
@@ -28,7 +28,7 @@ export const fuseBreaking = defineRule({
       const breaks = part.fuse.breakingAmps;
       // Most stations end here.
       if (allAmps(trial.circuit) <= breaks) return;
-      const short = shortsThroughFuses(trial.circuit, trial.receive.on).get(index);
+      const short = shortThrough(trial.circuit, trial.receive.on, { index, part });
       if (!short || short.backedUp || short.amps <= breaks) return;
       const unit = unitOfPart(short.from);
       report({

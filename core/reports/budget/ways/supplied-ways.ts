@@ -73,7 +73,7 @@ class WaysIn {
 /** Metal, and the diodes that pass something; a diode across a supply line is no way. Fuses that went are none either. */
 function conducting({ circuit, opened }: Trial, { on, dc }: Reach): Conductors {
   const gone = new Set(opened.map(({ part }) => part));
-  const { at, joins } = passersOf(circuit, on);
+  const passers = passersOf(circuit, on);
   const passes = (i: number) => circuit.parts[i]?.kind !== 'diode' || dc.ampsIn(i) > 1e-6;
-  return { at, joins: (i) => joins(i) && !gone.has(i) && passes(i) };
+  return { ...passers, joins: (i) => passers.joins(i) && !gone.has(i) && passes(i) };
 }
