@@ -1,7 +1,7 @@
 import { asDrawn, cablesIn } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { cableFragment, cableSource } from './cable-fragment.ts';
-import { type Circuit, type Fragment, Names, never, type Placed } from './circuit.ts';
+import { type Circuit, emptyCircuit, type Fragment, Names, never, type Placed } from './circuit.ts';
 import { FragmentDraft } from './fragment-draft.ts';
 import { placeFragments } from './place-fragments.ts';
 import { Reads } from './reads.ts';
@@ -30,44 +30,70 @@ export function buildCircuit(station: Station, hookup: Hookup = asDrawn, known: 
     fragments,
     known.map((circuit) => circuit.placed),
   );
-  return assemble(placed, station.plan.frequencyHz);
+  const [nearest] = known;
+  if (nearest && nearest.rf.hertz === station.plan.frequencyHz && isSameList(placed, nearest.placed)) return nearest;
+  return assemble(placed, station.plan.frequencyHz, nearest);
 }
+
+const isSameList = (some: ReadonlyMap<string, Placed>, others: ReadonlyMap<string, Placed>): boolean =>
+  some.size === others.size && [...some].every(([name, placed]) => others.get(name) === placed);
 
 const isFrom = (fragment: Fragment, from: readonly unknown[]): boolean =>
   fragment.from.every((source, i) => source === from[i]);
 
-function assemble(placed: ReadonlyMap<string, Placed>, hertz: number): Circuit {
+function assemble(placed: ReadonlyMap<string, Placed>, hertz: number, nearest: Circuit = emptyCircuit): Circuit {
   const all = [...placed.values()];
-  const nodes = gather(all, ({ fragment }) => fragment.nodes);
-  const actors = gather(all, (p) => p.actors);
+  const before = [...nearest.placed.values()];
+  const gather = <T>(known: readonly T[], of: (placed: Placed) => readonly T[]) => gathered(all, of, before, known);
+  const { rf, signals } = nearest;
+  const nodes = gather(nearest.nodes, ({ fragment }) => fragment.nodes);
+  const actors = gather(nearest.actors, (p) => p.actors);
   return {
     placed,
     reads: new Reads(),
     nodes,
     nodeOf: new Names(() => nodes),
-    parts: gather(all, (p) => p.parts),
+    parts: gather(nearest.parts, (p) => p.parts),
     actors,
     actorOf: new Names(() => actors.map(({ key }) => key)),
     rf: {
       hertz,
-      ports: gather(all, ({ fragment }) => fragment.rfPorts),
-      edges: gather(all, (p) => p.rfEdges),
-      sources: gather(all, (p) => p.rfSources),
-      loads: gather(all, (p) => p.rfLoads),
+      ports: gather(rf.ports, ({ fragment }) => fragment.rfPorts),
+      edges: gather(rf.edges, (p) => p.rfEdges),
+      sources: gather(rf.sources, (p) => p.rfSources),
+      loads: gather(rf.loads, (p) => p.rfLoads),
     },
     signals: {
-      sources: gather(all, (p) => p.sources),
-      loads: gather(all, (p) => p.loads),
-      data: gather(all, (p) => p.data),
+      sources: gather(signals.sources, (p) => p.sources),
+      loads: gather(signals.loads, (p) => p.loads),
+      data: gather(signals.data, (p) => p.data),
     },
   };
 }
 
-/** As `flatMap`, in a third of the time: there are thousands of them. */
-function gather<T>(all: readonly Placed[], of: (placed: Placed) => readonly T[]): T[] {
-  const gathered: T[] = [];
-  for (const placed of all) for (const one of of(placed)) gathered.push(one);
-  return gathered;
+/** The lists of all, one after the other. Where only a few are others than `before`, whose lists make up `known`, those are put into a copy. */
+function gathered<T>(
+  all: readonly Placed[],
+  of: (placed: Placed) => readonly T[],
+  before: readonly Placed[],
+  known: readonly T[],
+): readonly T[] {
+  const list: T[] = [];
+  if (all.length !== before.length || all.some((placed, i) => of(placed).length !== of(before[i] as Placed).length)) {
+    for (const placed of all) for (const one of of(placed)) list.push(one);
+    return list;
+  }
+  let patched: T[] | null = null;
+  let at = 0;
+  all.forEach((placed, i) => {
+    const own = of(placed);
+    if (placed !== before[i] && own.length > 0) {
+      patched ??= known.slice();
+      for (let k = 0; k < own.length; k++) patched[at + k] = own[k] as T;
+    }
+    at += own.length;
+  });
+  return patched ?? known;
 }
 
 /** What one antenna sends reaches another; nobody would call that a selected path. */

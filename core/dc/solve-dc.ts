@@ -54,27 +54,19 @@ export class DcSolver {
     return this.layout.forest.pieceOf(node);
   }
 
-  /** Actors on which the voltage between two nodes depends. */
-  actorsBetween(a: number, b: number): number[] {
-    return this.layout.forest.blocksBetween(a, b).flatMap((block) => this.layout.blocks[block]?.actors ?? []);
+  /** The blocks that a voltage between two nodes is made up of. */
+  blocksBetween(a: number, b: number): number[] {
+    return this.layout.forest.blocksBetween(a, b);
   }
 
-  /** Actors on which the current in a part depends. */
-  actorsOf(part: number): readonly number[] {
-    return this.layout.blocks[this.layout.blockOf[part] ?? -1]?.actors ?? [];
+  /** The actors on which a block depends. */
+  actorsIn(block: number): readonly number[] {
+    return this.layout.blocks[block]?.actors ?? [];
   }
 
-  /** What the voltage between two nodes, the current in a part or the state of these blocks is worked out from: the same objects where it is the same. */
-  contentsBetween(a: number, b: number): object[] {
-    return this.contentsOf(this.layout.forest.blocksBetween(a, b));
-  }
-
-  contentAt(part: number): object | undefined {
-    return this.layout.blocks[this.layout.blockOf[part] ?? -1]?.content;
-  }
-
-  contentsOf(blocks: readonly number[]): object[] {
-    return blocks.flatMap((block) => this.layout.blocks[block]?.content ?? []);
+  /** What a block is worked out from: the same object where it is the same in another solver. */
+  contentOf(block: number): object | undefined {
+    return this.layout.blocks[block]?.content;
   }
 
   /** The block that has this content; -1 where none has. */

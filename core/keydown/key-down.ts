@@ -3,6 +3,7 @@ import type { DcSolution } from '../dc/dc-solution.ts';
 import type { DcSolver } from '../dc/solve-dc.ts';
 import type { RfSolution } from '../rf/rf-solution.ts';
 import type { RfSolver } from '../rf/solve-rf.ts';
+import type { ActorWeb } from './actor-web.ts';
 
 /** What the station looks like while nothing changes. */
 export interface Reach {
@@ -55,6 +56,7 @@ export interface PlugReading {
 export interface Trial {
   readonly circuit: Circuit;
   readonly solvers: Solvers;
+  readonly web: ActorWeb;
   /** At rest, as it is in the first instant: with every fuse whole. */
   readonly atFirst: Reach;
   /** At rest, with the fuses gone that would open. */

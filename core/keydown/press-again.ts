@@ -1,3 +1,4 @@
+import { hasNumbersOf } from './actor-web.ts';
 import type { KeyDown, Reach, Trial } from './key-down.ts';
 
 /** What an earlier press of a group of actors is in another trial, in which all that it touches is the same. */
@@ -24,11 +25,16 @@ function reachAgain(
     on[actor] = onThen[actor] as number;
     felt[actor] = feltThen[actor] as number;
   }
-  const blocks = renumbered(dc.changed, (block) => now.dc.blockWith(then.dc.contentsOf([block])[0] ?? {}));
-  const regions = renumbered(rf.changed, (number) => {
-    const region = then.rf.region(number);
-    return region ? now.rf.numberOf(region) : -1;
-  });
+  const isNumberedAlike = hasNumbersOf(now, then);
+  const blocks = isNumberedAlike
+    ? dc.changed
+    : renumbered(dc.changed, (block) => now.dc.blockWith(then.dc.contentOf(block) ?? {}));
+  const regions = isNumberedAlike
+    ? rf.changed
+    : renumbered(rf.changed, (number) => {
+        const region = then.rf.region(number);
+        return region ? now.rf.numberOf(region) : -1;
+      });
   return { on, felt, dc: now.dc.solutionFrom(receive.dc, blocks), rf: now.rf.solutionFrom(receive.rf, regions) };
 }
 

@@ -5,9 +5,10 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
+import { weaveActors } from './actor-web.ts';
 import { Bench } from './bench.ts';
 import { comeToRest, type Rest } from './come-to-rest.ts';
-import { groupActors } from './group-actors.ts';
+
 import type { KeyDown, Reach, Solvers, Trial } from './key-down.ts';
 import { pressAgain } from './press-again.ts';
 import { readPlugs } from './read-plugs.ts';
@@ -33,6 +34,7 @@ export function tryHookup(
     hookup,
     known.map((trial) => trial.circuit),
   );
+  if (before && circuit === before.circuit) return before;
   const [nearest] = known;
   const solvers = {
     dc: nearest ? nearest.solvers.dc.solverOf(circuit) : new DcSolver(circuit),
@@ -57,10 +59,11 @@ export function tryCircuit(
   dit: number,
   { pulled = new Set(), pressing = true, before = null }: Manner = {},
 ): Trial {
-  const group = groupActors(circuit, solvers.dc, solvers.rf);
+  const web = weaveActors(circuit, solvers, before);
+  const { group } = web;
   const members = membersOf(group);
   // Where fuses have opened the rest of the station is not what it was.
-  const touched = before && before.opened.length === 0 ? touchedActors(circuit, solvers, before) : null;
+  const touched = before && before.opened.length === 0 ? touchedActors(circuit, solvers, web, before) : null;
   const isSame = (name: number) => touched !== null && (members.get(name) ?? []).every((actor) => touched[actor] === 0);
   const moving = [...members].flatMap(([name, actors]) => (isSame(name) ? [] : [actors]));
   const restBefore = touched && before ? { reach: before.atFirst, restless: before.restless } : null;
@@ -75,7 +78,7 @@ export function tryCircuit(
     rest = comeToRest(circuit, solvers, open, [...members.values()]);
   }
   const { reach: receive, restless } = rest;
-  const state = { circuit, solvers, atFirst: atFirst.reach, receive, restless, opened };
+  const state = { circuit, solvers, web, atFirst: atFirst.reach, receive, restless, opened };
   if (!pressing) return { ...state, plugVolts: new Map(), keyDowns: [] };
 
   const press = (pressed: readonly number[]): KeyDown => {

@@ -1,4 +1,4 @@
-import type { ActorStates, Circuit } from '../circuit/circuit.ts';
+import type { ActorStates, Circuit, RfEdge } from '../circuit/circuit.ts';
 import type { Reads } from '../circuit/reads.ts';
 import { Region, rootOf } from './region.ts';
 import { type RegionSolution, RfSolution } from './rf-solution.ts';
@@ -16,16 +16,12 @@ export class RfSolver {
   constructor(circuit: Circuit, earlier: RfSolver | null = null) {
     this.reads = circuit.reads;
     const { ports, edges, sources, loads } = circuit.rf;
-    const joined = new Map(ports.map((_, port) => [port, port]));
-    for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
-    const numbers = new Map<number, number>();
-    this.regionOf = Int32Array.from(ports, (_, port) => {
-      const root = rootOf(joined, port);
-      const number = numbers.get(root) ?? numbers.size;
-      numbers.set(root, number);
-      return number;
-    });
-    const members = Array.from(numbers, () => ({ ports: [], edges: [], sources: [], loads: [] }) as Members);
+    const regionOf = numberRegions(ports.length, edges);
+    const isSame =
+      earlier?.regionOf.length === regionOf.length && earlier.regionOf.every((r, port) => r === regionOf[port]);
+    this.regionOf = isSame ? earlier.regionOf : regionOf;
+    const count = regionOf.reduce((most, region) => Math.max(most, region + 1), 0);
+    const members = Array.from({ length: count }, (): Members => ({ ports: [], edges: [], sources: [], loads: [] }));
     const at = (port: number) => members[this.regionOf[port] as number] as Members;
     ports.forEach((_, port) => {
       at(port).ports.push(port);
@@ -59,11 +55,6 @@ export class RfSolver {
     return this.regionOf[port] ?? -1;
   }
 
-  /** The region of a port, the same object where it is the same as in an earlier solver. */
-  regionAt(port: number): Region | undefined {
-    return this.regions[this.regionOf[port] ?? -1];
-  }
-
   /** The region of this number. */
   region(number: number): Region | undefined {
     return this.regions[number];
@@ -79,9 +70,9 @@ export class RfSolver {
     return new RfSolution(this.regionOf, earlier.base, changed, this.reads);
   }
 
-  /** Actors on which the levels at a port depend. */
-  actorsAt(port: number): readonly number[] {
-    return this.regionAt(port)?.actors ?? [];
+  /** Whether ports are in regions of the same numbers as in another solver. */
+  hasNumbersOf(other: RfSolver): boolean {
+    return this.regionOf === other.regionOf;
   }
 
   /** The regions that depend on any of these actors. */
@@ -118,4 +109,17 @@ interface Members {
   readonly edges: number[];
   readonly sources: number[];
   readonly loads: number[];
+}
+
+/** Of each port the number of its region, counted in the order of the ports. */
+function numberRegions(ports: number, edges: readonly RfEdge[]): Int32Array {
+  const joined = new Map(Array.from({ length: ports }, (_, port) => [port, port]));
+  for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
+  const numbers = new Map<number, number>();
+  return new Int32Array(ports).map((_, port) => {
+    const root = rootOf(joined, port);
+    const number = numbers.get(root) ?? numbers.size;
+    numbers.set(root, number);
+    return number;
+  });
 }

@@ -167,8 +167,6 @@ export class Changes {
         this.regions[solvers.rf.numberAt(then.first.rfPort + i)] = 1;
     }
     if (this.touchesAudio(changes)) this.lists.add('audio');
-    if (circuit.rf.loads.some((l) => l.spec.role === 'receiver' && this.region(solvers.rf.numberAt(l.port))))
-      this.lists.add('receivers');
     if (numberingOf(this.before.station) !== numberingOf(this.now.station)) this.lists.add('numbers');
   }
 
@@ -260,8 +258,13 @@ function neighboursOf(units: ReadonlySet<string>, { cables }: Station): Set<stri
   return neighbours;
 }
 
-function unitsWithOtherStates(then: Trial, now: Trial, instants: readonly Pair[]): string[] {
+/** A press that is as it was changes the same actors; what it leaves alone is as in receive. */
+const isSamePressAgain = ([{ keyDown: a }, { keyDown: b }]: Pair): boolean => a !== null && a.events === b?.events;
+
+function unitsWithOtherStates(then: Trial, now: Trial, all: readonly Pair[]): string[] {
   const units: string[] = [];
+  if (then === now) return units;
+  const instants = all.filter((pair) => !isSamePressAgain(pair));
   for (const { fragment, first } of then.circuit.placed.values()) {
     const there = now.circuit.placed.get(fragment.name);
     const count = fragment.actors.length;

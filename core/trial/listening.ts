@@ -31,8 +31,9 @@ export interface Listening {
 /** The receivers that a press makes deaf: when they hear their antenna again, against the pauses at the length of a dit. */
 export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): Listening[] {
   trial.circuit.reads.noteList('receivers');
+  const { moments, releasedMs } = keyDown;
   return openAtRest(trial).flatMap((receiver): Listening[] => {
-    const { moments, releasedMs } = keyDown;
+    if (!canMakeDeaf(trial, keyDown, receiver)) return [];
     const deaf = moments.find((m) => !hears(trial, m.reach, receiver));
     if (!deaf) return [];
     const lastDeaf = moments.findLastIndex((m) => !hears(trial, m.reach, receiver));
@@ -40,6 +41,15 @@ export function listeningIn(trial: Trial, keyDown: KeyDown, ditMs: number): List
     const pause = pauses.find(([, dits]) => againMs < dits * ditMs)?.[0] ?? 'none';
     return [{ receiver, deafMs: deaf.startMs, againMs, pause, unmuted: unmutedRf(trial, keyDown, receiver) }];
   });
+}
+
+/** Whether a press changes anything about a receiver's mute or on the ways to it. */
+function canMakeDeaf(trial: Trial, { moments }: KeyDown, receiver: RfLoad): boolean {
+  const region = trial.solvers.rf.numberAt(receiver.port);
+  const isMutedAtRest = isMuted(trial, trial.receive, receiver.unit);
+  return moments.some(
+    ({ reach }) => reach.rf.changed.has(region) || isMuted(trial, reach, receiver.unit) !== isMutedAtRest,
+  );
 }
 
 /** The receivers that hear their antenna with nobody at any control. */

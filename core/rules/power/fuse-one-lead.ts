@@ -3,7 +3,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { placeOfContact, unitName } from '../../station/parts.ts';
 import { conductorsOf } from '../../trial/conductors.ts';
 import { leastWay } from '../../trial/least-way.ts';
-import { sourcesOfUnit } from '../../trial/own-parts.ts';
+import { ownedBy } from '../../trial/owned-by.ts';
 import { isFeed, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
@@ -22,7 +22,7 @@ export const fuseOneLead = defineRule({
   looksAt: {
     load({ part }, { station, trial }, report) {
       const unit = unitOfPart(part);
-      if (!isFeed(part) || sourcesOfUnit(trial.circuit, unit).length === 0) return;
+      if (!isFeed(part) || ownedBy(trial.circuit, unit).rfSources.length === 0) return;
       for (const { part: battery } of suppliesOf(trial.circuit)) {
         if (!battery.sinks) continue;
         const plus = fusesBetween(trial, battery.plus, part.plus);

@@ -1,0 +1,83 @@
+import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
+import type { Solvers, Trial } from './key-down.ts';
+
+/** What each actor has to do with: by actor, the blocks and regions by which it feels, and those that it acts on. */
+export interface ActorWeb {
+  readonly blocks: readonly (readonly number[])[];
+  readonly regions: readonly (readonly number[])[];
+  /** By actor the number of its group: a press changes nothing outside the group of its control. */
+  readonly group: Int32Array;
+}
+
+/** The web of a circuit; that of an earlier trial where nothing of it has another number. */
+export function weaveActors(circuit: Circuit, solvers: Solvers, before: Trial | null): ActorWeb {
+  if (before && before.circuit.actors === circuit.actors && hasNumbersOf(solvers, before.solvers)) return before.web;
+  const felt = circuit.actors.map(({ feels }) => feltBy(circuit, solvers, feels));
+  const acted = circuit.actors.map((_, i) => ({
+    blocks: solvers.dc.blocksOf([i]),
+    regions: solvers.rf.regionsWith([i]),
+  }));
+  return {
+    blocks: felt.map(({ blocks }, i) => [...blocks, ...(acted[i]?.blocks ?? [])]),
+    regions: felt.map(({ regions }, i) => [...regions, ...(acted[i]?.regions ?? [])]),
+    group: groupActors(circuit, solvers, felt),
+  };
+}
+
+/** Whether blocks and regions have the numbers that they have in others. */
+export const hasNumbersOf = ({ dc, rf }: Solvers, others: Solvers): boolean =>
+  dc.hasLayoutOf(others.dc) && rf.hasNumbersOf(others.rf);
+
+interface Felt {
+  readonly blocks: readonly number[];
+  readonly regions: readonly number[];
+}
+
+function feltBy({ parts }: Circuit, { dc, rf }: Solvers, feels: readonly CompiledFeel[]): Felt {
+  const [blocks, regions]: [number[], number[]] = [[], []];
+  const add = (numbers: readonly number[]) => {
+    for (const number of numbers) blocks.push(number);
+  };
+  for (const feel of feels) {
+    switch (feel.type) {
+      case 'voltageBelow':
+      case 'voltageAbove':
+        add(dc.blocksBetween(feel.node, feel.reference));
+        break;
+      case 'currentAbove':
+        if (feel.part >= 0) blocks.push(dc.blockOf(feel.part));
+        break;
+      case 'rfAbove':
+        regions.push(rf.numberAt(feel.port));
+        break;
+      case 'powered':
+        for (const i of feel.loads) {
+          const load = parts[i] as LoadPart;
+          add(dc.blocksBetween(load.plus, load.minus));
+        }
+        break;
+      default:
+    }
+  }
+  return { blocks, regions };
+}
+
+/** An actor depends on those that shape what it feels. */
+function groupActors({ actors }: Circuit, { dc, rf }: Solvers, felt: readonly Felt[]): Int32Array {
+  const group = Int32Array.from(actors, (_, i) => i);
+  const find = (actor: number): number => {
+    let root = actor;
+    while (group[root] !== root) root = group[root] as number;
+    return root;
+  };
+  const join = (actor: number, other: number) => {
+    if (other >= 0) group[find(actor)] = find(other);
+  };
+  actors.forEach(({ feels, power }, i) => {
+    for (const block of felt[i]?.blocks ?? []) for (const other of dc.actorsIn(block)) join(i, other);
+    for (const region of felt[i]?.regions ?? []) for (const other of rf.region(region)?.actors ?? []) join(i, other);
+    for (const feel of feels) if (feel.type === 'actor') join(i, feel.actor);
+    if (power !== null) join(i, power);
+  });
+  return group.map((_, i) => find(i));
+}
