@@ -42,17 +42,14 @@ const isFrom = (fragment: Fragment, from: readonly unknown[]): boolean =>
   fragment.from.every((source, i) => source === from[i]);
 
 function assemble(placed: ReadonlyMap<string, Placed>, hertz: number, nearest: Circuit = emptyCircuit): Circuit {
-  const all = [...placed.values()];
-  const before = [...nearest.placed.values()];
-  const gather = <T>(known: readonly T[], of: (placed: Placed) => readonly T[]) => gathered(all, of, before, known);
+  const gather = gatherer([...placed.values()], [...nearest.placed.values()]);
   const { rf, signals } = nearest;
-  const nodes = gather(nearest.nodes, ({ fragment }) => fragment.nodes);
   const actors = gather(nearest.actors, (p) => p.actors);
   return {
     placed,
     reads: new Reads(),
-    nodes,
-    nodeOf: new Names(() => nodes),
+    nodes: gather(nearest.nodes, ({ fragment }) => fragment.nodes),
+    nodeOf: { get: (name) => nodeOf(placed, name) },
     parts: gather(nearest.parts, (p) => p.parts),
     actors,
     actorOf: new Names(() => actors.map(({ key }) => key)),
@@ -71,29 +68,43 @@ function assemble(placed: ReadonlyMap<string, Placed>, hertz: number, nearest: C
   };
 }
 
-/** The lists of all, one after the other. Where only a few are others than `before`, whose lists make up `known`, those are put into a copy. */
-function gathered<T>(
-  all: readonly Placed[],
-  of: (placed: Placed) => readonly T[],
-  before: readonly Placed[],
-  known: readonly T[],
-): readonly T[] {
-  const list: T[] = [];
-  if (all.length !== before.length || all.some((placed, i) => of(placed).length !== of(before[i] as Placed).length)) {
-    for (const placed of all) for (const one of of(placed)) list.push(one);
-    return list;
+/** The number of `tx.power.plus` or `cable c1.a.plus`; ids may hold dots. */
+function nodeOf(placed: ReadonlyMap<string, Placed>, name: string): number | undefined {
+  for (let dot = name.indexOf('.'); dot >= 0; dot = name.indexOf('.', dot + 1)) {
+    const owner = name.slice(0, dot);
+    const there = placed.get(owner.startsWith('cable ') ? owner : `unit ${owner}`);
+    const own = there?.fragment.nodeOf.get(name);
+    if (there && own !== undefined) return there.first.node + own;
   }
-  let patched: T[] | null = null;
-  let at = 0;
-  all.forEach((placed, i) => {
-    const own = of(placed);
-    if (placed !== before[i] && own.length > 0) {
-      patched ??= known.slice();
-      for (let k = 0; k < own.length; k++) patched[at + k] = own[k] as T;
+  return undefined;
+}
+
+type ListOf<T> = (placed: Placed) => readonly T[];
+
+/**
+ * Puts the lists of all together, one after the other. Where only some are others than `before`, of which the whole list
+ * is known, those are put into a copy of it, or nothing where they have none.
+ */
+function gatherer(
+  all: readonly Placed[],
+  before: readonly Placed[],
+): <T>(known: readonly T[], of: ListOf<T>) => readonly T[] {
+  const others = all.length === before.length ? all.flatMap((placed, i) => (placed === before[i] ? [] : [i])) : null;
+  return (known, of) => {
+    const lengthOf = (i: number) => of(all[i] as Placed).length;
+    if (others?.every((i) => lengthOf(i) === of(before[i] as Placed).length) !== true) return all.flatMap(of);
+    const filled = others.filter((i) => lengthOf(i) > 0);
+    if (filled.length === 0) return known;
+    const list = known.slice();
+    let [at, next] = [0, 0];
+    for (const i of filled) {
+      for (; next < i; next++) at += lengthOf(next);
+      of(all[i] as Placed).forEach((one, k) => {
+        list[at + k] = one;
+      });
     }
-    at += own.length;
-  });
-  return patched ?? known;
+    return list;
+  };
 }
 
 /** What one antenna sends reaches another; nobody would call that a selected path. */
