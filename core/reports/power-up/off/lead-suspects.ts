@@ -35,7 +35,7 @@ function withShort(setup: Setup, cable: Cable): Seen | null {
   const node = (contact: string | undefined) => circuit.nodeOf.get(`cable ${cable.id}.a.${contact}`);
   const [a, b] = [node(one?.a), node(two?.a)];
   if (a === undefined || b === undefined) return null;
-  const origin = { type: 'wire', cable: cable.id, row: -1, role: 'second' } as const;
+  const origin = { type: 'wire', cable: cable.id, row: -1, role: 'second', lengthM: 0 } as const;
   const whisker: Resistor = { kind: 'resistor', a, b, ohms: 0.05, gate: [], origin };
   return seenWith(setup, { ...circuit, parts: [...circuit.parts, whisker] });
 }
