@@ -1,3 +1,4 @@
+import { ditMs } from '../quantity/dit-ms.ts';
 import type { Station, Unit } from '../station/schema/schema.ts';
 import type { Actor, Feel, UnitKind } from '../station/schema/unit-kind.ts';
 import type { CircuitPart, CompiledFeel } from './circuit.ts';
@@ -54,9 +55,6 @@ function compileFeel(draft: FragmentDraft, unit: Unit, feel: Feel): CompiledFeel
       return { type: 'actor', actor: draft.actorOf.get(`${unit.id}.${feel.actor}`) ?? -1 };
   }
 }
-
-/** Length of a dit in milliseconds at a speed in words a minute: 1200/WPM, the PARIS word of 50 dits (ITU-R M.1677-1). */
-export const ditMs = (speedWpm: number): number => 1200 / speedWpm;
 
 function hangMs(station: Station, actor: Actor): number {
   const { ms = 0, dits = 0, wordSpaces = 0 } = actor.hang ?? {};

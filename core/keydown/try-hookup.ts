@@ -1,8 +1,8 @@
 import { shareOfRating } from '../catalog/wire/fuses.ts';
-import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
+import { ditMs } from '../quantity/dit-ms.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { Bench } from './bench.ts';

@@ -1,9 +1,9 @@
-import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { DcSolver } from '../dc/solve-dc.ts';
 import type { Solvers, Trial } from '../keydown/key-down.ts';
 import { tryCircuit } from '../keydown/try-hookup.ts';
+import { ditMs } from '../quantity/dit-ms.ts';
 import { RfSolver } from '../rf/solve-rf.ts';
 import { collectFindings } from '../rules/collect.ts';
 import type { Finding } from '../rules/finding.ts';
