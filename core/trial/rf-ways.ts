@@ -2,7 +2,7 @@ import { type Circuit, isOpenGate, type RfSource } from '../circuit/circuit.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import { type RfField, wayTo } from '../rf/rf-solution.ts';
 import { remember } from '../station/remember.ts';
-import { rfPortRef } from './names.ts';
+import { rfPortRef } from './contact-at.ts';
 import type { RfRegion } from './regions.ts';
 
 /** A receiver that states no overload level is taken to be blocked above this. */
