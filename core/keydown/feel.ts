@@ -6,7 +6,7 @@ import type { RfSolution } from '../rf/rf-solution.ts';
 export const voltsBetween = (dc: DcSolution, a: number, b: number): number | null => dc.between(a, b);
 
 /** What there is to feel in a circuit just now. */
-interface Surroundings {
+interface Feelable {
   readonly circuit: Circuit;
   readonly dc: DcSolution;
   readonly rf: RfSolution;
@@ -16,7 +16,7 @@ interface Surroundings {
 }
 
 /** Whether an actor feels this. */
-export function isFelt(feel: CompiledFeel, actor: number, { circuit, dc, rf, on, pressed }: Surroundings): boolean {
+export function isFelt(feel: CompiledFeel, actor: number, { circuit, dc, rf, on, pressed }: Feelable): boolean {
   switch (feel.type) {
     case 'operator':
       return pressed.includes(actor);

@@ -4,9 +4,10 @@ import { wattsFromDbm } from '../quantity/decibel.ts';
 import { remember } from '../station/remember.ts';
 import { type LoadOhms, loadOhms } from './antenna-ohms.ts';
 import type { Chain, ChainEnd, ChainPort, ChainStep } from './chain.ts';
-import { ohmsInto, parallel, siemensOf, systemOhms, voltsBehind } from './chain-step.ts';
+import { ohmsInto, parallel, siemensOf, voltsBehind } from './chain-step.ts';
 import { openEnd, reflectionCoefficient, swrOfReflection } from './reflection.ts';
 import type { RfField } from './rf-solution.ts';
+import { systemOhms } from './system-ohms.ts';
 
 const one = complex(1);
 

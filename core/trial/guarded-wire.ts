@@ -1,3 +1,4 @@
+import { unfusedM } from '../catalog/wire/fuses.ts';
 import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName } from '../catalog/wire/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../circuit/circuit.ts';
 import { findCable } from '../station/parts.ts';
@@ -7,9 +8,6 @@ import type { Cable, Station } from '../station/schema/schema.ts';
 import { type Conductors, conductorsOf, joinedTo } from './conductors.ts';
 import { suppliesAmong } from './feeders.ts';
 import { fusesOf, loadsOf } from './parts.ts';
-
-/** 33 CFR 183.455(b): 7 in of wire may run before its fuse. */
-const stubM = 0.18;
 
 /** A conductor of a cable and the current up to which a fuse protects it. */
 export interface LimitedWire {
@@ -117,7 +115,7 @@ function wiresAt(
     const wire = origin.type === 'wire' ? limitOfWire(station, origin) : null;
     // The end of a lead before its own fuse is as short as practice asks for.
     const hasFuse = wire !== null && wire.cable !== own && findCable(station, wire.cable)?.fuse !== undefined;
-    const isStub = hasFuse && lengthOf(part) <= stubM;
+    const isStub = hasFuse && lengthOf(part) <= unfusedM;
     return wire && !isStub ? [wire] : [];
   });
 }

@@ -11,6 +11,9 @@ export const assumedOverloadDbm = -10;
 /** A receiver that states no damage level is taken to stand what laboratories test with. */
 export const assumedDamageDbm = 10;
 
+/** Below its overload by more than this a receiver only hears the transmitter loudly. */
+export const audibleDb = 30;
+
 /** The field of a source at an instant, or null while it makes none. */
 export const fieldOf = (trial: Trial, reach: Reach, source: RfSource): RfField | null =>
   reach.rf.fieldsAt(source.port).find((f) => trial.circuit.rf.sources[f.source] === source) ?? null;

@@ -104,6 +104,12 @@ export interface FuseGate {
   readonly toS: number;
 }
 
+/** Up to this share of its rating a blade fuse holds for good, above it it need not (ISO 8820-3, from memory). */
+export const holdsUpTo = 1.1;
+
+/** Above this share of its rating it opens for good within ten minutes (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
+export const opensAbove = 1.35;
+
 const never = Number.POSITIVE_INFINITY;
 
 /** The standards' gates of one family and rating, rising; up to the first one it holds. */
@@ -121,14 +127,14 @@ const bladeGates = (rating: number): readonly FuseGate[] =>
   rating >= 35
     ? [
         { times: 1, fromS: 360_000, toS: never },
-        { times: 1.35, fromS: 0.75, toS: 600 },
+        { times: opensAbove, fromS: 0.75, toS: 600 },
         { times: 2, fromS: 0.15, toS: 5 },
         { times: 3.5, fromS: 0.08, toS: 0.5 },
         { times: 6, fromS: 0, toS: 0.15 },
       ]
     : [
-        { times: 1.1, fromS: 360_000, toS: never },
-        { times: 1.35, fromS: 0.75, toS: 600 },
+        { times: holdsUpTo, fromS: 360_000, toS: never },
+        { times: opensAbove, fromS: 0.75, toS: 600 },
         { times: 1.6, fromS: 0.25, toS: 50 },
         { times: 2, fromS: 0.15, toS: 5 },
         { times: 3.5, fromS: 0.04, toS: 0.5 },

@@ -69,5 +69,8 @@ export const fuseColour = (rating: number, family: FuseFamily = 'blade'): string
 export const fuseBreakingAmps = (rating: number, family: FuseFamily = 'blade'): number =>
   family === 'blade' ? 1000 : Math.max(35, 10 * rating);
 
+/** So many metres of wire may run before its fuse: 7 in (33 CFR 183.455(b)). */
+export const unfusedM = 0.18;
+
 /** The share of its rating that a fuse carries; one of no rating at all is beyond it with any current, and not without. */
 export const shareOfRating = (amps: number, ratedAmps: number): number => (amps === 0 ? 0 : amps / ratedAmps);

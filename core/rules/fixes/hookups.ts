@@ -2,12 +2,11 @@ import { layCable } from '../../catalog/laying/lay-cable.ts';
 import { placeUnit } from '../../catalog/laying/place-unit.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { firstFree } from '../../station/first-free.ts';
+import type { Fix } from '../../station/fix.ts';
 import { cablesAt, findUnit, hookupsOf, kindOf, portOfRef } from '../../station/parts.ts';
 import type { Cable, Hookup, PortRef, Station } from '../../station/schema/schema.ts';
 import type { UnitElement } from '../../station/schema/unit-kind.ts';
-import type { Report, TriedHookup } from '../rule.ts';
-
-type Fix = NonNullable<Report['fix']>;
+import type { TriedHookup } from '../rule.ts';
 
 /** A mute cable from a free contact that closes with a changeover to a receiver's mute jack. */
 export function muteCable(station: Station, mute: PortRef): Fix | undefined {

@@ -4,12 +4,9 @@ import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
-import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../../trial/rf-ways.ts';
+import { assumedDamageDbm, assumedOverloadDbm, audibleDb, isMuted } from '../../trial/rf-ways.ts';
 import { muteCable } from '../fixes/hookups.ts';
 import { defineRule, fixed } from '../rule.ts';
-
-/** Below its overload by more than this a receiver only hears the transmitter loudly. */
-const audibleDb = 30;
 
 export const noMute = defineRule({
   id: 'keying/no-mute',

@@ -1,3 +1,4 @@
+import { swappedWiring } from '../../../catalog/cables/swapped-wiring.ts';
 import { wiringOf } from '../../../catalog/cables/wiring-of.ts';
 import type { Circuit, Resistor } from '../../../circuit/circuit.ts';
 import { edit } from '../../../station/edit.ts';
@@ -41,13 +42,8 @@ function withShort(setup: Setup, cable: Cable): Seen | null {
 }
 
 function withSwapped(setup: Setup, cable: Cable): Setup {
-  const rows = wiringOf(setup.station, cable);
-  const [plus, minus] = [rows.find((r) => r.role === 'live'), rows.find((r) => r.role === 'return')];
-  if (!plus || !minus) return setup;
-  const wiring = [
-    { a: plus.a, b: minus.b },
-    { a: minus.a, b: plus.b },
-  ];
+  const wiring = swappedWiring(setup.station, cable);
+  if (!wiring) return setup;
   return { ...setup, station: edit(setup.station, { type: 'updateCable', id: cable.id, set: { wiring } }) };
 }
 
