@@ -1,17 +1,10 @@
 import { remember } from '../station/remember.ts';
 import { type Circuit, isMetal } from './circuit.ts';
+import { Groups } from './groups.ts';
 
 /** For each node the name (one of its nodes) of the group that metal joins for good, whatever any actor does. */
-export const metalGroups = remember(({ nodes, parts }: Circuit) => {
-  const above = nodes.map((_, node) => node);
-  const top = (node: number): number => {
-    let at = node;
-    for (let next = above[at] ?? at; next !== at; next = above[at] ?? at) {
-      above[at] = above[next] ?? next;
-      at = next;
-    }
-    return at;
-  };
-  for (const part of parts) if (isMetal(part) && part.gate.length === 0) above[top(part.a)] = top(part.b);
-  return top;
+export const metalGroups = remember(({ nodes, parts }: Circuit): ((node: number) => number) => {
+  const groups = new Groups(nodes.length);
+  for (const part of parts) if (isMetal(part) && part.gate.length === 0) groups.join(part.a, part.b);
+  return (node) => groups.nameOf(node);
 });

@@ -1,4 +1,5 @@
 import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
+import { Groups } from '../circuit/groups.ts';
 import type { DcSolver } from '../dc/solve-dc.ts';
 import type { RfSolver } from '../rf/solve-rf.ts';
 
@@ -7,18 +8,13 @@ import type { RfSolver } from '../rf/solve-rf.ts';
  * those that shape what it feels; a press changes nothing outside the group of its control.
  */
 export function groupActors(circuit: Circuit, dc: DcSolver, rf: RfSolver): Int32Array {
-  const group = Int32Array.from(circuit.actors, (_, i) => i);
-  const find = (actor: number): number => {
-    let root = actor;
-    while (group[root] !== root) root = group[root] as number;
-    return root;
-  };
+  const groups = new Groups(circuit.actors.length);
   circuit.actors.forEach((actor, i) => {
     const shaping = actor.feels.flatMap((feel) => shapingActors(circuit, dc, rf, feel));
     if (actor.power !== null) shaping.push(actor.power);
-    for (const other of shaping) if (other >= 0) group[find(i)] = find(other);
+    for (const other of shaping) if (other >= 0) groups.join(i, other);
   });
-  return group.map((_, i) => find(i));
+  return groups.names();
 }
 
 function shapingActors(circuit: Circuit, dc: DcSolver, rf: RfSolver, feel: CompiledFeel): readonly number[] {
