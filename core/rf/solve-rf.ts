@@ -1,5 +1,6 @@
 import type { ActorStates, Circuit } from '../circuit/circuit.ts';
-import { Region, rootOf } from './region.ts';
+import { Groups } from '../circuit/groups.ts';
+import { Region } from './region.ts';
 import { type RegionSolution, RfSolution } from './rf-solution.ts';
 
 /** Solves the RF of one circuit for any of its states, region by region, each once for every state it is met in. */
@@ -13,11 +14,11 @@ export class RfSolver {
   /** Regions that are the same in an earlier solver are taken from there. */
   constructor(circuit: Circuit, earlier: RfSolver | null = null) {
     const { ports, edges, sources, loads } = circuit.rf;
-    const joined = new Map(ports.map((_, port) => [port, port]));
-    for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
+    const groups = new Groups(ports.length);
+    for (const { a, b } of edges) groups.join(a, b);
     const numbers = new Map<number, number>();
     this.regionOf = Int32Array.from(ports, (_, port) => {
-      const root = rootOf(joined, port);
+      const root = groups.nameOf(port);
       const number = numbers.get(root) ?? numbers.size;
       numbers.set(root, number);
       return number;
