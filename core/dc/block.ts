@@ -6,7 +6,7 @@ import {
   type PullUpPart,
   type SupplyPart,
 } from '../circuit/circuit.ts';
-import { renumberPart } from '../circuit/renumber.ts';
+import { renumberPart } from '../circuit/renumber-part.ts';
 import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
 import type { Network } from './islands.ts';
 

@@ -3,7 +3,7 @@ import { add, type Complex, complex, divide, exp, magnitude, multiply } from '..
 import { wattsFromDbm } from '../quantity/decibel.ts';
 import { leastOhms } from '../quantity/least-ohms.ts';
 import { inputImpedance, propagation } from './line.ts';
-import { type MatchVerdict, matchOf } from './match.ts';
+import { type MatchVerdict, matchOf } from './match-of.ts';
 import { isOpenEnd, openEnd, reflectionCoefficient } from './reflection.ts';
 import { systemOhms } from './system-ohms.ts';
 

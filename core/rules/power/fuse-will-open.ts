@@ -8,7 +8,7 @@ import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
-import { openedAt } from '../../trial/opened.ts';
+import { openedAt } from '../../trial/opened-at.ts';
 import { type FusePart, loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
