@@ -1,11 +1,11 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
+import { muteCable } from '../../fixes/hookups.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import { assumedDamageDbm, assumedOverloadDbm, audibleDb, isMuted } from '../../trial/rf-ways.ts';
-import { muteCable } from '../fixes/hookups.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const noMute = defineRule({

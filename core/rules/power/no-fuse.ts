@@ -1,4 +1,5 @@
 import { unfusedM } from '../../catalog/wire/fuses.ts';
+import { fuseAt } from '../../fixes/leads.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
@@ -6,7 +7,6 @@ import { unfusedFrom } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { partsOfCable } from '../../trial/own-parts.ts';
 import { unitOfPart } from '../../trial/parts.ts';
-import { fuseAt } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 /**

@@ -1,11 +1,11 @@
-import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
-import { swappedWiring } from '../../catalog/cables/swapped-wiring.ts';
-import { wiringOf } from '../../catalog/cables/wiring-of.ts';
-import { fuseBreakingAmps, fuseRatings, nextFuse } from '../../catalog/wire/fuses.ts';
-import { wireLimitAmps, wireOhmsPerM } from '../../catalog/wire/wire.ts';
-import type { Change } from '../../station/edit.ts';
-import type { Fix } from '../../station/fix.ts';
-import type { Cable, Station } from '../../station/schema/schema.ts';
+import { cableKinds } from '../catalog/cables/cable-kinds.ts';
+import { swappedWiring } from '../catalog/cables/swapped-wiring.ts';
+import { wiringOf } from '../catalog/cables/wiring-of.ts';
+import { fuseBreakingAmps, fuseRatings, nextFuse } from '../catalog/wire/fuses.ts';
+import { wireLimitAmps, wireOhmsPerM } from '../catalog/wire/wire.ts';
+import type { Change } from '../station/edit.ts';
+import type { Fix } from '../station/fix.ts';
+import type { Cable, Station } from '../station/schema/schema.ts';
 
 /** Near enough to where the current comes from. */
 const nearM = 0.1;

@@ -1,10 +1,10 @@
-import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
-import { fitOf } from '../../catalog/fit.ts';
-import { connectorsById } from '../../catalog/laying/place-unit.ts';
-import { plural } from '../../quantity/counted.ts';
-import type { Fix } from '../../station/fix.ts';
-import { portOf } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import { cableKinds } from '../catalog/cables/cable-kinds.ts';
+import { fitOf } from '../catalog/fit.ts';
+import { connectorsById } from '../catalog/laying/place-unit.ts';
+import { plural } from '../quantity/counted.ts';
+import type { Fix } from '../station/fix.ts';
+import { portOf } from '../station/parts.ts';
+import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 
 /** The plug that the port takes, where the cable carries another one by its own choice. */
 export function rightPlug(station: Station, cable: Cable, end: CableEnd): Fix | undefined {
