@@ -1,5 +1,5 @@
-import type { BlockSolution } from './balance.ts';
 import { type ItemsAtNodes, listAtNodes } from './find-blocks.ts';
+import type { BlockSolution } from './network-solver.ts';
 
 /** A block, as far as it matters here. */
 interface GraphNodes {

@@ -7,8 +7,8 @@ import {
   type SupplyPart,
 } from '../circuit/circuit.ts';
 import { renumberPart } from '../circuit/renumber-part.ts';
-import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
 import type { Network } from './islands.ts';
+import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './network-solver.ts';
 
 /** What has been found out about a block, in its own numbering. */
 interface Memory {

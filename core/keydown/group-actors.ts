@@ -1,7 +1,7 @@
 import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
 import { Groups } from '../circuit/groups.ts';
-import type { DcSolver } from '../dc/solve-dc.ts';
-import type { RfSolver } from '../rf/solve-rf.ts';
+import type { DcSolver } from '../dc/dc-solver.ts';
+import type { RfSolver } from '../rf/rf-solver.ts';
 
 /**
  * Which actors can have anything to do with one another: for each actor the number of its group. An actor depends on

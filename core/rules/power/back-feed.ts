@@ -1,5 +1,5 @@
 import type { LoadPart } from '../../circuit/circuit.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
+import { DcSolver } from '../../dc/dc-solver.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, portName, portOf, portOfRef, unitName, unitOf } from '../../station/parts.ts';
