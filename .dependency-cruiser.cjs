@@ -3,6 +3,7 @@ const layers = [
   'quantity/',
   'station/',
   'catalog/',
+  'fixes/',
   'circuit/',
   '(dc|rf)/',
   'keydown/',

@@ -70,7 +70,6 @@ export { type ElementFigure, elementFigures } from './station/element-figures.ts
 export { elementTitle, elementTitles } from './station/element-title.ts';
 export { fieldLabel } from './station/figure-labels.ts';
 export { checkKind } from './station/file/check/check-kind.ts';
-export { plugOf } from './station/file/check/references.ts';
 export { type WholeKind, writeKind } from './station/file/kind-file.ts';
 export type { Problem } from './station/file/problem.ts';
 export { readKind } from './station/file/read-kind.ts';
@@ -83,6 +82,7 @@ export { goTo, type History, recordChange, redo, replaceStation, startHistory, u
 export { isOutdoor } from './station/outdoors.ts';
 export { classOf, drawnKind, hookupsOf, kindOf, portName, settingsIn } from './station/parts.ts';
 export type { Place } from './station/place.ts';
+export { plugOf } from './station/plug-of.ts';
 export type { Connector } from './station/schema/connector.ts';
 export { type ElementField, elementFields } from './station/schema/element-fields.ts';
 export { longestId } from './station/schema/numbers.ts';

@@ -1,11 +1,11 @@
 import type { Connector } from '../station/schema/connector.ts';
-import { coaxialConnectors } from './connectors/coaxial.ts';
-import { dataConnectors } from './connectors/data.ts';
-import { headsetConnectors } from './connectors/headset.ts';
-import { jackConnectors } from './connectors/jacks.ts';
-import { morePowerConnectors } from './connectors/more-power.ts';
-import { multiWayConnectors } from './connectors/multi-way.ts';
-import { powerConnectors } from './connectors/power.ts';
+import { coaxialConnectors } from './connectors/coaxial-connectors.ts';
+import { dataConnectors } from './connectors/data-connectors.ts';
+import { headsetConnectors } from './connectors/headset-connectors.ts';
+import { jackConnectors } from './connectors/jack-connectors.ts';
+import { morePowerConnectors } from './connectors/more-power-connectors.ts';
+import { multiWayConnectors } from './connectors/multi-way-connectors.ts';
+import { powerConnectors } from './connectors/power-connectors.ts';
 
 /**
  * Every connector half of the catalogue by its id. `mates[0]` of a jack is the plug that a cable gets by default, and

@@ -3,8 +3,8 @@ import { wiringOf } from '../catalog/cables/wiring-of.ts';
 import { fitOf } from '../catalog/fit.ts';
 import { fuseBreakingAmps, fuseOhms } from '../catalog/wire/fuses.ts';
 import { wireOhmsPerM } from '../catalog/wire/wire.ts';
-import { plugOf } from '../station/file/check/references.ts';
 import { portOf, unitOf } from '../station/parts.ts';
+import { plugOf } from '../station/plug-of.ts';
 import type { Coax } from '../station/schema/cable-kind.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../station/schema/schema.ts';
 import type { Fragment, RfLine } from './circuit.ts';
@@ -84,16 +84,17 @@ function addConductors(draft: FragmentDraft, station: Station, cable: Cable) {
     const ohms = wireOhmsPerM(wire, station.settings.ambientCelsius) * cable.lengthM;
     const from = draft.node(`cable ${cable.id}.a.${a}`);
     const to = draft.node(`cable ${cable.id}.b.${b}`);
-    const origin = { type: 'wire', cable: cable.id, row, role } as const;
+    const piece = (lengthM: number) => ({ type: 'wire', cable: cable.id, row, role, lengthM }) as const;
     if (!cable.fuse || role !== 'live') {
-      draft.parts.push({ kind: 'resistor', a: from, b: to, ohms, gate: [], origin });
+      draft.parts.push({ kind: 'resistor', a: from, b: to, ohms, gate: [], origin: piece(cable.lengthM) });
       return;
     }
     const { amps, family, atM, breakingAmps = fuseBreakingAmps(amps, family) } = cable.fuse;
     const before = draft.node(`cable ${cable.id}.fuse in`);
     const after = draft.node(`cable ${cable.id}.fuse out`);
     const share = cable.lengthM > 0 ? Math.min(1, atM / cable.lengthM) : 0;
-    draft.parts.push({ kind: 'resistor', a: from, b: before, ohms: ohms * share, gate: [], origin });
+    const beforeM = Math.min(atM, cable.lengthM);
+    draft.parts.push({ kind: 'resistor', a: from, b: before, ohms: ohms * share, gate: [], origin: piece(beforeM) });
     const fuse = { ratedAmps: amps, family, breakingAmps };
     draft.parts.push({
       kind: 'resistor',
@@ -104,6 +105,7 @@ function addConductors(draft: FragmentDraft, station: Station, cable: Cable) {
       origin: { type: 'cableFuse', cable: cable.id },
       fuse,
     });
+    const origin = piece(cable.lengthM - beforeM);
     draft.parts.push({ kind: 'resistor', a: after, b: to, ohms: ohms * (1 - share), gate: [], origin });
   });
 }

@@ -13,7 +13,14 @@ export type Origin =
       readonly port: string;
       readonly contact: string;
     }
-  | { readonly type: 'wire'; readonly cable: string; readonly row: number; readonly role: 'live' | 'second' | 'return' }
+  | {
+      readonly type: 'wire';
+      readonly cable: string;
+      readonly row: number;
+      readonly role: 'live' | 'second' | 'return';
+      /** Of this piece: a fuse in the cable has one before and one behind it. */
+      readonly lengthM: number;
+    }
   | { readonly type: 'cableFuse'; readonly cable: string };
 
 /** Actors that must be on or off for a part to be in force; empty means always. */

@@ -1,24 +1,15 @@
 import { remember } from '../station/remember.ts';
 import { type Circuit, isMetal } from './circuit.ts';
+import { Groups } from './groups.ts';
 
-/** For each node the number of its net: the nodes that metal or a diode joins to it in any state of any actor. */
+/** For each node the name of its net: the nodes that metal or a diode joins to it in any state of any actor. */
 export const findNets = remember(({ nodes, parts }: Circuit): Int32Array => {
-  const above = new Int32Array(nodes.length);
-  for (let node = 0; node < above.length; node++) above[node] = node;
-  const top = (node: number): number => {
-    let at = node;
-    while (above[at] !== at) {
-      above[at] = above[above[at] as number] as number;
-      at = above[at] as number;
-    }
-    return at;
-  };
+  const nets = new Groups(nodes.length);
   for (const part of parts) {
-    if (part.kind === 'diode') above[top(part.anode)] = top(part.cathode);
-    else if (isMetal(part)) above[top(part.a)] = top(part.b);
+    if (part.kind === 'diode') nets.join(part.anode, part.cathode);
+    else if (isMetal(part)) nets.join(part.a, part.b);
   }
-  for (let node = 0; node < above.length; node++) above[node] = top(node);
-  return above;
+  return nets.names();
 });
 
 /** Writes down that somebody follows the metal from a node. */

@@ -1,18 +1,4 @@
-import type { Condition } from '../station/schema/unit-kind.ts';
-import type {
-  CircuitActor,
-  CircuitPart,
-  Elsewhere,
-  Fragment,
-  Gate,
-  RfEdge,
-  RfLoad,
-  RfSource,
-  SignalEnd,
-} from './circuit.ts';
-
-/** What a condition becomes in a hook-up: a gate, or null where a setting rules the part out. */
-export type GateFor = (condition: Condition | undefined) => Gate | null;
+import type { CircuitActor, CircuitPart, Elsewhere, Fragment, RfEdge, RfLoad, RfSource, SignalEnd } from './circuit.ts';
 
 /** A fragment while it is being put together: names become numbers on first mention. */
 export class FragmentDraft implements Fragment {

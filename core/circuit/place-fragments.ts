@@ -1,5 +1,5 @@
 import type { CompiledFeel, Elsewhere, Fragment, Gate, Numbers, Placed, SignalEnd } from './circuit.ts';
-import { renumberPart } from './renumber.ts';
+import { renumberPart } from './renumber-part.ts';
 
 /**
  * Fragments one after the other in the numbers of one circuit. Those that stand in `known` circuits with the same numbers

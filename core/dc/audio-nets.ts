@@ -1,6 +1,6 @@
 import type { Circuit, CircuitPart } from '../circuit/circuit.ts';
 import { remember } from '../station/remember.ts';
-import { listAround } from './find-blocks.ts';
+import { listAtNodes } from './find-blocks.ts';
 
 /** What audio can get to from one output without passing through a box's metal, which counts as one ground. */
 export interface AudioNet {
@@ -80,7 +80,7 @@ function neighboursOf({ nodes, parts, signals }: Circuit): (node: number) => rea
   });
   for (const { node, reference } of [...signals.sources, ...signals.loads])
     joints.push({ part: null, ends: [node, reference] });
-  const { start, items } = listAround(
+  const { start, items } = listAtNodes(
     nodes.length,
     joints.map(({ ends }) => ends),
   );

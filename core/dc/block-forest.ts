@@ -1,5 +1,5 @@
-import type { BlockSolution } from './balance.ts';
-import { type Around, listAround } from './find-blocks.ts';
+import { type ItemsAtNodes, listAtNodes } from './find-blocks.ts';
+import type { BlockSolution } from './network-solver.ts';
 
 /** A block, as far as it matters here. */
 interface GraphNodes {
@@ -43,7 +43,7 @@ export class BlockForest {
     this.place = new Int32Array(size);
     this.hook = new Int32Array(blocks.length).fill(-1);
     this.hookPlace = new Int32Array(blocks.length);
-    const around = listAround(
+    const around = listAtNodes(
       size,
       blocks.map((block) => block.nodes),
     );
@@ -135,7 +135,7 @@ export class BlockForest {
     return { volts, island };
   }
 
-  private hang(start: number, around: Around) {
+  private hang(start: number, around: ItemsAtNodes) {
     if (this.depth[start] !== -1) return;
     this.depth[start] = 0;
     this.rootOf[start] = start;

@@ -6,9 +6,9 @@ import {
   type PullUpPart,
   type SupplyPart,
 } from '../circuit/circuit.ts';
-import { renumberPart } from '../circuit/renumber.ts';
-import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './balance.ts';
+import { renumberPart } from '../circuit/renumber-part.ts';
 import type { Network } from './islands.ts';
+import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './network-solver.ts';
 
 /** What has been found out about a block, in its own numbering. */
 interface Memory {

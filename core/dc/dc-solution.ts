@@ -1,8 +1,8 @@
 import type { Reads } from '../circuit/reads.ts';
-import type { BlockSolution } from './balance.ts';
 import type { Block } from './block.ts';
 import type { BlockForest } from './block-forest.ts';
 import type { SupplyMode } from './devices/supply.ts';
+import type { BlockSolution } from './network-solver.ts';
 
 /** How a circuit falls into blocks. */
 export interface DcLayout {

@@ -7,13 +7,13 @@ export interface GraphBlock {
 type Ends = readonly (readonly [number, number])[];
 
 /** For each node what is at it: the items of node `n` are `items[start[n]]` to `items[start[n + 1]]`. */
-export interface Around {
+export interface ItemsAtNodes {
   readonly start: Int32Array;
   readonly items: Int32Array;
 }
 
 /** Lists items by the nodes that they touch, each with its own number. */
-export function listAround(size: number, nodesOfItem: readonly (readonly number[])[]): Around {
+export function listAtNodes(size: number, nodesOfItem: readonly (readonly number[])[]): ItemsAtNodes {
   const start = new Int32Array(size + 1);
   for (const nodes of nodesOfItem) for (const node of nodes) start[node + 1] = (start[node + 1] as number) + 1;
   for (let node = 0; node < size; node++) start[node + 1] = (start[node + 1] as number) + (start[node] as number);
@@ -46,7 +46,7 @@ export function findBlocks(size: number, ends: Ends): GraphBlock[] {
 
 /** A depth-first walk that cuts off a block whenever nothing below a node reaches above it. */
 class BlockSearch {
-  private readonly around: Around;
+  private readonly around: ItemsAtNodes;
   private readonly depth: Int32Array;
   /** The least depth that the part of the walk below a node reaches by one edge. */
   private readonly low: Int32Array;
@@ -64,7 +64,7 @@ class BlockSearch {
     private readonly ends: Ends,
     private readonly blocks: GraphBlock[],
   ) {
-    this.around = listAround(size, ends);
+    this.around = listAtNodes(size, ends);
     this.depth = new Int32Array(size);
     this.low = new Int32Array(size);
     this.next = this.around.start.slice(0, size);

@@ -1,4 +1,5 @@
 import { type ActorStates, type Circuit, isOpenGate } from '../circuit/circuit.ts';
+import { Groups } from '../circuit/groups.ts';
 import { type Ends, endsOf } from './elimination-plan.ts';
 
 /** Nodes by name and the parts between them. */
@@ -32,16 +33,15 @@ export class IslandFinder {
   /** The islands with these actors on and these parts open. */
   find(on: ActorStates, open: ReadonlySet<number>): Islands {
     const { nodes, parts } = this.network;
-    const of = new Int32Array(nodes.length);
-    for (let node = 0; node < of.length; node++) of[node] = node;
+    const groups = new Groups(nodes.length);
     const inForce = new Uint8Array(parts.length);
     for (let i = 0; i < parts.length; i++) {
       if (open.has(i) || !isOpenGate(parts[i]?.gate ?? [], on)) continue;
       inForce[i] = 1;
       const [a, b] = this.ends[i] as readonly [number, number];
-      of[rootOf(of, a)] = rootOf(of, b);
+      groups.join(a, b);
     }
-    for (let node = 0; node < of.length; node++) of[node] = rootOf(of, node);
+    const of = groups.names();
     return { of, reference: this.chooseReferences(of, inForce), inForce };
   }
 
@@ -59,15 +59,4 @@ export class IslandFinder {
     for (let node = 0; node < of.length; node++) choose(node);
     return reference;
   }
-}
-
-function rootOf(parent: Int32Array, node: number): number {
-  let root = node;
-  while (parent[root] !== root) root = parent[root] as number;
-  for (let n = node; n !== root; ) {
-    const next = parent[n] as number;
-    parent[n] = root;
-    n = next;
-  }
-  return root;
 }

@@ -6,6 +6,7 @@ import {
   type LoadPart,
   type Origin,
 } from '../circuit/circuit.ts';
+import { leastOhms } from '../quantity/least-ohms.ts';
 import type { DcSolution } from './dc-solution.ts';
 import { reversedShare } from './devices/load.ts';
 import { IslandFinder } from './islands.ts';
@@ -54,8 +55,8 @@ const nodesOf = (part: CircuitPart): number[] => {
   return [part.plus, part.minus];
 };
 
-/** kT/q at 27 °C, the deck's temperature, to the digits that the other program has. */
-const thermalVolts = 0.025864917;
+/** What a program that reads the deck takes for kT/q at 27 °C: an emission coefficient is told against it. */
+const deckThermalVolts = 0.025864917;
 
 function nameOf(origin: Origin): string {
   switch (origin.type) {
@@ -82,7 +83,7 @@ function cardsOf(
 ): string[] {
   switch (part.kind) {
     case 'resistor':
-      return [`R${i} ${node(part.a)} ${node(part.b)} ${Math.max(part.ohms, 1e-6)}`];
+      return [`R${i} ${node(part.a)} ${node(part.b)} ${Math.max(part.ohms, leastOhms)}`];
     case 'supply': {
       const [plus, minus] = [node(part.plus), node(part.minus)];
       const mode = dc.modes.get(i);
@@ -90,11 +91,11 @@ function cardsOf(
       if (mode !== 'regulating') return [`R${i} ${plus} ${minus} 1e12`];
       return [
         `V${i} s${i} ${minus} DC ${part.spec.volts}`,
-        `R${i} s${i} ${plus} ${Math.max(part.spec.sourceOhms, 1e-6)}`,
+        `R${i} s${i} ${plus} ${Math.max(part.spec.sourceOhms, leastOhms)}`,
       ];
     }
     case 'diode': {
-      const model = `.model M${i} D(IS=${part.saturationAmps} N=${part.slopeVolts / thermalVolts} RS=${part.ohms})`;
+      const model = `.model M${i} D(IS=${part.saturationAmps} N=${part.slopeVolts / deckThermalVolts} RS=${part.ohms})`;
       return [`D${i} ${node(part.anode)} ${node(part.cathode)} M${i}`, model];
     }
     case 'pullUp': {
@@ -102,7 +103,7 @@ function cardsOf(
       const from = part.fedFrom === null ? part.reference : part.fedFrom;
       const [top, contact, reference] = [node(from), node(part.node), node(part.reference)];
       return [
-        `B${i} ${top} ${contact} I = (${part.spec.volts} - (${difference(contact, reference)}))/${Math.max(part.spec.ohms, 1e-6)}`,
+        `B${i} ${top} ${contact} I = (${part.spec.volts} - (${difference(contact, reference)}))/${Math.max(part.spec.ohms, leastOhms)}`,
       ];
     }
     case 'load':

@@ -1,4 +1,5 @@
 import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
+import { Groups } from '../circuit/groups.ts';
 import type { Solvers, Trial } from './key-down.ts';
 
 /** What each actor has to do with: by actor, the blocks and regions by which it feels, and those that it acts on. */
@@ -64,20 +65,15 @@ function feltBy({ parts }: Circuit, { dc, rf }: Solvers, feels: readonly Compile
 
 /** An actor depends on those that shape what it feels. */
 function groupActors({ actors }: Circuit, { dc, rf }: Solvers, felt: readonly Felt[]): Int32Array {
-  const group = Int32Array.from(actors, (_, i) => i);
-  const find = (actor: number): number => {
-    let root = actor;
-    while (group[root] !== root) root = group[root] as number;
-    return root;
-  };
-  const join = (actor: number, other: number) => {
-    if (other >= 0) group[find(actor)] = find(other);
+  const groups = new Groups(actors.length);
+  const join = (actor: number, others: readonly number[]) => {
+    for (const other of others) if (other >= 0) groups.join(actor, other);
   };
   actors.forEach(({ feels, power }, i) => {
-    for (const block of felt[i]?.blocks ?? []) for (const other of dc.actorsIn(block)) join(i, other);
-    for (const region of felt[i]?.regions ?? []) for (const other of rf.region(region)?.actors ?? []) join(i, other);
-    for (const feel of feels) if (feel.type === 'actor') join(i, feel.actor);
-    if (power !== null) join(i, power);
+    for (const block of felt[i]?.blocks ?? []) join(i, dc.actorsIn(block));
+    for (const region of felt[i]?.regions ?? []) join(i, rf.region(region)?.actors ?? []);
+    for (const feel of feels) if (feel.type === 'actor') join(i, [feel.actor]);
+    if (power !== null) join(i, [power]);
   });
-  return group.map((_, i) => find(i));
+  return groups.names();
 }

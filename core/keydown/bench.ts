@@ -101,10 +101,10 @@ export class Bench {
 
   private schedule() {
     const { circuit, on, pending, timeMs, felt } = this;
-    const { dc, rf } = this.look();
+    const feelable = { circuit, on, pressed: this.pressed, ...this.look() };
     for (const i of this.actors) {
       const actor = circuit.actors[i] as CircuitActor;
-      const feels = actor.stuck ?? actor.feels.some((feel) => isFelt(circuit, feel, i, dc, rf, on, this.pressed));
+      const feels = actor.stuck ?? actor.feels.some((feel) => isFelt(feel, i, feelable));
       felt[i] = feels ? 1 : 0;
       const wants = actor.stuck ?? (feels && (actor.power === null || on[actor.power] === 1));
       const isOn = on[i] === 1;

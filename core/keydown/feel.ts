@@ -5,16 +5,18 @@ import type { RfSolution } from '../rf/rf-solution.ts';
 /** Volts between two nodes, or null where nothing joins them so that any voltage could stand there. */
 export const voltsBetween = (dc: DcSolution, a: number, b: number): number | null => dc.between(a, b);
 
-/** Whether an actor feels this now. Operators feel a press where their actor is in `pressed`. */
-export function isFelt(
-  circuit: Circuit,
-  feel: CompiledFeel,
-  actor: number,
-  dc: DcSolution,
-  rf: RfSolution,
-  on: ActorStates,
-  pressed: readonly number[],
-): boolean {
+/** What there is to feel in a circuit just now. */
+interface Feelable {
+  readonly circuit: Circuit;
+  readonly dc: DcSolution;
+  readonly rf: RfSolution;
+  readonly on: ActorStates;
+  /** Actors of the controls that somebody holds. */
+  readonly pressed: readonly number[];
+}
+
+/** Whether an actor feels this. */
+export function isFelt(feel: CompiledFeel, actor: number, { circuit, dc, rf, on, pressed }: Feelable): boolean {
   switch (feel.type) {
     case 'operator':
       return pressed.includes(actor);

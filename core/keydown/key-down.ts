@@ -1,8 +1,8 @@
 import type { ActorStates, Circuit } from '../circuit/circuit.ts';
 import type { DcSolution } from '../dc/dc-solution.ts';
-import type { DcSolver } from '../dc/solve-dc.ts';
+import type { DcSolver } from '../dc/dc-solver.ts';
 import type { RfSolution } from '../rf/rf-solution.ts';
-import type { RfSolver } from '../rf/solve-rf.ts';
+import type { RfSolver } from '../rf/rf-solver.ts';
 import type { ActorWeb } from './actor-web.ts';
 
 /** What the station looks like while nothing changes. */

@@ -1,9 +1,10 @@
+import { opensAbove } from '../catalog/wire/fuse-tables.ts';
 import { shareOfRating } from '../catalog/wire/fuses.ts';
-import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { DcSolver } from '../dc/solve-dc.ts';
-import { RfSolver } from '../rf/solve-rf.ts';
+import { DcSolver } from '../dc/dc-solver.ts';
+import { ditMs } from '../quantity/dit-ms.ts';
+import { RfSolver } from '../rf/rf-solver.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { weaveActors } from './actor-web.ts';
 import { Bench } from './bench.ts';
@@ -13,9 +14,6 @@ import type { KeyDown, Reach, Solvers, Trial } from './key-down.ts';
 import { pressAgain } from './press-again.ts';
 import { readPlugs } from './read-plugs.ts';
 import { touchedActors } from './touched-actors.ts';
-
-/** A fuse opens for good within ten minutes above this share of its rating (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
-export const opensAbove = 1.35;
 
 /**
  * Puts a hook-up through its paces: lets it come to rest, opens the fuses that would open then, one after the other,

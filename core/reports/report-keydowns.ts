@@ -1,7 +1,7 @@
-import { ditMs } from '../circuit/add-actors.ts';
 import type { CircuitActor } from '../circuit/circuit.ts';
 import type { KeyDown } from '../keydown/key-down.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
+import { ditMs } from '../quantity/dit-ms.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { unitName } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';

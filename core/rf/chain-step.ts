@@ -1,15 +1,13 @@
 import type { RfEdge } from '../circuit/circuit.ts';
 import { add, type Complex, complex, divide, exp, magnitude, multiply } from '../quantity/complex.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
+import { leastOhms } from '../quantity/least-ohms.ts';
 import { inputImpedance, propagation } from './line.ts';
-import { type MatchVerdict, matchOf } from './match.ts';
+import { type MatchVerdict, matchOf } from './match-of.ts';
 import { isOpenEnd, openEnd, reflectionCoefficient } from './reflection.ts';
+import { systemOhms } from './system-ohms.ts';
 
-/** What sockets, meters and pads are made for. */
-export const systemOhms = 50;
 const one = complex(1);
-/** A dead short would divide by nothing. */
-const leastOhms = 1e-6;
 
 /** Ohms that the near end of a cable or element shows with so many behind it. */
 export function ohmsInto(edge: RfEdge, behind: Complex, hertz: number): Complex {

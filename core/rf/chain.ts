@@ -1,6 +1,6 @@
 import type { RfEdge, RfLoad } from '../circuit/circuit.ts';
 import type { Complex } from '../quantity/complex.ts';
-import type { MatchVerdict } from './match.ts';
+import type { MatchVerdict } from './match-of.ts';
 
 /** What stands at a port on a source's way; watts and SWR in 50 Ω, as a directional meter there would show. */
 export interface ChainPort {

@@ -1,4 +1,5 @@
 import { type ActorStates, isOpenGate, type RfEdge, type RfNet } from '../circuit/circuit.ts';
+import { Groups } from '../circuit/groups.ts';
 import type { RegionSolution } from './rf-solution.ts';
 import { edgesAround, type LevelAfter, levelAfter, spread } from './spread.ts';
 
@@ -74,26 +75,14 @@ export class Region {
 
   private groups(open: ReadonlySet<number>): ReadonlyMap<number, number> {
     const { ports } = this.members;
-    const group = new Map(ports.map((port) => [port, port]));
+    const at = new Map(ports.map((port, i) => [port, i]));
+    const groups = new Groups(ports.length);
     for (const e of open) {
-      const edge = this.rf.edges[e] as RfEdge;
-      group.set(rootOf(group, edge.a), rootOf(group, edge.b));
+      const { a, b } = this.rf.edges[e] as RfEdge;
+      groups.join(at.get(a) as number, at.get(b) as number);
     }
-    return new Map(ports.map((port) => [port, rootOf(group, port)]));
+    return new Map(ports.map((port, i) => [port, ports[groups.nameOf(i)] as number]));
   }
 }
 
 const selectedAlone: LevelAfter = (edge, i, isOpen, dbm) => (isOpen ? levelAfter(edge, i, isOpen, dbm) : null);
-
-/** The port by which a group is named. */
-export function rootOf(group: Map<number, number>, port: number): number {
-  let root = port;
-  for (let next = above(group, root); next !== root; next = above(group, root)) {
-    // Whoever asks next has half as far.
-    group.set(root, above(group, next));
-    root = next;
-  }
-  return root;
-}
-
-const above = (group: ReadonlyMap<number, number>, port: number): number => group.get(port) ?? port;

@@ -2,11 +2,12 @@ import { type ActorStates, type Circuit, isOpenGate, type RfEdge, type RfLoad } 
 import { add, type Complex, complex, magnitude } from '../quantity/complex.ts';
 import { wattsFromDbm } from '../quantity/decibel.ts';
 import { remember } from '../station/remember.ts';
-import { type LoadOhms, loadOhms } from './antenna-ohms.ts';
 import type { Chain, ChainEnd, ChainPort, ChainStep } from './chain.ts';
-import { ohmsInto, parallel, siemensOf, systemOhms, voltsBehind } from './chain-step.ts';
+import { ohmsInto, parallel, siemensOf, voltsBehind } from './chain-step.ts';
+import { type LoadOhms, loadOhms } from './load-ohms.ts';
 import { openEnd, reflectionCoefficient, swrOfReflection } from './reflection.ts';
 import type { RfField } from './rf-solution.ts';
+import { systemOhms } from './system-ohms.ts';
 
 const one = complex(1);
 

@@ -2,7 +2,7 @@ import type { Place } from '../station/place.ts';
 import type { Station } from '../station/schema/schema.ts';
 import { momentNames } from '../trial/instants.ts';
 import { figuresOf } from './accept.ts';
-import { fillMessage } from './fill.ts';
+import { fillMessage } from './fill-message.ts';
 import { type Finding, severities } from './finding.ts';
 import type { Facts, Report, Rule } from './rule.ts';
 import { runRules, type Said } from './run-rules.ts';

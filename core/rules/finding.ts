@@ -1,4 +1,4 @@
-import type { Change } from '../station/edit.ts';
+import type { Fix } from '../station/fix.ts';
 import type { Place } from '../station/place.ts';
 
 /** From worst to mildest: can hurt or destroy; will not work; marginal or not known; advice. */
@@ -29,5 +29,5 @@ export interface Finding {
   readonly causedBy?: string;
   /** The user's reason for accepting it. */
   readonly accepted?: string;
-  readonly fix?: { readonly name: string; readonly change: Change };
+  readonly fix?: Fix;
 }

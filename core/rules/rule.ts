@@ -1,5 +1,5 @@
 import type { Moment, Trial } from '../keydown/key-down.ts';
-import type { Change } from '../station/edit.ts';
+import type { Fix } from '../station/fix.ts';
 import type { Place } from '../station/place.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import type { Severity } from './finding.ts';
@@ -32,7 +32,7 @@ export interface Report<M extends string = string> {
   readonly weight?: number;
   /** In place of the rule's own, where this message has other causes. */
   readonly follows?: readonly string[];
-  readonly fix?: { readonly name: string; readonly change: Change };
+  readonly fix?: Fix;
 }
 
 /** A rule is data and one function. */
@@ -80,7 +80,7 @@ export interface Around {
 }
 
 /** A fix for a report, where there is one. */
-export const fixed = (fix: Report['fix'] | undefined): Pick<Report, 'fix'> => (fix ? { fix } : {});
+export const fixed = (fix: Fix | undefined): Pick<Report, 'fix'> => (fix ? { fix } : {});
 
 /** The rule as it is given; types its message ids. */
 export const defineRule = <M extends string>(rule: Rule<M>): Rule<M> => rule;

@@ -10,12 +10,9 @@ export const asDrawn: Hookup = { id: 'as-drawn', name: 'As drawn' };
 export const hookupsOf = (station: Station): readonly Hookup[] =>
   station.hookups.length > 0 ? station.hookups : [asDrawn];
 
-const cablesInId = rememberEach((station: Station, hookup: string): readonly Cable[] =>
-  station.cables.filter((cable) => !cable.hookups || cable.hookups.includes(hookup)),
-);
-
 /** The cables that are plugged in for a hook-up. */
-export const cablesIn = (station: Station, hookup: Hookup): readonly Cable[] => cablesInId(station, hookup.id);
+export const cablesIn = (station: Station, { id }: Pick<Hookup, 'id'>): readonly Cable[] =>
+  station.cables.filter(({ hookups }) => !hookups || hookups.includes(id));
 
 /** By unit and by `unit.port`, the cables of a hook-up that are plugged in there. */
 const pluggedInId = rememberEach((station: Station, hookup: string): ReadonlyMap<string, readonly Cable[]> => {
@@ -25,7 +22,7 @@ const pluggedInId = rememberEach((station: Station, hookup: string): ReadonlyMap
     if (!list) plugged.set(key, [cable]);
     else if (!list.includes(cable)) list.push(cable);
   };
-  for (const cable of cablesInId(station, hookup)) {
+  for (const cable of cablesIn(station, { id: hookup })) {
     for (const end of [cable.a, cable.b]) {
       put(end.unit, cable);
       put(nameOfPort(end), cable);

@@ -1,5 +1,5 @@
 import type { SignalEnd } from '../circuit/circuit.ts';
-import { type AudioLevels, solveAudioInTurn } from '../dc/solve-audio.ts';
+import { type AudioLevels, solveAudioInTurn } from '../dc/solve-audio-in-turn.ts';
 import type { Trial } from '../keydown/key-down.ts';
 import { portName, portOfRef } from '../station/parts.ts';
 import { remember } from '../station/remember.ts';

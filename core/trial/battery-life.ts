@@ -1,7 +1,7 @@
 import { peukertHours, restVolts, usualPeukert } from '../catalog/battery.ts';
 import type { Circuit, SupplyPart } from '../circuit/circuit.ts';
 import type { DcSolution } from '../dc/dc-solution.ts';
-import { DcSolver } from '../dc/solve-dc.ts';
+import { DcSolver } from '../dc/dc-solver.ts';
 import { voltsBetween } from '../keydown/feel.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';

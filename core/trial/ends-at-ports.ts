@@ -1,6 +1,6 @@
 import { type Fit, fitOf } from '../catalog/fit.ts';
-import { plugOf } from '../station/file/check/references.ts';
 import { portName, portOf } from '../station/parts.ts';
+import { plugOf } from '../station/plug-of.ts';
 import type { Connector } from '../station/schema/connector.ts';
 import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 

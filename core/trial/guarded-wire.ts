@@ -1,4 +1,5 @@
-import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName, wireOhmsPerM } from '../catalog/wire/wire.ts';
+import { unfusedM } from '../catalog/wire/fuses.ts';
+import { fuseUpperAmps, type WireLimit, wireLimitAmps, wireName } from '../catalog/wire/wire.ts';
 import type { ActorStates, Circuit, CircuitPart, Origin, Resistor } from '../circuit/circuit.ts';
 import { findCable } from '../station/parts.ts';
 import { remember, rememberEach } from '../station/remember.ts';
@@ -7,9 +8,6 @@ import type { Cable, Station } from '../station/schema/schema.ts';
 import { type Conductors, conductorsOf, joinedTo } from './conductors.ts';
 import { suppliesAmong } from './feeders.ts';
 import { listsOf } from './parts.ts';
-
-/** 33 CFR 183.455(b): 7 in of wire may run before its fuse. */
-const stubM = 0.18;
 
 /** A conductor of a cable and the current up to which a fuse protects it. */
 export interface LimitedWire {
@@ -51,11 +49,11 @@ export interface Unfused {
 
 export function unfusedFrom(station: Station, circuit: Circuit, on: ActorStates, plus: number): Unfused {
   const unfused = unfusedOf(circuit, on);
-  const metres = metresFrom(station, circuit, unfused, plus);
+  const metres = metresFrom(circuit, unfused, plus);
   const found = partsAmong(circuit, unfused, metres).flatMap((part) => {
     if (part.origin.type !== 'wire') return [];
     const wire = limitOfWire(station, part.origin);
-    // To the millimetre: lengths are worked back from resistances.
+    // To the millimetre: a sum of decimal lengths is a hair off.
     const farM = Number(Math.max(metres.get(part.a) ?? 0, metres.get(part.b) ?? 0).toFixed(3));
     return wire ? [{ ...wire, farM }] : [];
   });
@@ -87,14 +85,14 @@ function partsAmong(
 }
 
 /** Metres of wire from a node to every one that metal joins to it. */
-function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, start: number): Map<number, number> {
+function metresFrom(circuit: Circuit, conductors: Conductors, start: number): Map<number, number> {
   conductors.from(start);
   const metres = new Map([[start, 0]]);
   const open = [start];
   for (let node = open.pop(); node !== undefined; node = open.pop()) {
     for (const [part, other] of conductors.at[node] ?? []) {
       if (!conductors.joins(part)) continue;
-      const there = (metres.get(node) ?? 0) + lengthOf(station, circuit.parts[part]);
+      const there = (metres.get(node) ?? 0) + lengthOf(circuit.parts[part]);
       if (there >= (metres.get(other) ?? Number.POSITIVE_INFINITY)) continue;
       metres.set(other, there);
       open.push(other);
@@ -103,12 +101,8 @@ function metresFrom(station: Station, circuit: Circuit, conductors: Conductors, 
   return metres;
 }
 
-/** Metres of a piece of wire, worked back from its resistance; everything else is short. */
-function lengthOf(station: Station, part: CircuitPart | undefined): number {
-  if (part?.kind !== 'resistor' || part.origin.type !== 'wire') return 0;
-  const wire = wireOf(station, part.origin);
-  return wire ? part.ohms / Math.max(wireOhmsPerM(wire.wire, station.settings.ambientCelsius), 1e-9) : 0;
-}
+/** Metres of a piece of wire; everything else is short. */
+const lengthOf = (part: CircuitPart | undefined): number => (part?.origin.type === 'wire' ? part.origin.lengthM : 0);
 
 function wiresAt(
   station: Station,
@@ -122,7 +116,7 @@ function wiresAt(
     const wire = origin.type === 'wire' ? limitOfWire(station, origin) : null;
     // The end of a lead before its own fuse is as short as practice asks for.
     const hasFuse = wire !== null && wire.cable !== own && findCable(station, wire.cable)?.fuse !== undefined;
-    const isStub = hasFuse && lengthOf(station, part) <= stubM;
+    const isStub = hasFuse && lengthOf(part) <= unfusedM;
     return wire && !isStub ? [wire] : [];
   });
 }
@@ -134,10 +128,11 @@ function thinnestOf(wires: readonly LimitedWire[]): LimitedWire | null {
   );
 }
 
-type WireOrigin = Extract<Origin, { type: 'wire' }>;
+/** Which conductor of a cable is meant, as far as wire goes. */
+type WireOf = Pick<Extract<Origin, { type: 'wire' }>, 'cable' | 'role'>;
 
 /** What the wire tables say of a conductor of a cable; null where they say nothing. */
-export function limitOfWire(station: Station, origin: WireOrigin): LimitedWire | null {
+export function limitOfWire(station: Station, origin: WireOf): LimitedWire | null {
   const found = wireOf(station, origin);
   const limits = found && limitsOf(found.wire, station.settings);
   return limits && { cable: found.cable.id, number: found.cable.number, ...limits };
@@ -151,7 +146,7 @@ const limitsOf = rememberEach((wire: Wire, settings: Station['settings']) => {
   return { wire: wireName(wire), limitAmps: limit.amps, limitSource: limit.source, upper };
 });
 
-function wireOf(station: Station, origin: WireOrigin): { cable: Cable; wire: Wire } | null {
+function wireOf(station: Station, origin: WireOf): { cable: Cable; wire: Wire } | null {
   const cable = findCable(station, origin.cable);
   const kind = cable && station.cableKinds[cable.kind];
   if (!cable || !kind) return null;

@@ -1,7 +1,7 @@
 import type { RfLoad } from '../circuit/circuit.ts';
 import type { KeyDown, Reach, Trial } from '../keydown/key-down.ts';
 import { remember } from '../station/remember.ts';
-import { assumedOverloadDbm, isMuted } from './rf-ways.ts';
+import { assumedOverloadDbm, audibleDb, isMuted } from './rf-ways.ts';
 
 /** The shortest pause in which a receiver that a press makes deaf is heard again. */
 export type Pause = 'dit' | 'letter' | 'word' | 'none';
@@ -12,9 +12,6 @@ export const pauses = [
   ['letter', 3],
   ['word', 7],
 ] as const;
-
-/** Below its overload by more than this a receiver only hears the transmitter loudly. */
-const audibleDb = 30;
 
 /** What one receiver hears of a press. */
 export interface Listening {

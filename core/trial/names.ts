@@ -2,21 +2,11 @@ import type { Circuit, Origin } from '../circuit/circuit.ts';
 import type { KeyDown } from '../keydown/key-down.ts';
 import { findCable, portName, unitName } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
+import { rfPortRef } from './contact-at.ts';
 
 /** `Receiver · antenna` of an RF port's number. */
 export function rfPortName(station: Station, circuit: Circuit, port: number): string {
   return portName(station, rfPortRef(circuit, port));
-}
-
-export function rfPortRef(circuit: Circuit, port: number): { unit: string; port: string } {
-  const [unit = '', name = ''] = splitOnce(circuit.rf.ports[port] ?? '');
-  return { unit, port: name };
-}
-
-/** Ids may hold dots, a port's name does not end before the last one. */
-function splitOnce(name: string): [string, string] {
-  const dot = name.lastIndexOf('.');
-  return [name.slice(0, dot), name.slice(dot + 1)];
 }
 
 /** How a part is called when it is pointed at: `cable D4`, `fuse in D1`, `Fused strip`. */

@@ -2,7 +2,7 @@ import { type Circuit, isOpenGate, type RfSource } from '../circuit/circuit.ts';
 import type { Reach, Trial } from '../keydown/key-down.ts';
 import { type RfField, wayTo } from '../rf/rf-solution.ts';
 import { remember } from '../station/remember.ts';
-import { rfPortRef } from './names.ts';
+import { rfPortRef } from './contact-at.ts';
 import type { RfRegion } from './regions.ts';
 
 /** A receiver that states no overload level is taken to be blocked above this. */
@@ -10,6 +10,9 @@ export const assumedOverloadDbm = -10;
 
 /** A receiver that states no damage level is taken to stand what laboratories test with. */
 export const assumedDamageDbm = 10;
+
+/** Below its overload by more than this a receiver only hears the transmitter loudly. */
+export const audibleDb = 30;
 
 /** The field of a source at an instant, or null while it makes none. */
 export const fieldOf = (trial: Trial, reach: Reach, source: RfSource): RfField | null =>

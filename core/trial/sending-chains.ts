@@ -3,8 +3,8 @@ import type { Reach, Trial } from '../keydown/key-down.ts';
 import type { Chain } from '../rf/chain.ts';
 import { chainOf } from '../rf/solve-chain.ts';
 import { rememberEach } from '../station/remember.ts';
+import { rfPortRef } from './contact-at.ts';
 import { instantsOfRegion } from './instants.ts';
-import { rfPortRef } from './names.ts';
 
 /** A transmitter that sends, and where its power goes. */
 export interface SendingChain {

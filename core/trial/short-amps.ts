@@ -1,5 +1,6 @@
 import type { ActorStates, Circuit, SupplyPart } from '../circuit/circuit.ts';
 import { noteNet } from '../circuit/find-nets.ts';
+import { leastOhms } from '../quantity/least-ohms.ts';
 import { rememberEach } from '../station/remember.ts';
 import { conductorsOf } from './conductors.ts';
 import { NearestFirst } from './nearest-first.ts';
@@ -14,8 +15,6 @@ export interface ShortThrough {
   /** A fuse nearer to the source can break it. */
   readonly backedUp: boolean;
 }
-
-const leastOhms = 1e-6;
 
 /**
  * The current of a supply into a short behind so many ohms: volts over ohms; no more than its peak where electronics

@@ -2,6 +2,7 @@ import type { Circuit, CircuitActor, CircuitPart, Resistor } from '../circuit/ci
 import { classOf, findCable, unitOf } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
 import type { PortClass } from '../station/schema/unit-kind.ts';
+import { contactAt } from '../trial/contact-at.ts';
 import { fuseName } from '../trial/fuse-place.ts';
 import type { Failure } from './failure.ts';
 
@@ -55,7 +56,8 @@ function coresOf(station: Station, circuit: Circuit): Failure[] {
 }
 
 /** Groups the parts of a cable that follow on one another at nodes where nothing branches off. */
-function rowsOf({ parts, nodes }: Circuit, own: readonly number[]): number[][] {
+function rowsOf(circuit: Circuit, own: readonly number[]): number[][] {
+  const { parts } = circuit;
   const at = new Map<number, number[]>();
   for (const i of own) {
     const { a, b } = parts[i] as CablePart;
@@ -64,13 +66,18 @@ function rowsOf({ parts, nodes }: Circuit, own: readonly number[]): number[][] {
   const rowOf = new Map(own.map((i) => [i, [i]]));
   for (const [node, here] of at) {
     const [one, two] = here;
-    if (here.length !== 2 || one === undefined || two === undefined || !nodes[node]?.startsWith('cable ')) continue;
+    if (here.length !== 2 || one === undefined || two === undefined || !isInCable(circuit, node)) continue;
     const [row, other] = [rowOf.get(one) ?? [], rowOf.get(two) ?? []];
     if (row === other) continue;
     row.push(...other);
     for (const i of other) rowOf.set(i, row);
   }
   return [...new Set(rowOf.values())].map((row) => row.sort((a, b) => a - b));
+}
+
+function isInCable(circuit: Circuit, node: number): boolean {
+  const contact = contactAt(circuit, node);
+  return contact !== null && 'cable' in contact;
 }
 
 type RoleWords = Record<'live' | 'second' | 'return', string>;

@@ -1,10 +1,10 @@
-import { ditMs } from '../circuit/add-actors.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { DcSolver } from '../dc/solve-dc.ts';
+import { DcSolver } from '../dc/dc-solver.ts';
 import type { Solvers, Trial } from '../keydown/key-down.ts';
 import { tryCircuit } from '../keydown/try-hookup.ts';
-import { RfSolver } from '../rf/solve-rf.ts';
+import { ditMs } from '../quantity/dit-ms.ts';
+import { RfSolver } from '../rf/rf-solver.ts';
 import { collectFindings } from '../rules/collect.ts';
 import type { Finding } from '../rules/finding.ts';
 import { rules } from '../rules/index.ts';

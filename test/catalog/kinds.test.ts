@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { connectors } from '../../core/catalog/connectors.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
 import { createStation } from '../../core/station/create-station.ts';
-import { findBrokenReferences } from '../../core/station/file/check/references.ts';
+import { findBrokenReferences } from '../../core/station/file/check/find-broken-references.ts';
 import { wholeOf } from '../../core/station/file/pieces.ts';
 import { type UnitKind, unitKindSchema } from '../../core/station/schema/unit-kind.ts';
 

@@ -9,9 +9,9 @@ import { placeUnit } from '../../core/catalog/laying/place-unit.ts';
 import { splitCable, throughPorts } from '../../core/catalog/laying/split-cable.ts';
 import { createStation } from '../../core/station/create-station.ts';
 import { edit } from '../../core/station/edit.ts';
-import { plugOf } from '../../core/station/file/check/references.ts';
 import { readStation } from '../../core/station/file/read-station.ts';
 import { writeStation } from '../../core/station/file/write-station.ts';
+import { plugOf } from '../../core/station/plug-of.ts';
 import type { PortRef, Station } from '../../core/station/schema/schema.ts';
 
 const port = (text: string): PortRef => ({ unit: text.split('.')[0]!, port: text.split('.')[1]! });

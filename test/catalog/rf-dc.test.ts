@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
-import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { DcSolver } from '../../core/dc/dc-solver.ts';
 import { made } from '../rules/made.ts';
 import { drawStation } from '../stations/draw.ts';
 

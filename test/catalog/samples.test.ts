@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fitOf } from '../../core/catalog/fit.ts';
 import { shelf } from '../../core/catalog/kinds/index.ts';
-import { plugOf } from '../../core/station/file/check/references.ts';
 import { readStation } from '../../core/station/file/read-station.ts';
 import { writeStation } from '../../core/station/file/write-station.ts';
+import { plugOf } from '../../core/station/plug-of.ts';
 import type { CableEnd, Station } from '../../core/station/schema/schema.ts';
 import { sample, sampleNames, sampleText } from '../stations/samples.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { DcSolver } from '../../core/dc/dc-solver.ts';
 import { writeSpice } from '../../core/dc/write-spice.ts';
 import { addGenerated, shapeOf } from './generated-network.ts';
 import { goldenVolts } from './golden-volts.ts';

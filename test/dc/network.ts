@@ -1,5 +1,5 @@
 import { type Circuit, type CircuitPart, emptyCircuit, type SupplyPart } from '../../core/circuit/circuit.ts';
-import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { DcSolver } from '../../core/dc/dc-solver.ts';
 
 const origin = { type: 'element', unit: 'test', element: 'part' } as const;
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
-import { solveAudioInTurn } from '../../core/dc/solve-audio.ts';
+import { solveAudioInTurn } from '../../core/dc/solve-audio-in-turn.ts';
 import { surveyReport } from '../../core/reports/survey-report.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import type { UnitElement } from '../../core/station/schema/unit-kind.ts';

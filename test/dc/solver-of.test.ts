@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
 import { type Circuit, type CircuitPart, never } from '../../core/circuit/circuit.ts';
-import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { DcSolver } from '../../core/dc/dc-solver.ts';
 import { hookupsOf } from '../../core/station/parts.ts';
 import { sample } from '../stations/samples.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
 import type { Circuit } from '../../core/circuit/circuit.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 import { hookupsOf } from '../../core/station/parts.ts';
 import { anyStation } from '../stations/random-station.ts';
 

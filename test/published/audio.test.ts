@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit } from '../../core/circuit/circuit.ts';
-import { solveAudioInTurn } from '../../core/dc/solve-audio.ts';
+import { solveAudioInTurn } from '../../core/dc/solve-audio-in-turn.ts';
 import { dbuFromVolts } from '../../core/quantity/dbu-from-volts.ts';
 import { checkRows, type Row } from './rows.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ditMs } from '../../core/circuit/add-actors.ts';
+import { ditMs } from '../../core/quantity/dit-ms.ts';
 import { checkRows, type Row } from './rows.ts';
 
 /** A dash is three dots, a gap inside a character one, between characters three, between words seven. */

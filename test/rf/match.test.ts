@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { matchOf } from '../../core/rf/match.ts';
+import { matchOf } from '../../core/rf/match-of.ts';
 import { openEnd } from '../../core/rf/reflection.ts';
 import { passiveLoad } from './random-line.ts';
 import { swrOfLoad } from './walk.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit, type RfEdge, type RfLine, type RfLoad } from '../../core/circuit/circuit.ts';
 import { magnitude } from '../../core/quantity/complex.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 import { solveChain } from '../../core/rf/solve-chain.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
 
 type Step = { lossDb: number } & Partial<Pick<RfEdge, 'line' | 'saturationDbm' | 'oneWay'>> & {
     tuner?: [number, number];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit, type RfEdge } from '../../core/circuit/circuit.ts';
 import { wayTo } from '../../core/rf/rf-solution.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 
 interface EdgeDrawing {
   between: [string, string];

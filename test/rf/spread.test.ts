@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Circuit, emptyCircuit, type RfEdge } from '../../core/circuit/circuit.ts';
 import { amplifyingRings } from '../../core/rf/amplifying-rings.ts';
 import { wayTo } from '../../core/rf/rf-solution.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 import { solveChain } from '../../core/rf/solve-chain.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
 import { edgesAround } from '../../core/rf/spread.ts';
 
 type Drawn = [from: string, to: string, db: number, set?: Partial<RfEdge>];

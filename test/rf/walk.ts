@@ -4,8 +4,8 @@ import { dbmFromWatts } from '../../core/quantity/decibel.ts';
 import type { Chain } from '../../core/rf/chain.ts';
 import { type Line, matchedLossDb } from '../../core/rf/line.ts';
 import { reflectionCoefficient, swrOfReflection } from '../../core/rf/reflection.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 import { chainOf } from '../../core/rf/solve-chain.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
 
 /** SWR of a load in ohms on a line of `z0` ohms. */
 export const swrOfLoad = (load: Complex, z0: number): number =>

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { fillMessage } from '../../core/rules/fill.ts';
+import { fillMessage } from '../../core/rules/fill-message.ts';
 
 it.each([
   ['{port} gets it.', { port: 'tx · power' }, 'tx · power gets it.'],

@@ -15,18 +15,19 @@ const isRule = (value: unknown): value is Rule => typeof value === 'object' && v
 
 const found = await Promise.all(
   files.map(async (id) => {
-    const exported: Record<string, unknown> = await import(pathToFileURL(path.join(folder, `${id}.ts`)).href);
-    return Object.values(exported)
-      .filter(isRule)
-      .map((rule) => ({ id, rule }));
+    const module: Record<string, unknown> = await import(pathToFileURL(path.join(folder, `${id}.ts`)).href);
+    return { id, exported: Object.values(module) };
   }),
 );
-const inFolder = found.flat();
+const inFolder = found.flatMap(({ id, exported }) => exported.filter(isRule).map((rule) => ({ id, rule })));
 
 describe('folder, index and tests', () => {
   it('hold the same rules', () => {
     expect(inFolder.length).toBeGreaterThan(0);
     expect(inFolder.map(({ rule }) => rule.id).sort()).toEqual(rules.map((r) => r.id).sort());
+  });
+  it.each(found)('$id exports one rule and nothing else', ({ exported }) => {
+    expect(exported.map(isRule)).toEqual([true]);
   });
   it.each(inFolder)('$id is the path of its rule, with a test of the same path', ({ id, rule }) => {
     expect(rule.id).toBe(id);

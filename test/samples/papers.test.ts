@@ -4,8 +4,8 @@ import { listCables } from '../../core/reports/cables/list-cables.ts';
 import { flagsOf } from '../../core/reports/flags/flag-text.ts';
 import { isPressing } from '../../core/reports/is-pressing.ts';
 import { isReadyMade } from '../../core/reports/make/is-ready-made.ts';
-import { plugOf } from '../../core/station/file/check/references.ts';
 import { hookupsOf, kindOf } from '../../core/station/parts.ts';
+import { plugOf } from '../../core/station/plug-of.ts';
 import { powerUpSheet } from '../reports/power-up/power-up-sheet.ts';
 import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { ditMs } from '../../core/circuit/add-actors.ts';
 import { buildCircuit } from '../../core/circuit/build-circuit.ts';
-import { DcSolver } from '../../core/dc/solve-dc.ts';
+import { DcSolver } from '../../core/dc/dc-solver.ts';
 import { tryCircuit } from '../../core/keydown/try-hookup.ts';
-import { RfSolver } from '../../core/rf/solve-rf.ts';
+import { ditMs } from '../../core/quantity/dit-ms.ts';
+import { RfSolver } from '../../core/rf/rf-solver.ts';
 import { collectFindings } from '../../core/rules/collect.ts';
 import { rules } from '../../core/rules/index.ts';
 import { hookupsOf } from '../../core/station/parts.ts';

@@ -1,7 +1,7 @@
 import { formatLength } from '../../quantity/format.ts';
 import { edit } from '../../station/edit.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { adapterChain, adapters } from '../adapters.ts';
 import { layCable } from '../laying/lay-cable.ts';

@@ -1,4 +1,4 @@
-import { plugOf } from '../../station/file/check/references.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import { rememberEach } from '../../station/remember.ts';
 import type { Connector, ContactRole } from '../../station/schema/connector.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';

@@ -1,7 +1,8 @@
 import { type Change, edit } from '../../station/edit.ts';
-import { findBrokenReferences, plugOf } from '../../station/file/check/references.ts';
+import { findBrokenReferences } from '../../station/file/check/find-broken-references.ts';
 import type { WholeKind } from '../../station/file/kind-file.ts';
 import { wholeOf } from '../../station/file/pieces.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { connectorsById } from './place-unit.ts';
 

@@ -1,8 +1,8 @@
 import { limits } from '../../quantity/limits.ts';
 import { type Change, edit } from '../../station/edit.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { firstFree } from '../../station/first-free.ts';
 import { kindOf, portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { CableKind } from '../../station/schema/cable-kind.ts';
 import type { Cable, CableEnd, PortRef, Station, Unit } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';

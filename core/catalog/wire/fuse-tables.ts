@@ -98,37 +98,43 @@ export function hotShare(family: FuseFamily, rating: number): number {
 }
 
 /** At so many times the rating it opens within these bounds; `Infinity` where it need not open at all. */
-export interface FuseGate {
+export interface OpeningLimits {
   readonly times: number;
   readonly fromS: number;
   readonly toS: number;
 }
 
+/** Up to this share of its rating a blade fuse holds for good, above it it need not (ISO 8820-3, from memory). */
+export const holdsUpTo = 1.1;
+
+/** Above this share of its rating it opens for good within ten minutes (ISO 8820-3: 135 % opens in 0.75 to 600 s). */
+export const opensAbove = 1.35;
+
 const never = Number.POSITIVE_INFINITY;
 
-/** The standards' gates of one family and rating, rising; up to the first one it holds. */
-export function fuseGatesOf(family: FuseFamily, rating: number): readonly FuseGate[] {
-  if (family === 'glass-fast') return quickGates(rating);
-  if (family === 'glass-slow') return slowGates(rating);
-  return rating > 40 ? largeBladeGates : bladeGates(rating);
+/** The standards’ limits of one family and rating, rising; up to the first one it holds. */
+export function openingLimitsOf(family: FuseFamily, rating: number): readonly OpeningLimits[] {
+  if (family === 'glass-fast') return quickLimits(rating);
+  if (family === 'glass-slow') return slowLimits(rating);
+  return rating > 40 ? largeBladeLimits : bladeLimits(rating);
 }
 
 /**
  * ISO 8820-3 as printed in blade fuse data sheets. Seen: 160 % and 200 % of 10 A, all of 35 and 40 A. From memory: 110 %,
  * 135 %, 350 % and 600 % of 3 to 30 A.
  */
-const bladeGates = (rating: number): readonly FuseGate[] =>
+const bladeLimits = (rating: number): readonly OpeningLimits[] =>
   rating >= 35
     ? [
         { times: 1, fromS: 360_000, toS: never },
-        { times: 1.35, fromS: 0.75, toS: 600 },
+        { times: opensAbove, fromS: 0.75, toS: 600 },
         { times: 2, fromS: 0.15, toS: 5 },
         { times: 3.5, fromS: 0.08, toS: 0.5 },
         { times: 6, fromS: 0, toS: 0.15 },
       ]
     : [
-        { times: 1.1, fromS: 360_000, toS: never },
-        { times: 1.35, fromS: 0.75, toS: 600 },
+        { times: holdsUpTo, fromS: 360_000, toS: never },
+        { times: opensAbove, fromS: 0.75, toS: 600 },
         { times: 1.6, fromS: 0.25, toS: 50 },
         { times: 2, fromS: 0.15, toS: 5 },
         { times: 3.5, fromS: 0.04, toS: 0.5 },
@@ -136,7 +142,7 @@ const bladeGates = (rating: number): readonly FuseGate[] =>
       ];
 
 /** Large blade fuse data sheet. */
-const largeBladeGates: readonly FuseGate[] = [
+const largeBladeLimits: readonly OpeningLimits[] = [
   { times: 1, fromS: 360_000, toS: never },
   { times: 1.35, fromS: 60, toS: 1800 },
   { times: 2, fromS: 2, toS: 50 },
@@ -145,7 +151,7 @@ const largeBladeGates: readonly FuseGate[] = [
 ];
 
 /** IEC 60127-2 sheet 2. */
-const quickGates = (rating: number): readonly FuseGate[] => [
+const quickLimits = (rating: number): readonly OpeningLimits[] => [
   { times: 1.5, fromS: rating > 6.3 ? 1800 : 3600, toS: never },
   { times: 2.1, fromS: 0.05, toS: 1800 },
   { times: 2.75, fromS: 0.05, toS: 2 },
@@ -154,7 +160,7 @@ const quickGates = (rating: number): readonly FuseGate[] => [
 ];
 
 /** IEC 60127-2 sheet 5. */
-const slowGates = (rating: number): readonly FuseGate[] => [
+const slowLimits = (rating: number): readonly OpeningLimits[] => [
   { times: 1.5, fromS: 3600, toS: never },
   { times: 2.1, fromS: 1, toS: 1800 },
   { times: 2.75, fromS: 1, toS: 80 },

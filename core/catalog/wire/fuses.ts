@@ -1,5 +1,5 @@
 import type { FuseFamily } from '../../station/schema/unit-kind.ts';
-import { bladeColours, coldOhms, fuseGatesOf, fuseRatings, hotShare } from './fuse-tables.ts';
+import { bladeColours, coldOhms, fuseRatings, hotShare, openingLimitsOf } from './fuse-tables.ts';
 
 export { fuseRatings } from './fuse-tables.ts';
 
@@ -34,8 +34,8 @@ export function hotFuseOhms(amps: number, rating: number, family: FuseFamily = '
 }
 
 /**
- * Between how many seconds a fuse opens at a current, as far as the standards' gates (ISO 8820-3 in blade fuse data
- * sheets, IEC 60127-2 sheets 2 and 5) bind it; null where they make it hold. Between two gates the bounds are those
+ * Between how many seconds a fuse opens at a current, as far as the standards’ limits (ISO 8820-3 in blade fuse data
+ * sheets, IEC 60127-2 sheets 2 and 5) bind it; null where they make it hold. Between two limits the bounds are those
  * that both leave: no sooner than at the higher, no later than at the lower. `toS` is `Infinity` where it may hold.
  *
  *     openingTime(20, 10, 'blade') // { fromS: 0.15, toS: 5 }
@@ -45,12 +45,12 @@ export function openingTime(
   rating: number,
   family: FuseFamily = 'blade',
 ): { fromS: number; toS: number } | null {
-  const gates = fuseGatesOf(family, rating);
+  const limits = openingLimitsOf(family, rating);
   const times = amps / rating;
   // 1e-9: three times 0.1 is a little more than 0.3.
-  const reached = gates.findLast((gate) => gate.times <= times * (1 + 1e-9));
-  const ahead = gates.find((gate) => gate.times >= times * (1 - 1e-9));
-  if (!reached || (reached === ahead && reached === gates[0])) return null;
+  const reached = limits.findLast((limit) => limit.times <= times * (1 + 1e-9));
+  const ahead = limits.find((limit) => limit.times >= times * (1 - 1e-9));
+  if (!reached || (reached === ahead && reached === limits[0])) return null;
   return { fromS: ahead?.fromS ?? 0, toS: reached.toS };
 }
 
@@ -68,6 +68,9 @@ export const fuseColour = (rating: number, family: FuseFamily = 'blade'): string
  */
 export const fuseBreakingAmps = (rating: number, family: FuseFamily = 'blade'): number =>
   family === 'blade' ? 1000 : Math.max(35, 10 * rating);
+
+/** So many metres of wire may run before its fuse: 7 in (33 CFR 183.455(b)). */
+export const unfusedM = 0.18;
 
 /** The share of its rating that a fuse carries; one of no rating at all is beyond it with any current, and not without. */
 export const shareOfRating = (amps: number, ratedAmps: number): number => (amps === 0 ? 0 : amps / ratedAmps);

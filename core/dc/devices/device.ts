@@ -28,8 +28,6 @@ export interface Device {
   amps(across: Across): number;
 }
 
-/** Anything below is a short: it keeps conductances in the range of the numbers. */
-export const leastOhms = 1e-6;
 /** What keeps a node with nothing but a switched-off device on it from floating off. */
 export const leakSiemens = 1e-12;
 

@@ -1,13 +1,6 @@
 import type { LoadPart } from '../../circuit/circuit.ts';
-import {
-  type Across,
-  type Device,
-  leakSiemens,
-  leastOhms,
-  type Revision,
-  reluctance,
-  type Surroundings,
-} from './device.ts';
+import { leastOhms } from '../../quantity/least-ohms.ts';
+import { type Across, type Device, leakSiemens, type Revision, reluctance, type Surroundings } from './device.ts';
 
 /** How a load is taken in a round: it draws what it wants, fades with its voltage, or next to nothing when reversed. */
 type LoadState = 'fed' | 'fading' | 'none';

@@ -1,5 +1,6 @@
 import type { PullUpPart } from '../../circuit/circuit.ts';
-import { type Across, type Device, leastOhms, type Revision, unchanged } from './device.ts';
+import { leastOhms } from '../../quantity/least-ohms.ts';
+import { type Across, type Device, type Revision, unchanged } from './device.ts';
 
 /** A voltage through a resistor onto a contact. */
 export class PullUp implements Device {

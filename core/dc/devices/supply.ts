@@ -1,9 +1,9 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
+import { leastOhms } from '../../quantity/least-ohms.ts';
 import {
   type Across,
   type Device,
   leakSiemens,
-  leastOhms,
   type Revision,
   reluctance,
   type Surroundings,

@@ -16,7 +16,7 @@ export function wireRows(station: Station, tried: TriedHookup): WireRow[] {
     const wires = wiresOf(trial.circuit, cable.id);
     const live = wires.find((w) => w.role === 'live');
     if (!live) return [];
-    const limit = limitOfWire(station, { type: 'wire', cable: cable.id, row: live.row, role: 'live' });
+    const limit = limitOfWire(station, { cable: cable.id, role: 'live' });
     return [
       {
         ...inHookup(tried),

@@ -1,7 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { formatLength } from '../../quantity/format.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { kindOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { heatShrinkFor, sleeveMm } from '../make/heat-shrink.ts';
 import { isReadyMade } from '../make/is-ready-made.ts';

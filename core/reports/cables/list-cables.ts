@@ -1,7 +1,7 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { orderedFuse } from '../ordered-fuse.ts';
 import type { CableRow } from '../report-rows.ts';

@@ -1,9 +1,9 @@
 import { adapters } from '../../catalog/adapters.ts';
 import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { formatLength, formatRating } from '../../quantity/format.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { findUnit, hookupsOf } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { type ChangeLine, fieldWords, fromTo, isSame, pairById, type Wording } from './change-line.ts';
 import { refName } from './ref-name.ts';

@@ -1,4 +1,4 @@
-import { plugOf } from '../../station/file/check/references.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 
 /** Whether a cable is bought with its plugs on: its kind is, and no other plugs were put on it. */

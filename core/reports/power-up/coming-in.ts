@@ -1,7 +1,7 @@
 import type { Facts } from '../../rules/rule.ts';
-import { plugOf } from '../../station/file/check/references.ts';
 import { isOutdoor } from '../../station/outdoors.ts';
 import { classOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Cable, CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
 import { seenIn } from './setup.ts';

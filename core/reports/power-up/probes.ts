@@ -6,7 +6,7 @@ import {
   type PullUpPart,
   type Resistor,
 } from '../../circuit/circuit.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
+import { DcSolver } from '../../dc/dc-solver.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { ChainPort } from '../../rf/chain.ts';
 import { chainOf } from '../../rf/solve-chain.ts';

@@ -1,11 +1,11 @@
-import { ditMs } from '../../circuit/add-actors.ts';
 import { buildCircuit } from '../../circuit/build-circuit.ts';
 import type { ActorStates, Circuit } from '../../circuit/circuit.ts';
 import type { DcSolution } from '../../dc/dc-solution.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
+import { DcSolver } from '../../dc/dc-solver.ts';
 import type { Reach, Solvers, Trial } from '../../keydown/key-down.ts';
 import { tryCircuit } from '../../keydown/try-hookup.ts';
-import { RfSolver } from '../../rf/solve-rf.ts';
+import { ditMs } from '../../quantity/dit-ms.ts';
+import { RfSolver } from '../../rf/rf-solver.ts';
 import type { CableEnd, Hookup, Station } from '../../station/schema/schema.ts';
 import { inWorkings, type Workings } from './workings.ts';
 

@@ -1,10 +1,10 @@
 import { wiringOf } from '../../catalog/cables/wiring-of.ts';
 import { type Fit, fitOf } from '../../catalog/fit.ts';
-import { plugOf } from '../../station/file/check/references.ts';
+import { stereoLead } from '../../fixes/plugs.ts';
 import { kindOf, portName, portOf, unitOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Connector } from '../../station/schema/connector.ts';
 import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
-import { stereoLead } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const monoInStereo = defineRule({

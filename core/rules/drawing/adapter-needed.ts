@@ -1,8 +1,8 @@
 import { adapters, matesWith } from '../../catalog/adapters.ts';
 import { connectors } from '../../catalog/connectors.ts';
+import { fitAdapters } from '../../fixes/plugs.ts';
 import { portOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { fitAdapters } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const adapterNeeded = defineRule({

@@ -1,3 +1,4 @@
+import { plural } from '../../quantity/counted.ts';
 import { cablesAt, kindOf } from '../../station/parts.ts';
 import { defineRule } from '../rule.ts';
 
@@ -28,7 +29,7 @@ export const earth = defineRule({
         message: 'open',
         severity: 'note',
         at: [{ unit: first.id }, ...others.map(({ id }) => ({ unit: id }))],
-        values: { units: bare.map((u) => u.name).join(', '), have: bare.length > 1 ? 'have' : 'has' },
+        values: { units: bare.map((u) => u.name).join(', '), have: plural(bare.length, 'has', 'have') },
       });
     },
   },

@@ -1,4 +1,4 @@
-import { rightPlug } from '../fixes/plugs.ts';
+import { rightPlug } from '../../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const fitsButShouldNot = defineRule({

@@ -1,9 +1,10 @@
+import { dummyLoadHookup } from '../../fixes/hookups.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
+import type { Hookup } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { regionsOf } from '../../trial/regions.ts';
-import { dummyLoadHookup } from '../fixes/hookups.ts';
-import { defineRule, fixed, type TriedHookup } from '../rule.ts';
+import { defineRule, fixed } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({
   id: 'drawing/no-dummy-load-hookup',
@@ -18,10 +19,9 @@ export const noDummyLoadHookup = defineRule({
   looksAt: {
     station({ station, hookups }, report) {
       const tested = new Set<string>();
-      const sends = new Map<string, { antenna: string; watts: number; tried: TriedHookup }>();
+      const sends = new Map<string, { antenna: string; watts: number; hookup: Hookup }>();
       const transmitters = new Set<string>();
-      for (const tried of hookups) {
-        const { trial } = tried;
+      for (const { hookup, trial } of hookups) {
         for (const { number, sources, loads } of regionsOf(trial)) {
           for (const source of sources) transmitters.add(source.unit);
           for (const field of instantsOfRegion(trial, number).flatMap(({ reach }) => reach.rf.at(number).fields)) {
@@ -29,7 +29,7 @@ export const noDummyLoadHookup = defineRule({
             const antenna = loads.find((l) => l.spec.role === 'antenna' && field.selected.has(l.port));
             const source = trial.circuit.rf.sources[field.source];
             if (antenna && source)
-              sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), tried });
+              sends.set(source.unit, { antenna: antenna.unit, watts: wattsFromDbm(source.spec.dbm), hookup });
             if (isTested) tested.add(trial.circuit.rf.sources[field.source]?.unit ?? '');
           }
         }
@@ -42,7 +42,7 @@ export const noDummyLoadHookup = defineRule({
           severity: 'note',
           at: [{ unit }],
           values: { transmitter: unitName(station, unit) },
-          ...fixed(way && dummyLoadHookup(station, way.tried, way.antenna, way.watts)),
+          ...fixed(way && dummyLoadHookup(station, way.hookup, way.antenna, way.watts)),
         });
       }
     },

@@ -1,5 +1,5 @@
 import { wiringOf } from '../../catalog/cables/wiring-of.ts';
-import { plugOf } from '../../station/file/check/references.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import { defineRule } from '../rule.ts';
 
 export const screenOpen = defineRule({

@@ -1,7 +1,8 @@
 import type { RfSource } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
-import { cablesAt, kindOf, portName, unitName, unitOf } from '../../station/parts.ts';
+import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
+import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import type { RfRegion } from '../../trial/regions.ts';
@@ -31,7 +32,7 @@ export const amplifierNeverSwitched = defineRule({
     region(region, { station, hookup, trial }, report) {
       for (const source of region.sources) {
         for (const unit of idleAmplifiers(trial, region, source)) {
-          const line = keyPort(station, trial, unit);
+          const line = keyPort(trial, unit);
           const plugged = line !== null && cablesAt(station, hookup, unit, line).length > 0;
           report({
             message: plugged ? 'idle' : 'open',
@@ -94,15 +95,13 @@ function edgesUsed(trial: Trial, reach: Reach, source: RfSource, unit: string) {
 }
 
 /** The port at which an actor of the unit feels that it has to go over, or null. */
-function keyPort(station: Station, trial: Trial, unit: string): string | null {
-  const ports = new Set(kindOf(station, unitOf(station, unit)).ports.map((p) => p.id));
+function keyPort(trial: Trial, unit: string): string | null {
   for (const actor of ownedBy(trial.circuit, unit).actors) {
     if (actor.does !== 'changesOver') continue;
     for (const feel of actor.feels) {
       if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
-      const name = trial.circuit.nodes[feel.node] ?? '';
-      const port = name.slice(unit.length + 1, name.lastIndexOf('.'));
-      if (ports.has(port)) return port;
+      const port = portAt(trial.circuit, feel.node)?.port;
+      if (port !== undefined) return port;
     }
   }
   return null;

@@ -1,4 +1,4 @@
-import { ditMs } from '../../circuit/add-actors.ts';
+import { ditMs } from '../../quantity/dit-ms.ts';
 import { unitName } from '../../station/parts.ts';
 import { listeningIn } from '../../trial/listening.ts';
 import { defineRule } from '../rule.ts';

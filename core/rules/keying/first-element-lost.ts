@@ -1,7 +1,7 @@
-import { ditMs } from '../../circuit/add-actors.ts';
 import type { Circuit, RfSource } from '../../circuit/circuit.ts';
 import type { KeyDown } from '../../keydown/key-down.ts';
 import { rfOfDit } from '../../keydown/rf-of-dit.ts';
+import { ditMs } from '../../quantity/dit-ms.ts';
 import { unitName } from '../../station/parts.ts';
 import { controlName } from '../../trial/names.ts';
 import { defineRule } from '../rule.ts';

@@ -2,7 +2,7 @@ import type { Circuit, RfEdge } from '../../circuit/circuit.ts';
 import type { ActorEvent, KeyDown, Reach } from '../../keydown/key-down.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,7 +1,8 @@
-import type { CircuitActor, CompiledFeel } from '../../circuit/circuit.ts';
+import type { CompiledFeel } from '../../circuit/circuit.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { portName } from '../../station/parts.ts';
+import { portAt } from '../../trial/contact-at.ts';
 import { instantsBetween } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
@@ -31,7 +32,7 @@ export const lineNeverLowEnough = defineRule({
     actor(actor, { station, trial }, report) {
       for (const feel of actor.feels) {
         if (feel.type !== 'voltageBelow' && feel.type !== 'voltageAbove') continue;
-        const ref = portOfNode(trial, actor, feel);
+        const ref = portAt(trial.circuit, feel.node);
         const range = ref && rangeOf(trial, feel);
         if (!range) continue;
         const { rest, low, high } = range;
@@ -58,9 +59,4 @@ function rangeOf(trial: Trial, { node, reference }: LineFeel): { rest: number; l
     ({ reach }) => voltsBetween(reach.dc, node, reference) ?? [],
   );
   return { rest, low: Math.min(rest, ...all), high: Math.max(rest, ...all) };
-}
-
-function portOfNode(trial: Trial, { unit }: CircuitActor, { node }: LineFeel): { unit: string; port: string } | null {
-  const name = (trial.circuit.nodes[node] ?? '').slice(unit.length + 1);
-  return name.startsWith('@') || !name.includes('.') ? null : { unit, port: name.slice(0, name.lastIndexOf('.')) };
 }

@@ -1,15 +1,13 @@
 import type { RfLoad } from '../../circuit/circuit.ts';
+import { muteCable } from '../../fixes/hookups.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
+import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
-import { assumedDamageDbm, assumedOverloadDbm, isMuted } from '../../trial/rf-ways.ts';
-import { muteCable } from '../fixes/hookups.ts';
+import { assumedDamageDbm, assumedOverloadDbm, audibleDb, isMuted } from '../../trial/rf-ways.ts';
 import { defineRule, fixed } from '../rule.ts';
-
-/** Below its overload by more than this a receiver only hears the transmitter loudly. */
-const audibleDb = 30;
 
 export const noMute = defineRule({
   id: 'keying/no-mute',
@@ -72,7 +70,6 @@ function mutePort(trial: Trial, unit: string): string | null {
   const actor = ownedBy(trial.circuit, unit).actors.find((a) => a.does === 'mutes');
   const feel = actor?.feels.find((f) => f.type === 'voltageBelow' || f.type === 'voltageAbove');
   if (feel?.type !== 'voltageBelow' && feel?.type !== 'voltageAbove') return null;
-  const name = trial.circuit.nodes[feel.node] ?? '';
   // A joint inside the box, or its chassis, is in no port: nothing can be plugged in there.
-  return name.slice(unit.length + 1, name.lastIndexOf('.')) || null;
+  return portAt(trial.circuit, feel.node)?.port ?? null;
 }

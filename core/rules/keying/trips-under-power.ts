@@ -1,6 +1,7 @@
 import type { Circuit, CircuitActor, Resistor } from '../../circuit/circuit.ts';
 import { metalGroups } from '../../circuit/metal-groups.ts';
 import { unitName } from '../../station/parts.ts';
+import { portAt } from '../../trial/contact-at.ts';
 import { unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
@@ -37,10 +38,11 @@ export const tripsUnderPower = defineRule({
 });
 
 /** Contacts between two ports of a unit that an actor moves which feels RF. */
-function rfContacts({ parts, actors, nodes }: Circuit): Resistor[] {
+function rfContacts(circuit: Circuit): Resistor[] {
+  const { parts, actors } = circuit;
   const feelsRf = actors.map(({ feels }) => feels.some((f) => f.type === 'rfAbove'));
   if (!feelsRf.includes(true)) return [];
-  const portOf = (node: number) => nodes[node]?.split('.').at(-2);
+  const portOf = (node: number) => portAt(circuit, node)?.port;
   return parts.flatMap((part): Resistor[] => {
     if (part.kind !== 'resistor' || part.origin.type !== 'element' || part.lumped) return [];
     const moved = part.gate.some(({ actor }) => feelsRf[actor]);

@@ -1,9 +1,10 @@
 import type { LoadPart } from '../../circuit/circuit.ts';
-import { DcSolver } from '../../dc/solve-dc.ts';
+import { DcSolver } from '../../dc/dc-solver.ts';
 import { voltsBetween } from '../../keydown/feel.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { cablesAt, kindOf, portName, portOf, portOfRef, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
+import { portAt } from '../../trial/contact-at.ts';
 import { jointsAt, partsOfUnit } from '../../trial/own-parts.ts';
 import { loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
@@ -53,7 +54,7 @@ function suspects(station: Station, hookup: Hookup, trial: Trial): { load: LoadP
     if (!elements.some((e) => e.type === 'load' && classOfPort(portOfRef(e.plus)) === 'dc')) return [];
     const own = portOfRef(load.spec.plus);
     const clamped = partsOfUnit(circuit, unit).flatMap(({ part }) =>
-      part.kind === 'diode' && part.cathode === load.plus ? [portOfNode(circuit.nodes[part.anode] ?? '', unit)] : [],
+      part.kind === 'diode' && part.cathode === load.plus ? (portAt(circuit, part.anode)?.port ?? []) : [],
     );
     return [own, ...clamped].flatMap((from) => {
       const isSignal = ports.some((p) => p.id === from && p.class !== 'dc' && p.class !== 'rf');
@@ -61,8 +62,6 @@ function suspects(station: Station, hookup: Hookup, trial: Trial): { load: LoadP
     });
   });
 }
-
-const portOfNode = (name: string, unit: string): string => portOfRef(name.slice(unit.length + 1));
 
 /** The joints of a unit's power plugs. */
 function powerJoints(station: Station, hookup: Hookup, { circuit }: Trial, unit: string): Set<number> {

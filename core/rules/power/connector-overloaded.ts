@@ -1,5 +1,5 @@
-import { plugOf } from '../../station/file/check/references.ts';
 import { findCable, portName, portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import type { JointPart } from '../../trial/own-parts.ts';

@@ -1,4 +1,5 @@
 import type { WireLimit } from '../../catalog/wire/wire.ts';
+import { fittingFuse, smallerFuse, thickerLead } from '../../fixes/leads.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { formatRating } from '../../quantity/format.ts';
 import { findCable, unitOf } from '../../station/parts.ts';
@@ -8,7 +9,6 @@ import { type LimitedWire, thinnestBehind } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
 import type { FusePart } from '../../trial/parts.ts';
-import { fittingFuse, smallerFuse, thickerLead } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const fuseOverWire = defineRule({

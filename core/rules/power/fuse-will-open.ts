@@ -1,3 +1,4 @@
+import { holdsUpTo } from '../../catalog/wire/fuse-tables.ts';
 import { openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
@@ -7,13 +8,12 @@ import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
-import { openedAt } from '../../trial/opened.ts';
+import { openedAt } from '../../trial/opened-at.ts';
 import { type FusePart, loadsOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 
-/** Shares of the rating: below the first a fuse has room, above the second it is not sure to hold. */
+/** Up to this share of its rating a fuse has room. */
 const nearAbove = 0.8;
-const opensAbove = 1.1;
 
 export const fuseWillOpen = defineRule({
   id: 'power/fuse-will-open',
@@ -41,9 +41,9 @@ export const fuseWillOpen = defineRule({
         const [peakShare, share] = [shareOfRating(amps, rated), shareOfRating(average, rated)];
         return { name, reach, amps, average, peakShare, share };
       });
-      const opens = carried.some(({ peakShare }) => peakShare > opensAbove);
+      const opens = carried.some(({ peakShare }) => peakShare > holdsUpTo);
       for (const { name, reach, amps, average, peakShare, share } of carried) {
-        if (opens ? peakShare <= opensAbove : share <= nearAbove) continue;
+        if (opens ? peakShare <= holdsUpTo : share <= nearAbove) continue;
         const told = opens ? peakShare : share;
         report({
           message: opens ? 'opens' : 'near',

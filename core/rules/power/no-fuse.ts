@@ -1,3 +1,5 @@
+import { unfusedM } from '../../catalog/wire/fuses.ts';
+import { fuseAt } from '../../fixes/leads.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
@@ -5,14 +7,12 @@ import { unfusedFrom } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { partsOfCable } from '../../trial/own-parts.ts';
 import { unitOfPart } from '../../trial/parts.ts';
-import { fuseAt } from '../fixes/leads.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 /**
- * The fuse belongs within 7 in of the source along the wire, within 40 in where the wire is sheathed all the way; within
- * 72 in where it is sheathed and starts at the posts of a battery.
+ * The fuse belongs within 7 in of the source along the wire (`unfusedM`), within 40 in where the wire is sheathed all the
+ * way; within 72 in where it is sheathed and starts at the posts of a battery.
  */
-const nearM = 0.18;
 const sheathedM = 1.02;
 const fromPostM = 1.83;
 
@@ -36,7 +36,7 @@ export const noFuse = defineRule({
       const amps = part.spec.peakAmps;
       const { wires, fused } = unfusedFrom(station, trial.circuit, trial.receive.on, part.plus);
       for (const { cable, number, wire, limitAmps, farM, sheathed } of wires) {
-        if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : nearM))) continue;
+        if (amps <= limitAmps || (fused && farM <= (sheathed ? sheathedM : unfusedM))) continue;
         // What is left to doubt: whether it is sheathed, or for a sheathed one whether the longer way counts.
         const isDoubt = fused && farM <= (sheathed && part.battery ? fromPostM : sheathedM);
         const unit = unitOfPart(part);

@@ -3,7 +3,7 @@ import { conductorsOf } from '../../trial/conductors.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { leastWay } from '../../trial/least-way.ts';
 import { nameOfOrigin, touchOf } from '../../trial/names.ts';
-import { openedAt } from '../../trial/opened.ts';
+import { openedAt } from '../../trial/opened-at.ts';
 import { unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,6 +1,6 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { defineRule } from '../rule.ts';
 
 /** So much below what brings an amplifier to its full output it is hardly driven. */

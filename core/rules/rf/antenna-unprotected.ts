@@ -4,7 +4,7 @@ import { edgesAround } from '../../rf/spread.ts';
 import { isOutdoor } from '../../station/outdoors.ts';
 import { cablesAt, kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import { everyRegionOf } from '../../trial/regions.ts';
 import { defineRule } from '../rule.ts';

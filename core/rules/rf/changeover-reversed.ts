@@ -1,14 +1,14 @@
 import { type Circuit, isOpenGate, type RfEdge, type RfLoad, type RfSource } from '../../circuit/circuit.ts';
+import { swapAt } from '../../fixes/plugs.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { edgesAround } from '../../rf/spread.ts';
 import { cablesAt, unitName } from '../../station/parts.ts';
 import type { Cable, Hookup, Station } from '../../station/schema/schema.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { rfPortRef } from '../../trial/names.ts';
 import { isSending } from '../../trial/parts.ts';
 import type { RfRegion } from '../../trial/regions.ts';
 import { endGroups } from '../../trial/rf-ways.ts';
-import { swapAt } from '../fixes/plugs.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const changeoverReversed = defineRule({

@@ -1,5 +1,6 @@
 import { findCable, portOf, unitName } from '../../station/parts.ts';
-import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
+import { rfPortName } from '../../trial/names.ts';
 import { defineRule } from '../rule.ts';
 
 export const coaxOverpowered = defineRule({

@@ -2,8 +2,8 @@ import type { RfLoad } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { rfPortRef } from '../../trial/names.ts';
 import { isMuted } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

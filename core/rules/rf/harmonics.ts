@@ -1,7 +1,7 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { formatDecimals } from '../../quantity/format.ts';
-import { harmonicsAlong } from '../../rf/chain-harmonics.ts';
 import { judgeHarmonic, part97Limit } from '../../rf/harmonics.ts';
+import { harmonicsAlong } from '../../rf/harmonics-along.ts';
 import { unitName } from '../../station/parts.ts';
 import { defineRule } from '../rule.ts';
 

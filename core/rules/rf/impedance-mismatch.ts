@@ -1,12 +1,11 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import { formatDecimals } from '../../quantity/format.ts';
 import { type RfField, wayTo } from '../../rf/rf-solution.ts';
+import { systemOhms } from '../../rf/system-ohms.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { defineRule } from '../rule.ts';
 
-/** What the sockets of a station are made for. */
-const systemOhms = 50;
 /** A line of another impedance matters from this part of a wavelength on. */
 const leastWavelengths = 0.05;
 const differsShare = 0.1;

@@ -2,8 +2,9 @@ import { type Circuit, isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfField } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { rfPortName } from '../../trial/names.ts';
 import { fieldOf, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,5 +1,5 @@
 import { unitName } from '../../station/parts.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { defineRule } from '../rule.ts';
 
 /** Below this share of full scale a needle cannot be read. */

@@ -1,8 +1,8 @@
 import type { RfLoad, RfSource } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { type Instant, instantsOfRegion } from '../../trial/instants.ts';
-import { rfPortRef } from '../../trial/names.ts';
 import { assumedOverloadDbm, fieldOf } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,7 +1,7 @@
 import { isOpenGate, type RfEdge } from '../../circuit/circuit.ts';
 import { cablesAt, portName, unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { rfPortRef } from '../../trial/names.ts';
 import { defineRule } from '../rule.ts';
 
 /** Any device that shares power between two ways loses 3 dB in each; what loses less than this only joins them. */

@@ -3,8 +3,9 @@ import { isOpenGate } from '../../circuit/circuit.ts';
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import type { RfField } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
-import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { rfPortName } from '../../trial/names.ts';
 import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

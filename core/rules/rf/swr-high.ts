@@ -1,6 +1,6 @@
 import { formatDecimals } from '../../quantity/format.ts';
 import { unitName } from '../../station/parts.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { defineRule } from '../rule.ts';
 
 /** From here transmitters begin to reduce their power, and from there they suffer. */

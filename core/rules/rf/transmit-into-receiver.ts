@@ -1,8 +1,9 @@
 import { isOpenGate } from '../../circuit/circuit.ts';
 import { wayTo } from '../../rf/rf-solution.ts';
 import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
-import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { rfPortName } from '../../trial/names.ts';
 import { assumedDamageDbm, isMuted, touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

@@ -1,7 +1,8 @@
 import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
-import { rfPortName, rfPortRef } from '../../trial/names.ts';
+import { rfPortName } from '../../trial/names.ts';
 import { touchesOnWay } from '../../trial/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 

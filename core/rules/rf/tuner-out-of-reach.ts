@@ -1,6 +1,6 @@
 import { isOpenEnd } from '../../rf/reflection.ts';
 import { unitName } from '../../station/parts.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { defineRule } from '../rule.ts';
 
 export const tunerOutOfReach = defineRule({

@@ -1,7 +1,7 @@
 import { formatHertz } from '../../quantity/format.ts';
 import { kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
-import { rfPortRef } from '../../trial/names.ts';
+import { rfPortRef } from '../../trial/contact-at.ts';
 import { defineRule } from '../rule.ts';
 
 interface Band {

@@ -1,7 +1,7 @@
 import { withMeantFigures } from '../own-figure.ts';
 import { type Station, stationSchema } from '../schema/schema.ts';
 import { checkSize } from './check/check-size.ts';
-import { findBrokenReferences } from './check/references.ts';
+import { findBrokenReferences } from './check/find-broken-references.ts';
 import { remarksOn } from './check/remarks-on.ts';
 import { takeOutForbiddenKeys } from './check/take-out-forbidden-keys.ts';
 import { readableOf, wholeOf } from './pieces.ts';

@@ -1,3 +1,4 @@
+import { swappedWiring } from '../../../catalog/cables/swapped-wiring.ts';
 import { wiringOf } from '../../../catalog/cables/wiring-of.ts';
 import type { Circuit, Resistor } from '../../../circuit/circuit.ts';
 import { edit } from '../../../station/edit.ts';
@@ -35,19 +36,14 @@ function withShort(setup: Setup, cable: Cable): Seen | null {
   const node = (contact: string | undefined) => circuit.nodeOf.get(`cable ${cable.id}.a.${contact}`);
   const [a, b] = [node(one?.a), node(two?.a)];
   if (a === undefined || b === undefined) return null;
-  const origin = { type: 'wire', cable: cable.id, row: -1, role: 'second' } as const;
+  const origin = { type: 'wire', cable: cable.id, row: -1, role: 'second', lengthM: 0 } as const;
   const whisker: Resistor = { kind: 'resistor', a, b, ohms: 0.05, gate: [], origin };
   return seenWith(setup, { ...circuit, parts: [...circuit.parts, whisker] });
 }
 
 function withSwapped(setup: Setup, cable: Cable): Setup {
-  const rows = wiringOf(setup.station, cable);
-  const [plus, minus] = [rows.find((r) => r.role === 'live'), rows.find((r) => r.role === 'return')];
-  if (!plus || !minus) return setup;
-  const wiring = [
-    { a: plus.a, b: minus.b },
-    { a: minus.a, b: plus.b },
-  ];
+  const wiring = swappedWiring(setup.station, cable);
+  if (!wiring) return setup;
   return { ...setup, station: edit(setup.station, { type: 'updateCable', id: cable.id, set: { wiring } }) };
 }
 

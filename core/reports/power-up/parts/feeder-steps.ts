@@ -2,7 +2,7 @@ import type { RfLoad } from '../../../circuit/circuit.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesAt, kindOf, portName, unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
-import { rfPortRef } from '../../../trial/names.ts';
+import { rfPortRef } from '../../../trial/contact-at.ts';
 import { type Context, wholeSetup } from '../context.ts';
 import { type DraftStep, reading } from '../draft-step.ts';
 import { otherEnd, plugContacts } from '../joints.ts';

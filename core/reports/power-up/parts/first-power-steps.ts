@@ -4,7 +4,7 @@ import { formatAmps, formatWatts } from '../../../quantity/format.ts';
 import { cablesAt, kindOf, unitName, unitOf } from '../../../station/parts.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import type { ElementOf } from '../../../station/schema/unit-kind.ts';
-import { rfPortRef } from '../../../trial/names.ts';
+import { rfPortRef } from '../../../trial/contact-at.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing } from '../draft-step.ts';
 import { type Setup, seenIn } from '../setup.ts';

@@ -1,7 +1,7 @@
 import { wiringOf } from '../../../catalog/cables/wiring-of.ts';
-import { plugOf } from '../../../station/file/check/references.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { classOf, portName } from '../../../station/parts.ts';
+import { plugOf } from '../../../station/plug-of.ts';
 import type { Cable, CableEnd, Station } from '../../../station/schema/schema.ts';
 import { type DraftStep, reading } from '../draft-step.ts';
 import { ohmsBetween } from '../probes.ts';

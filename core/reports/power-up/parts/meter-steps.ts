@@ -1,7 +1,7 @@
 import type { Chain } from '../../../rf/chain.ts';
 import { unitName, unitOf } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
-import { rfPortRef } from '../../../trial/names.ts';
+import { rfPortRef } from '../../../trial/contact-at.ts';
 import type { Context } from '../context.ts';
 import { type DraftStep, doing, reading } from '../draft-step.ts';
 import { isOwn } from '../own-figures.ts';

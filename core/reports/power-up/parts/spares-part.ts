@@ -1,8 +1,8 @@
 import { fuseFamilyNames } from '../../../catalog/wire/fuse-family-names.ts';
 import { fuseColour } from '../../../catalog/wire/fuses.ts';
 import { plural } from '../../../quantity/counted.ts';
-import { plugOf } from '../../../station/file/check/references.ts';
 import { classOf } from '../../../station/parts.ts';
+import { plugOf } from '../../../station/plug-of.ts';
 import { fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf } from '../../../trial/parts.ts';
 import type { Context } from '../context.ts';

@@ -1,5 +1,6 @@
 import { type ActorStates, isOpenGate } from '../circuit/circuit.ts';
-import { type Across, type Device, leastOhms, type Surroundings } from './devices/device.ts';
+import { leastOhms } from '../quantity/least-ohms.ts';
+import type { Across, Device, Surroundings } from './devices/device.ts';
 import { Diode } from './devices/diode.ts';
 import { Load } from './devices/load.ts';
 import { PullUp, PullUpFeed } from './devices/pull-up.ts';

@@ -1,12 +1,11 @@
-import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
-import { wiringOf } from '../../catalog/cables/wiring-of.ts';
-import { fuseBreakingAmps, fuseRatings, nextFuse } from '../../catalog/wire/fuses.ts';
-import { wireLimitAmps, wireOhmsPerM } from '../../catalog/wire/wire.ts';
-import type { Change } from '../../station/edit.ts';
-import type { Cable, Station } from '../../station/schema/schema.ts';
-import type { Report } from '../rule.ts';
-
-type Fix = NonNullable<Report['fix']>;
+import { cableKinds } from '../catalog/cables/cable-kinds.ts';
+import { swappedWiring } from '../catalog/cables/swapped-wiring.ts';
+import { wiringOf } from '../catalog/cables/wiring-of.ts';
+import { fuseBreakingAmps, fuseRatings, nextFuse } from '../catalog/wire/fuses.ts';
+import { wireLimitAmps, wireOhmsPerM } from '../catalog/wire/wire.ts';
+import type { Change } from '../station/edit.ts';
+import type { Fix } from '../station/fix.ts';
+import type { Cable, Station } from '../station/schema/schema.ts';
 
 /** Near enough to where the current comes from. */
 const nearM = 0.1;
@@ -18,13 +17,8 @@ const update = (cable: Cable, name: string, set: Extract<Change, { type: 'update
 
 /** Plus and minus of a lead changed over at its end b. */
 export function swapCores(station: Station, cable: Cable): Fix | undefined {
-  const rows = wiringOf(station, cable);
-  const [live, back] = [rows.find((r) => r.role === 'live'), rows.find((r) => r.role === 'return')];
-  if (!live || !back || rows.length !== 2) return undefined;
-  const wiring = [
-    { a: live.a, b: back.b },
-    { a: back.a, b: live.b },
-  ];
+  const wiring = swappedWiring(station, cable);
+  if (!wiring || wiringOf(station, cable).length !== 2) return undefined;
   // Where that is contact to contact, the cable needs no wiring of its own.
   const bare = wiringOf(station, { ...cable, wiring: undefined } as Cable);
   const isUsual = bare.every((row) => wiring.some((w) => w.a === row.a && w.b === row.b));

@@ -1,11 +1,11 @@
 import type { ActorStates, Circuit, CircuitPart } from '../circuit/circuit.ts';
 import { partsBefore } from '../circuit/parts-before.ts';
-import type { BlockSolution } from './balance.ts';
 import { Block } from './block.ts';
 import { BlockForest } from './block-forest.ts';
 import { type DcLayout, DcSolution } from './dc-solution.ts';
 import { endsOf } from './elimination-plan.ts';
 import { findBlocks } from './find-blocks.ts';
+import type { BlockSolution } from './network-solver.ts';
 
 /** Solves one circuit for any of its states. */
 export class DcSolver {

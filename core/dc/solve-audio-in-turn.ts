@@ -10,7 +10,7 @@ import {
 import { metalGroups } from '../circuit/metal-groups.ts';
 import { remember } from '../station/remember.ts';
 import { type AudioNet, audioNetsOf, isChassis } from './audio-nets.ts';
-import { DcSolver } from './solve-dc.ts';
+import { DcSolver } from './dc-solver.ts';
 
 /** What one output makes at one input. Indices into `Signals`. */
 export interface AudioLevel {

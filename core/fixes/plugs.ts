@@ -1,11 +1,10 @@
-import { cableKinds } from '../../catalog/cables/cable-kinds.ts';
-import { fitOf } from '../../catalog/fit.ts';
-import { connectorsById } from '../../catalog/laying/place-unit.ts';
-import { portOf } from '../../station/parts.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
-import type { Report } from '../rule.ts';
-
-type Fix = NonNullable<Report['fix']>;
+import { cableKinds } from '../catalog/cables/cable-kinds.ts';
+import { fitOf } from '../catalog/fit.ts';
+import { connectorsById } from '../catalog/laying/place-unit.ts';
+import { plural } from '../quantity/counted.ts';
+import type { Fix } from '../station/fix.ts';
+import { portOf } from '../station/parts.ts';
+import type { Cable, CableEnd, Station } from '../station/schema/schema.ts';
 
 /** The plug that the port takes, where the cable carries another one by its own choice. */
 export function rightPlug(station: Station, cable: Cable, end: CableEnd): Fix | undefined {
@@ -31,7 +30,7 @@ export function rightPlug(station: Station, cable: Cable, end: CableEnd): Fix | 
 /** The adapters that lead from the plug to the port. */
 export function fitAdapters(cable: Cable, end: CableEnd, chain: readonly string[]): Fix | undefined {
   if (chain.length === 0) return undefined;
-  const name = `Fit ${chain.length > 1 ? 'the adapters' : 'the adapter'} on ${cable.number}`;
+  const name = `Fit the ${plural(chain.length, 'adapter')} on ${cable.number}`;
   return {
     name,
     change: { type: 'updateCable', id: cable.id, set: { adapters: { ...cable.adapters, [end]: [...chain] } } },

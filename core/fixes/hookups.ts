@@ -1,13 +1,11 @@
-import { layCable } from '../../catalog/laying/lay-cable.ts';
-import { placeUnit } from '../../catalog/laying/place-unit.ts';
-import { type Change, edit } from '../../station/edit.ts';
-import { firstFree } from '../../station/first-free.ts';
-import { cablesAt, findUnit, hookupsOf, kindOf, portOfRef } from '../../station/parts.ts';
-import type { Cable, Hookup, PortRef, Station } from '../../station/schema/schema.ts';
-import type { UnitElement } from '../../station/schema/unit-kind.ts';
-import type { Report, TriedHookup } from '../rule.ts';
-
-type Fix = NonNullable<Report['fix']>;
+import { layCable } from '../catalog/laying/lay-cable.ts';
+import { placeUnit } from '../catalog/laying/place-unit.ts';
+import { type Change, edit } from '../station/edit.ts';
+import { firstFree } from '../station/first-free.ts';
+import type { Fix } from '../station/fix.ts';
+import { cablesAt, findUnit, hookupsOf, kindOf, portOfRef } from '../station/parts.ts';
+import type { Cable, Hookup, PortRef, Station } from '../station/schema/schema.ts';
+import type { UnitElement } from '../station/schema/unit-kind.ts';
 
 /** A mute cable from a free contact that closes with a changeover to a receiver's mute jack. */
 export function muteCable(station: Station, mute: PortRef): Fix | undefined {
@@ -35,17 +33,12 @@ const mostWatts = 200;
  * A further hook-up like the one that sends to the antenna, with a dummy load in the antenna's place; a station without
  * any hook-up gets one for the antenna as well.
  */
-export function dummyLoadHookup(
-  station: Station,
-  { hookup, trial }: TriedHookup,
-  antennaUnit: string,
-  watts: number,
-): Fix | undefined {
+export function dummyLoadHookup(station: Station, hookup: Hookup, antennaUnit: string, watts: number): Fix | undefined {
   if (watts > mostWatts) return undefined;
   const line = station.cables.filter((c) => c.a.unit === antennaUnit || c.b.unit === antennaUnit);
   const [cable] = line;
   const antenna = findUnit(station, antennaUnit);
-  if (line.length !== 1 || !cable || !antenna || trial.circuit.rf.ports.length === 0) return undefined;
+  if (line.length !== 1 || !cable || !antenna) return undefined;
   const from = cable.a.unit === antennaUnit ? cable.b : cable.a;
   const kind = watts <= 5 ? 'dummy-load-5w' : watts <= 100 ? 'dummy-load-100w' : 'dummy-load-1500w';
   const place = placeUnit(station, kind, { x: antenna.position.x, y: antenna.position.y + 160 });

@@ -1,5 +1,6 @@
 import type { RfLoad } from '../circuit/circuit.ts';
 import type { Complex } from '../quantity/complex.ts';
+import { systemOhms } from './system-ohms.ts';
 
 type LoadSpec = Pick<RfLoad['spec'], 'ohms' | 'reactance' | 'swr' | 'table'>;
 
@@ -18,7 +19,7 @@ export interface LoadOhms {
 export function loadOhms({ ohms, reactance = 0, swr, table }: LoadSpec, hertz: number): LoadOhms {
   const [first] = table ?? [];
   if (table && first) return inTable(table, first, hertz);
-  if (swr !== undefined) return { ohms: { re: 50 * swr, im: 0 }, doubt: 'swr' };
+  if (swr !== undefined) return { ohms: { re: systemOhms * swr, im: 0 }, doubt: 'swr' };
   return { ohms: { re: ohms, im: reactance }, doubt: null };
 }
 

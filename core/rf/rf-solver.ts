@@ -1,6 +1,7 @@
 import type { ActorStates, Circuit, RfEdge } from '../circuit/circuit.ts';
+import { Groups } from '../circuit/groups.ts';
 import type { Reads } from '../circuit/reads.ts';
-import { Region, rootOf } from './region.ts';
+import { Region } from './region.ts';
 import { type RegionSolution, RfSolution } from './rf-solution.ts';
 
 /** Solves the RF of one circuit for any of its states, region by region, each once for every state it is met in. */
@@ -113,11 +114,11 @@ interface Members {
 
 /** Of each port the number of its region, counted in the order of the ports. */
 function numberRegions(ports: number, edges: readonly RfEdge[]): Int32Array {
-  const joined = new Map(Array.from({ length: ports }, (_, port) => [port, port]));
-  for (const { a, b } of edges) joined.set(rootOf(joined, a), rootOf(joined, b));
+  const groups = new Groups(ports);
+  for (const { a, b } of edges) groups.join(a, b);
   const numbers = new Map<number, number>();
   return new Int32Array(ports).map((_, port) => {
-    const root = rootOf(joined, port);
+    const root = groups.nameOf(port);
     const number = numbers.get(root) ?? numbers.size;
     numbers.set(root, number);
     return number;
