@@ -3,7 +3,6 @@ import type { DcSolution } from '../dc/dc-solution.ts';
 import type { DcSolver } from '../dc/dc-solver.ts';
 import type { RfSolution } from '../rf/rf-solution.ts';
 import type { RfSolver } from '../rf/rf-solver.ts';
-import type { ActorWeb } from './actor-web.ts';
 
 /** What the station looks like while nothing changes. */
 export interface Reach {
@@ -38,6 +37,14 @@ export interface KeyDown {
   readonly moments: readonly Moment[];
   /** False where it went on changing until it was stopped. */
   readonly settled: boolean;
+}
+
+/** What each actor has to do with: by actor, the blocks and regions by which it feels, and those that it acts on. */
+export interface ActorWeb {
+  readonly blocks: readonly (readonly number[])[];
+  readonly regions: readonly (readonly number[])[];
+  /** By actor the number of its group: a press changes nothing outside the group of its control. */
+  readonly group: Int32Array;
 }
 
 /** Both solvers of one circuit. */

@@ -1,5 +1,5 @@
-import { hasNumbersOf } from './actor-web.ts';
 import type { KeyDown, Reach, Trial } from './key-down.ts';
+import { hasNumbersOf } from './weave-actors.ts';
 
 /** What an earlier press of a group of actors is in another trial, in which all that it touches is the same. */
 export function pressAgain(

@@ -1,6 +1,5 @@
 import type { Circuit } from '../circuit/circuit.ts';
-import type { ActorWeb } from './actor-web.ts';
-import type { Solvers, Trial } from './key-down.ts';
+import type { ActorWeb, Solvers, Trial } from './key-down.ts';
 
 /**
  * Which actors of a circuit (1 by actor) are not what they were in an earlier trial, or feel or change something that is

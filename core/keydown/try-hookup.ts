@@ -6,14 +6,13 @@ import { DcSolver } from '../dc/dc-solver.ts';
 import { ditMs } from '../quantity/dit-ms.ts';
 import { RfSolver } from '../rf/rf-solver.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
-import { weaveActors } from './actor-web.ts';
 import { Bench } from './bench.ts';
 import { comeToRest, type Rest } from './come-to-rest.ts';
-
 import type { KeyDown, Reach, Solvers, Trial } from './key-down.ts';
 import { pressAgain } from './press-again.ts';
 import { readPlugs } from './read-plugs.ts';
 import { touchedActors } from './touched-actors.ts';
+import { weaveActors } from './weave-actors.ts';
 
 /**
  * Puts a hook-up through its paces: lets it come to rest, opens the fuses that would open then, one after the other,

@@ -1,14 +1,6 @@
 import type { Circuit, CompiledFeel, LoadPart } from '../circuit/circuit.ts';
 import { Groups } from '../circuit/groups.ts';
-import type { Solvers, Trial } from './key-down.ts';
-
-/** What each actor has to do with: by actor, the blocks and regions by which it feels, and those that it acts on. */
-export interface ActorWeb {
-  readonly blocks: readonly (readonly number[])[];
-  readonly regions: readonly (readonly number[])[];
-  /** By actor the number of its group: a press changes nothing outside the group of its control. */
-  readonly group: Int32Array;
-}
+import type { ActorWeb, Solvers, Trial } from './key-down.ts';
 
 /** The web of a circuit; that of an earlier trial where nothing of it has another number. */
 export function weaveActors(circuit: Circuit, solvers: Solvers, before: Trial | null): ActorWeb {
