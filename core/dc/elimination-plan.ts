@@ -24,6 +24,9 @@ export type Ends = readonly (readonly [number, number])[];
 export interface EliminationPlan {
   readonly size: number;
   readonly order: Int32Array;
+  /** So many nodes of `order` come first at which nothing ever changes, with so many pairs of slots. */
+  readonly early: number;
+  readonly earlyPairs: number;
   /** Slots of node `order[k]` are `slotStart[k]` to `slotStart[k + 1]`; each leads to a node eliminated later. */
   readonly slotStart: Int32Array;
   readonly slotNode: Int32Array;
@@ -33,11 +36,16 @@ export interface EliminationPlan {
   readonly partSlot: Int32Array;
 }
 
-/** The order of least degree first: trees come out in linear time, meshes with little fill. */
-export function planElimination(size: number, ends: Ends): EliminationPlan {
+/**
+ * The order of least degree first: trees come out in linear time, meshes with little fill. Nodes in `changing` come after
+ * all others, so that what never changes is eliminated once.
+ */
+export function planElimination(size: number, ends: Ends, changing: ReadonlySet<number>): EliminationPlan {
   const neighbours: Set<number>[] = Array.from({ length: size }, () => new Set());
   for (const [a, b] of ends) if (a !== b) join(neighbours, a, b);
-  const { order, later } = eliminate(neighbours);
+  const { order, later } = eliminate(neighbours, changing);
+  const early = size - changing.size;
+  const earlyPairs = later.slice(0, early).reduce((sum, { length }) => sum + (length * (length - 1)) / 2, 0);
   const slotOf: Map<number, number>[] = Array.from({ length: size }, () => new Map());
   const slotStart = new Int32Array(size + 1);
   const slotNodes: number[] = [];
@@ -58,6 +66,8 @@ export function planElimination(size: number, ends: Ends): EliminationPlan {
   return {
     size,
     order: Int32Array.from(order),
+    early,
+    earlyPairs,
     slotStart,
     slotNode: Int32Array.from(slotNodes),
     pairSlot: Int32Array.from(pairs),
@@ -70,18 +80,32 @@ function join(neighbours: Set<number>[], a: number, b: number) {
   neighbours[b]?.add(a);
 }
 
-function eliminate(neighbours: Set<number>[]): { order: number[]; later: number[][] } {
+interface Order {
+  readonly order: number[];
+  readonly later: number[][];
+}
+
+function eliminate(neighbours: Set<number>[], changing: ReadonlySet<number>): Order {
+  const done: Order = { order: [], later: [] };
+  const isIn = (wanted: boolean) => (node: number) => changing.has(node) === wanted;
+  for (const wanted of [false, true]) eliminateSome(neighbours, isIn(wanted), done);
+  return done;
+}
+
+/** Eliminates those of the nodes that are asked for. */
+function eliminateSome(neighbours: Set<number>[], isAsked: (node: number) => boolean, { order, later }: Order) {
   const buckets: Set<number>[] = [];
+  let left = 0;
   const put = (node: number, degree: number) => {
     while (buckets.length <= degree) buckets.push(new Set());
     buckets[degree]?.add(node);
   };
   neighbours.forEach((set, node) => {
+    if (!isAsked(node)) return;
+    left += 1;
     put(node, set.size);
   });
-  const order: number[] = [];
-  const later: number[][] = [];
-  for (let least = 0; order.length < neighbours.length; ) {
+  for (let least = 0; left > 0; ) {
     const node = buckets[least]?.values().next().value;
     if (node === undefined) {
       least++;
@@ -89,6 +113,7 @@ function eliminate(neighbours: Set<number>[]): { order: number[]; later: number[
     }
     buckets[least]?.delete(node);
     const around = [...(neighbours[node] ?? [])];
+    left -= 1;
     order.push(node);
     later.push(around);
     for (const other of around) {
@@ -98,10 +123,10 @@ function eliminate(neighbours: Set<number>[]): { order: number[]; later: number[
       for (const third of around) if (third !== other) set.add(third);
     }
     for (const other of around) {
+      if (!isAsked(other)) continue;
       const degree = neighbours[other]?.size ?? 0;
       put(other, degree);
       if (degree < least) least = degree;
     }
   }
-  return { order, later };
 }

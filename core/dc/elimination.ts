@@ -1,9 +1,17 @@
 import type { EliminationPlan } from './elimination-plan.ts';
 
+/** The conductances after the elimination of what never changes. */
+export interface EarlyMesh {
+  readonly between: Float64Array;
+  readonly toReference: Float64Array;
+  readonly total: Float64Array;
+}
+
 /**
  * Node elimination on conductances (star to mesh, node by node). Only sums, products and quotients of positive numbers
  * occur, nothing is subtracted, so every voltage keeps its relative precision whether joints are micro-ohms or
  * leaks are gigohms (the same reason for which Grassmann, Taksar and Heyman's elimination of Markov chains is exact).
+ * Nodes at which nothing ever changes go first, once; the others each time that something at them has changed.
  */
 export class Elimination {
   /** Conductance of each slot, in siemens. */
@@ -23,12 +31,30 @@ export class Elimination {
     this.toReference.fill(0);
   }
 
-  /** Eliminates every node; the conductances that were put in are replaced by those of the meshes. */
-  factor() {
+  /** Eliminates the nodes at which nothing changes, and gives what is left to go on from. */
+  factorEarly(): EarlyMesh {
+    this.factor(0, this.plan.early, 0);
+    return { between: this.between.slice(), toReference: this.toReference.slice(), total: this.total.slice() };
+  }
+
+  /** Goes on from there; conductances between the other nodes may be put in. */
+  restore({ between, toReference, total }: EarlyMesh) {
+    this.between.set(between);
+    this.toReference.set(toReference);
+    this.total.set(total);
+  }
+
+  /** Eliminates the other nodes. */
+  factorLate() {
+    this.factor(this.plan.early, this.plan.size, this.plan.earlyPairs);
+  }
+
+  /** The conductances that were put in at these nodes are replaced by those of the meshes. */
+  private factor(first: number, end: number, firstPair: number) {
     const { order, slotStart, slotNode, pairSlot } = this.plan;
     const { between, toReference, total } = this;
-    let pair = 0;
-    for (let k = 0; k < order.length; k++) {
+    let pair = firstPair;
+    for (let k = first; k < end; k++) {
       const node = order[k] as number;
       const from = slotStart[k] as number;
       const to = slotStart[k + 1] as number;
@@ -58,11 +84,14 @@ export class Elimination {
     }
   }
 
-  /** Volts of every node against its island's reference, from the currents flowing into the nodes, which are used up. */
-  solve(amps: Float64Array, volts: Float64Array) {
-    const { order, slotStart, slotNode } = this.plan;
+  /**
+   * Volts of the nodes at which something changes against their island's reference, from the currents flowing into them,
+   * which are used up. Into the others none may flow.
+   */
+  solveLate(amps: Float64Array, volts: Float64Array) {
+    const { order, slotStart, slotNode, early, size } = this.plan;
     const { between, total } = this;
-    for (let k = 0; k < order.length; k++) {
+    for (let k = early; k < size; k++) {
       const node = order[k] as number;
       const sum = total[node] as number;
       if (sum === 0) continue;
@@ -73,10 +102,21 @@ export class Elimination {
         amps[other] = (amps[other] as number) + share * (between[s] as number);
       }
     }
-    for (let k = order.length - 1; k >= 0; k--) {
+    this.back(amps, volts, size, early);
+  }
+
+  /** Volts of the nodes at which nothing changes, from those of the others. */
+  solveEarly(volts: Float64Array) {
+    this.back(null, volts, this.plan.early, 0);
+  }
+
+  private back(amps: Float64Array | null, volts: Float64Array, end: number, first: number) {
+    const { order, slotStart, slotNode } = this.plan;
+    const { between, total } = this;
+    for (let k = end - 1; k >= first; k--) {
       const node = order[k] as number;
       const sum = total[node] as number;
-      let current = amps[node] as number;
+      let current = amps === null ? 0 : (amps[node] as number);
       for (let s = slotStart[k] as number; s < (slotStart[k + 1] as number); s++) {
         current += (between[s] as number) * (volts[slotNode[s] as number] as number);
       }

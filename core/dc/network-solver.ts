@@ -1,11 +1,11 @@
-import { type ActorStates, isOpenGate } from '../circuit/circuit.ts';
+import { type ActorStates, type CircuitPart, isOpenGate, type Resistor } from '../circuit/circuit.ts';
 import { leastOhms } from '../quantity/least-ohms.ts';
 import type { Across, Device, Surroundings } from './devices/device.ts';
 import { Diode } from './devices/diode.ts';
 import { Load } from './devices/load.ts';
 import { PullUp, PullUpFeed } from './devices/pull-up.ts';
 import { Supply, type SupplyMode } from './devices/supply.ts';
-import { Elimination } from './elimination.ts';
+import { type EarlyMesh, Elimination } from './elimination.ts';
 import { type EliminationPlan, type Ends, endsOf, planElimination } from './elimination-plan.ts';
 import { IslandFinder, type Islands, type Network } from './islands.ts';
 
@@ -32,14 +32,24 @@ export interface NetworkShape {
 
 export function shapeOf({ nodes, parts }: Network): NetworkShape {
   const ends = parts.map(endsOf);
-  return { ends, plan: planElimination(nodes.length, ends) };
+  const changing = parts.flatMap((part, i) => {
+    if (isConstant(part)) return [];
+    const fedFrom = part.kind === 'pullUp' && part.fedFrom !== null ? [part.fedFrom] : [];
+    return [...(ends[i] ?? []), ...fedFrom];
+  });
+  return { ends, plan: planElimination(nodes.length, ends, new Set(changing)) };
 }
+
+/** Whether a part conducts alike in every state. */
+const isConstant = (part: CircuitPart): part is Resistor => part.kind === 'resistor' && part.gate.length === 0;
 
 /** Solves one network for any of its states; keeps its working arrays between calls. */
 export class NetworkSolver {
   private readonly plan: EliminationPlan;
   private readonly elimination: Elimination;
   private readonly islands: IslandFinder;
+  /** What is left after the elimination of what never changes, by the nodes that are references. */
+  private readonly early = new Map<string, EarlyMesh>();
 
   constructor(
     private readonly network: Network,
@@ -60,9 +70,9 @@ export class NetworkSolver {
     let settled = false;
     let stale = true;
     for (let round = 0; round < mostRounds && !settled; round++) {
-      if (stale) this.assemble(islands, devices);
+      if (stale) this.assemble(islands, devices, open);
       inject(devices, islands, into);
-      this.elimination.solve(into, volts);
+      this.elimination.solveLate(into, volts);
       stale = false;
       let error = 0;
       for (const { device } of devices) {
@@ -72,6 +82,7 @@ export class NetworkSolver {
       }
       settled = !stale && error < 1e-12;
     }
+    this.elimination.solveEarly(volts);
     return {
       volts,
       island: islands.of,
@@ -81,17 +92,36 @@ export class NetworkSolver {
     };
   }
 
-  private assemble(islands: Islands, devices: readonly Placed[]) {
-    this.elimination.clear();
+  private assemble(islands: Islands, devices: readonly Placed[], open: ReadonlySet<number>) {
     const { parts } = this.network;
+    this.eliminateConstant(islands, open);
     for (let i = 0; i < parts.length; i++) {
-      const part = parts[i];
-      if (part?.kind === 'resistor' && islands.inForce[i] === 1)
-        this.put(i, part.a, part.b, 1 / Math.max(part.ohms, leastOhms), islands);
+      const part = parts[i] as CircuitPart;
+      if (part.kind === 'resistor' && part.gate.length > 0 && islands.inForce[i] === 1)
+        this.putResistor(i, part, islands);
     }
     for (const { part, device } of devices)
       if (part >= 0) this.put(part, device.from, device.to, device.conductance(), islands);
-    this.elimination.factor();
+    this.elimination.factorLate();
+  }
+
+  private eliminateConstant(islands: Islands, open: ReadonlySet<number>) {
+    const key = islands.reference.join('');
+    const known = open.size === 0 ? this.early.get(key) : undefined;
+    if (known) {
+      this.elimination.restore(known);
+      return;
+    }
+    this.elimination.clear();
+    this.network.parts.forEach((part, i) => {
+      if (isConstant(part) && islands.inForce[i] === 1) this.putResistor(i, part, islands);
+    });
+    const mesh = this.elimination.factorEarly();
+    if (open.size === 0) this.early.set(key, mesh);
+  }
+
+  private putResistor(i: number, { a, b, ohms }: Resistor, islands: Islands) {
+    this.put(i, a, b, 1 / Math.max(ohms, leastOhms), islands);
   }
 
   private put(part: number, a: number, b: number, siemens: number, { reference }: Islands) {
