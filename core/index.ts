@@ -57,7 +57,7 @@ export type * from './reports/report-rows.ts';
 export type { ReportTable } from './reports/report-table.ts';
 export type * from './reports/rf/rf-report.ts';
 export { spiceDecks } from './reports/spice-decks.ts';
-export { surveyReport } from './reports/survey-report.ts';
+export { reportSurvey, surveyReport } from './reports/survey-report.ts';
 export { type Trouble, troubleReport } from './reports/trouble-report.ts';
 export { writeCsv } from './reports/write-csv.ts';
 export { acceptFinding } from './rules/accept.ts';
@@ -100,7 +100,8 @@ export {
   type UnitKind,
   unitGroups,
 } from './station/schema/unit-kind.ts';
+export { shareEqual } from './station/share-equal.ts';
 export { withoutUndefined } from './station/without-undefined.ts';
-export { survey } from './survey.ts';
+export { type Survey, survey } from './survey.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
 export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';

@@ -1,7 +1,8 @@
-import type { Circuit, Placed } from '../circuit/circuit.ts';
+import type { Circuit, CircuitPart, Fragment, Placed } from '../circuit/circuit.ts';
 import { findNets } from '../circuit/find-nets.ts';
 import { type Read, splitRead, type WholeList, wholeLists } from '../circuit/reads.ts';
 import { audioNetsOf } from '../dc/audio-nets.ts';
+import { endsOf } from '../dc/elimination-plan.ts';
 import type { Trial } from '../keydown/key-down.ts';
 import { hookupsOf } from '../station/parts.ts';
 import type { Cable, Station, Unit } from '../station/schema/schema.ts';
@@ -155,9 +156,9 @@ export class Changes {
         this.pieces.add(solvers.dc.pieceOf(node));
       }
       for (const port of portsTouched(circuit, change)) this.regions[solvers.rf.numberAt(port)] = 1;
-      // Where a fragment has other parts its numbers say nothing.
+      // Where a fragment's parts join something else their numbers say nothing: a lone part looks like any other.
       const { was, is } = change;
-      if (was && was.fragment.parts.length !== is?.fragment.parts.length)
+      if (was && !(is && joinsTheSame(was.fragment, is.fragment)))
         for (let i = 0; i < was.parts.length; i++) this.blocks[solvers.dc.blockOf(was.first.part + i)] = 1;
       for (const placed of [was, is]) if (placed) for (const list of listsOf(placed)) this.lists.add(list);
     }
@@ -331,6 +332,16 @@ function nodesTouched(circuit: Circuit, { was, is }: Change): number[] {
   }
   return nodes;
 }
+
+/** Whether two fragments have parts between the same nodes. */
+const joinsTheSame = (a: Fragment, b: Fragment): boolean =>
+  a.parts.length === b.parts.length &&
+  a.nodesElsewhere.length === b.nodesElsewhere.length &&
+  a.nodesElsewhere.every(({ name }, i) => name === b.nodesElsewhere[i]?.name) &&
+  a.parts.every((part, i) => {
+    const [ends, others] = [endsOf(part), endsOf(b.parts[i] as CircuitPart)];
+    return ends[0] === others[0] && ends[1] === others[1];
+  });
 
 function portsTouched(circuit: Circuit, { was, is }: Change): number[] {
   const ports = was ? [...was.portsElsewhere, ...was.fragment.rfPorts.map((_, i) => was.first.rfPort + i)] : [];

@@ -1,4 +1,13 @@
-import { causesOf, draftPowerUp, type PowerUpDraft, type Station, sheetOf, survey } from '../../core/index.ts';
+import {
+  causesOf,
+  draftPowerUp,
+  type PowerUpDraft,
+  type Station,
+  type Survey,
+  shareEqual,
+  sheetOf,
+  survey,
+} from '../../core/index.ts';
 import { answerQuestions } from './answer-questions.ts';
 import type { PowerUpAnswer, PowerUpRequest } from './power-up-messages.ts';
 
@@ -18,10 +27,13 @@ function newAnswers() {
 
 /** The draft of the station asked about before, where it is the same but for its readings. */
 function newMemory() {
-  let last: { readonly text: string; readonly draft: PowerUpDraft } | null = null;
-  return (station: Station): PowerUpDraft => {
-    const text = JSON.stringify({ ...station, readings: [] });
-    if (last?.text !== text) last = { text, draft: draftPowerUp(survey(station)) };
+  let last: { readonly surveyed: Survey; readonly draft: PowerUpDraft } | null = null;
+  return (asked: Station): PowerUpDraft => {
+    const unread = { ...asked, readings: [] };
+    const station = last ? shareEqual(last.surveyed.station, unread) : unread;
+    if (last?.surveyed.station === station) return last.draft;
+    const surveyed = survey(station, last?.surveyed);
+    last = { surveyed, draft: draftPowerUp(surveyed) };
     return last.draft;
   };
 }

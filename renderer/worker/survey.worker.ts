@@ -1,5 +1,14 @@
-import { surveyReport } from '../../core/index.ts';
+import { reportSurvey, type Station, type Survey, type SurveyReport, shareEqual, survey } from '../../core/index.ts';
 import { answerQuestions } from './answer-questions.ts';
 
 // Computes off the screen's thread: a station in, its report out.
-answerQuestions(surveyReport);
+answerQuestions(newAnswers());
+
+/** Each survey is kept for the next: an edit costs what it touches. */
+function newAnswers() {
+  let last: Survey | null = null;
+  return (station: Station): SurveyReport => {
+    last = survey(last ? shareEqual(last.station, station) : station, last);
+    return reportSurvey(last);
+  };
+}
