@@ -78,11 +78,20 @@ export function tryCircuit(
   const state = { circuit, solvers, web, atFirst: atFirst.reach, receive, restless, opened };
   if (!pressing) return { ...state, plugVolts: new Map(), keyDowns: [] };
 
+  /** What actors act on may depend on others, which need not be in the state that they were in. */
+  const actAsBefore = (actors: readonly number[]): boolean => {
+    const isAsBefore = (actor: number) => actor < 0 || receive.on[actor] === before?.receive.on[actor];
+    const { dc, rf } = solvers;
+    return (
+      dc.blocksOf(actors).every((block) => dc.actorsIn(block).every(isAsBefore)) &&
+      rf.regionsWith(actors).every((region) => (rf.region(region)?.actors ?? []).every(isAsBefore))
+    );
+  };
   const press = (pressed: readonly number[]): KeyDown => {
     const names = [...new Set(pressed.map((control) => group[control] as number))];
     const actors = names.flatMap((name) => members.get(name) ?? []).sort((a, b) => a - b);
     const earlier =
-      before && opened.length === 0 && names.every(isSame)
+      before && opened.length === 0 && names.every(isSame) && actAsBefore(actors)
         ? before.keyDowns.find(({ controls }) => isSameList(controls, pressed))
         : undefined;
     return before && earlier

@@ -1,26 +1,28 @@
-import { type Circuit, type CircuitPart, never, type RfEdge } from '../circuit/circuit.ts';
+import { type Circuit, type CircuitActor, type CircuitPart, never } from '../circuit/circuit.ts';
+import { replaceIn } from '../circuit/replace-in.ts';
 import type { Failure } from './failure.ts';
 
-/** The circuit with something failed: the same nodes, parts and actors in the same places, what failed set so. */
+/**
+ * The circuit with something failed: the same nodes, parts and actors in the same places, what failed set so. RF does not
+ * pass a cable whose live core is open.
+ */
 export function applyFailure(circuit: Circuit, { parts: broken, held, volts }: Failure): Circuit {
-  const parts = circuit.parts.map((part, i): CircuitPart => {
-    if (broken.includes(i)) return { ...part, gate: never };
-    const high = volts.get(i);
-    return part.kind === 'supply' && high !== undefined ? { ...part, spec: { ...part.spec, volts: high } } : part;
+  const at = (i: number) => circuit.parts[i] as CircuitPart;
+  const open = broken.map((i): [number, CircuitPart] => [i, { ...at(i), gate: never }]);
+  const high = [...volts].flatMap(([i, high]): [number, CircuitPart][] => {
+    const part = at(i);
+    return part.kind === 'supply' ? [[i, { ...part, spec: { ...part.spec, volts: high } }]] : [];
   });
-  const actors = circuit.actors.map((actor, i) => {
-    const stuck = held.get(i);
-    return stuck === undefined ? actor : { ...actor, stuck };
+  const stuck = [...held].map(([i, on]): [number, CircuitActor] => [
+    i,
+    { ...(circuit.actors[i] as CircuitActor), stuck: on },
+  ]);
+  const cut = broken.flatMap((i) => liveCableOf(circuit.parts[i]) ?? []);
+  return replaceIn(circuit, {
+    parts: new Map([...high, ...open]),
+    actors: new Map(stuck),
+    edges: new Map(cut.map((cable) => [cable, (edge) => ({ ...edge, gate: never })])),
   });
-  return { ...circuit, parts, actors, rf: withoutLines(circuit, broken) };
-}
-
-/** RF does not pass a cable whose live core is open. */
-function withoutLines({ parts, rf }: Circuit, broken: readonly number[]): Circuit['rf'] {
-  const cut = new Set(broken.flatMap((i) => liveCableOf(parts[i]) ?? []));
-  const isCut = ({ origin }: RfEdge) => origin.type === 'cable' && cut.has(origin.cable);
-  if (!rf.edges.some(isCut)) return rf;
-  return { ...rf, edges: rf.edges.map((edge) => (isCut(edge) ? { ...edge, gate: never } : edge)) };
 }
 
 /** The cable whose live way a part is on, or undefined. */

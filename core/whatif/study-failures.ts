@@ -5,9 +5,10 @@ import type { Solvers, Trial } from '../keydown/key-down.ts';
 import { tryCircuit } from '../keydown/try-hookup.ts';
 import { ditMs } from '../quantity/dit-ms.ts';
 import { RfSolver } from '../rf/rf-solver.ts';
-import { collectFindings } from '../rules/collect.ts';
+import { findingsFrom } from '../rules/collect.ts';
 import type { Finding } from '../rules/finding.ts';
 import { rules } from '../rules/index.ts';
+import { type Memory, runRules } from '../rules/run-rules.ts';
 import { hookupsOf } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { applyFailure } from './apply-failure.ts';
@@ -36,16 +37,23 @@ export function studyFailures(station: Station, tell: (done: number, of: number)
     const circuit = buildCircuit(station, hookup);
     return { hookup, circuit, failures: listFailures(station, circuit) };
   });
+  const dit = ditMs(station.plan.speedWpm);
   const all = tries.reduce((sum, { failures }) => sum + failures.length, 0);
   let done = 0;
   for (const { hookup, circuit, failures } of tries) {
-    const solvers = { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
-    const tryOut = (failed: Circuit, own: Solvers) => tryCircuit(failed, own, ditMs(station.plan.speedWpm));
-    const sound = new Set(findingsOf(station, hookup, tryOut(circuit, solvers)).map((f) => f.id));
+    const sound = tryCircuit(circuit, { dc: new DcSolver(circuit), rf: new RfSolver(circuit) }, dit);
+    const look = (trial: Trial, before: Memory = []) => {
+      const facts = { station, hookups: [{ hookup, trial }] };
+      const { said, memory } = runRules(facts, harmRules, before);
+      return { findings: findingsFrom(facts, said), memory };
+    };
+    const { findings, memory } = look(sound);
+    const known = new Set(findings.map((f) => f.id));
     for (const failure of failures) {
       const failed = applyFailure(circuit, failure);
-      const trial = tryOut(failed, solversOf(failed, circuit, solvers));
-      const fresh = findingsOf(station, hookup, trial).filter((f) => !sound.has(f.id));
+      // What the failure does not touch is as in the sound station.
+      const trial = tryCircuit(failed, solversOf(failed, sound), dit, { before: sound });
+      const fresh = look(trial, memory).findings.filter((f) => !known.has(f.id));
       studies.set(failure.id, withHookup(studies.get(failure.id), failure, hookup, fresh));
       done += 1;
       tell(done, all);
@@ -54,14 +62,10 @@ export function studyFailures(station: Station, tell: (done: number, of: number)
   return [...studies.values()].map((study) => ({ ...study, weakness: weaknessOf(study.failure, study.findings) }));
 }
 
-/** What is not touched by the failure keeps what has been solved already. */
-const solversOf = (failed: Circuit, circuit: Circuit, { dc, rf }: Solvers): Solvers => ({
+const solversOf = (failed: Circuit, { circuit, solvers: { dc, rf } }: Trial): Solvers => ({
   dc: dc.solverOf(failed),
-  rf: failed.rf === circuit.rf ? rf : new RfSolver(failed),
+  rf: failed.rf === circuit.rf ? rf : new RfSolver(failed, rf),
 });
-
-const findingsOf = (station: Station, hookup: Hookup, trial: Trial): Finding[] =>
-  collectFindings({ station, hookups: [{ hookup, trial }] }, harmRules);
 
 const harmRules = rules.filter((rule) => !rule.judgesDrawing);
 
