@@ -1,3 +1,4 @@
+import type { ActorStates } from '../circuit/circuit.ts';
 import type { Reads } from '../circuit/reads.ts';
 import type { Block } from './block.ts';
 import type { BlockForest } from './block-forest.ts';
@@ -14,6 +15,28 @@ export interface DcLayout {
   readonly reads: Reads;
 }
 
+/** The states of all blocks with these actors on and these parts open; each is solved when it is asked for. */
+export class BlockStates {
+  private readonly known: (BlockSolution | undefined)[];
+
+  /** Neither `on` nor `open` may be changed any more. */
+  constructor(
+    private readonly blocks: readonly Block[],
+    private readonly on: ActorStates,
+    private readonly open: ReadonlySet<number>,
+  ) {
+    this.known = new Array<BlockSolution | undefined>(blocks.length);
+  }
+
+  at(block: number): BlockSolution {
+    const known = this.known[block];
+    if (known) return known;
+    const solved = (this.blocks[block] as Block).solve(this.on, this.open);
+    this.known[block] = solved;
+    return solved;
+  }
+}
+
 /** What stands on every node and flows in every part; worked out for the whole circuit only where it is asked for. */
 export class DcSolution {
   private whole: { volts: Float64Array; island: Int32Array } | null = null;
@@ -22,7 +45,7 @@ export class DcSolution {
   constructor(
     private readonly layout: DcLayout,
     /** By block; the same object wherever the block is in the same state. */
-    readonly base: readonly BlockSolution[],
+    readonly base: BlockStates,
     /** Blocks that are in another state than in `base`. */
     readonly changed: ReadonlyMap<number, BlockSolution> = new Map(),
   ) {}
@@ -49,13 +72,13 @@ export class DcSolution {
 
   /** False where some loads found no balance; the values are then those of the last try. */
   get settled(): boolean {
-    return this.base.every((s, block) => (this.changed.get(block) ?? s).settled);
+    return this.layout.blocks.every((_, block) => (this.changed.get(block) ?? this.base.at(block)).settled);
   }
 
   /** The state of a block. */
   at(block: number): BlockSolution {
     this.layout.reads.note('block', block);
-    return (this.changed.get(block) ?? this.base[block]) as BlockSolution;
+    return this.changed.get(block) ?? this.base.at(block);
   }
 
   /** Volts of one node against another; null where nothing joins them so that any voltage could stand there. */

@@ -2,7 +2,7 @@ import type { ActorStates, Circuit, CircuitPart } from '../circuit/circuit.ts';
 import { partsBefore } from '../circuit/parts-before.ts';
 import { Block } from './block.ts';
 import { BlockForest } from './block-forest.ts';
-import { type DcLayout, DcSolution } from './dc-solution.ts';
+import { BlockStates, type DcLayout, DcSolution } from './dc-solution.ts';
 import { endsOf } from './elimination-plan.ts';
 import { findBlocks } from './find-blocks.ts';
 import type { BlockSolution } from './network-solver.ts';
@@ -97,10 +97,7 @@ export class DcSolver {
    * limits holds its peak current, one that shuts down goes off. Always an answer: see `settled`.
    */
   solve(on: ActorStates, open: ReadonlySet<number> = new Set()): DcSolution {
-    return new DcSolution(
-      this.layout,
-      this.layout.blocks.map((block) => block.solve(on, open)),
-    );
+    return new DcSolution(this.layout, new BlockStates(this.layout.blocks, on.slice(), new Set(open)));
   }
 
   /** A state of which the blocks are known: as in `earlier`, but for these. */
@@ -113,7 +110,7 @@ export class DcSolver {
     const changed = new Map<number, BlockSolution>();
     for (const b of blocks) {
       const solution = (this.layout.blocks[b] as Block).solve(on, open);
-      if (solution !== earlier.base[b]) changed.set(b, solution);
+      if (solution !== earlier.base.at(b)) changed.set(b, solution);
     }
     return new DcSolution(this.layout, earlier.base, changed);
   }

@@ -129,8 +129,8 @@ export class Changes {
     return otherStates(
       blocks,
       this.now.trial.solvers.dc.blocks,
-      this.before.trial.receive.dc,
-      this.now.trial.receive.dc,
+      (block) => this.before.trial.receive.dc.base.at(block),
+      (block) => this.now.trial.receive.dc.base.at(block),
       instants.map(([then, now]) => [then.reach.dc.changed, now.reach.dc.changed]),
     );
   }
@@ -140,8 +140,8 @@ export class Changes {
     return otherStates<object>(
       regions,
       this.now.trial.solvers.rf.count,
-      this.before.trial.receive.rf,
-      this.now.trial.receive.rf,
+      (region) => this.before.trial.receive.rf.base[region],
+      (region) => this.now.trial.receive.rf.base[region],
       instants.map(([then, now]) => [then.reach.rf.changed, now.reach.rf.changed]),
     );
   }
@@ -301,8 +301,8 @@ function plugsByUnit({ circuit, plugVolts }: Trial): Map<string, string> {
 function otherStates<S extends object>(
   numbersNow: Int32Array,
   countNow: number,
-  then: { readonly base: readonly S[] },
-  now: { readonly base: readonly S[] },
+  then: (number: number) => S | undefined,
+  now: (number: number) => S | undefined,
   changes: readonly (readonly [ReadonlyMap<number, S>, ReadonlyMap<number, S>])[],
 ): Uint8Array {
   const other = new Uint8Array(numbersNow.length);
@@ -310,7 +310,7 @@ function otherStates<S extends object>(
   for (let i = 0; i < other.length; i++) {
     const there = numbersNow[i] as number;
     if (there >= 0) numbersThen[there] = i;
-    if (there < 0 || then.base[i] !== now.base[there]) other[i] = 1;
+    if (there < 0 || then(i) !== now(there)) other[i] = 1;
   }
   for (const [before, after] of changes) {
     for (const [i, state] of before) if (after.get(numbersNow[i] as number) !== state) other[i] = 1;

@@ -63,7 +63,7 @@ export function contextOf(facts: Survey, asked: string | null): Context | null {
     isForTips(facts.station, { unit: unitOfPart(part), port: portOfRef(part.spec.plus) }),
   );
   const fed = inOrder(base, fedUnits(facts.station, base));
-  const workings = new Workings();
+  const workings = new Workings(facts.hookups);
   const comers = comingIn(facts, workings);
   return { station: facts.station, facts, base, dummy, onAir, fed, supplies: readable, comers, workings };
 }

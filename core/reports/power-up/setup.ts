@@ -49,15 +49,16 @@ const isPluggedAlike = (a: Setup, b: Setup): boolean =>
 export const isSameSetup = (a: Setup, b: Setup): boolean =>
   a === b || (a.powered === b.powered && a.control === b.control && isPluggedAlike(a, b));
 
-export const circuitOf = inWorkings(
-  (setup: Setup): Circuit => buildCircuit(setup.station, setup.hookup),
-  isSameDrawing,
-);
+export const circuitOf = inWorkings(({ station, hookup, workings }: Setup): Circuit => {
+  const whole = workings.tried(hookup);
+  return buildCircuit(station, hookup, whole ? [whole.circuit] : []);
+}, isSameDrawing);
 
 /** Of the circuit as drawn. */
 const solversOf = inWorkings((setup: Setup): Solvers => {
   const circuit = circuitOf(setup);
-  return { dc: new DcSolver(circuit), rf: new RfSolver(circuit) };
+  const whole = setup.workings.tried(setup.hookup)?.solvers;
+  return { dc: whole?.dc.solverOf(circuit) ?? new DcSolver(circuit), rf: new RfSolver(circuit, whole?.rf) };
 }, isSameDrawing);
 
 /** A solver of a setup's circuit with something in it different. */
@@ -85,7 +86,9 @@ function tryOut(setup: Setup, circuit: Circuit, pressing: boolean): Trial {
   const rf = circuit.rf === circuitOf(setup).rf ? solversOf(setup).rf : new RfSolver(circuit);
   const solvers = { dc: dcSolverOf(setup, circuit), rf };
   const dit = ditMs(setup.station.plan.speedWpm);
-  return tryCircuit(circuit, solvers, dit, { pulled: pulledParts(setup, circuit), pressing });
+  const pulled = pulledParts(setup, circuit);
+  const before = pulled.size === 0 ? setup.workings.tried(setup.hookup) : null;
+  return tryCircuit(circuit, solvers, dit, { pulled, pressing, before });
 }
 
 const unpowered = (setup: Setup, circuit: Circuit): Seen => ({

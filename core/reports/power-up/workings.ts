@@ -1,3 +1,7 @@
+import type { Trial } from '../../keydown/key-down.ts';
+import type { TriedHookup } from '../../rules/rule.ts';
+import type { Hookup } from '../../station/schema/schema.ts';
+
 /** How many answers of a sort are kept, as each is large. */
 const most = 12;
 
@@ -12,6 +16,14 @@ interface Known {
  */
 export class Workings {
   private readonly sorts = new Map<unknown, Known[]>();
+
+  /** The hook-ups as they were surveyed: of what is plugged together at a step, all that is the same is taken from there. */
+  constructor(private readonly hookups: readonly TriedHookup[]) {}
+
+  /** The hook-up as it was tried whole. */
+  tried({ id }: Hookup): Trial | null {
+    return this.hookups.find(({ hookup }) => hookup.id === id)?.trial ?? null;
+  }
 
   /** What `make` gives for an owner, or gave for one that `isSame` says is the same. */
   answer<O, T>(make: (owner: O) => T, isSame: (a: O, b: O) => boolean, owner: O): T {
