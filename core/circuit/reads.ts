@@ -32,8 +32,11 @@ export class Reads {
     const noted: Read[] = [];
     this.turn += 1;
     this.noted = noted;
-    look();
-    this.noted = null;
+    try {
+      look();
+    } finally {
+      this.noted = null;
+    }
     return noted;
   }
 

@@ -18,8 +18,18 @@ export interface Home {
   readonly name: string;
   /** Whether it, or what is beside it, is other than before an edit. */
   isOther(changes: Changes): boolean;
+  /** The kinds of things that it may have. */
+  readonly holds: readonly ThingName[];
   things(): { readonly [T in ThingName]?: readonly Things[T][] };
 }
+
+const heldBy = {
+  unit: ['unit', 'port', 'load', 'supply', 'fuse', 'element', 'actor', 'rfLoad', 'output', 'input'],
+  cable: ['cable', 'end', 'fuse', 'wire', 'joint'],
+  region: ['anyRegion', 'region', 'chain'],
+  press: ['press'],
+  hookup: ['hookup'],
+} as const satisfies Record<string, readonly ThingName[]>;
 
 /** Everything in a hook-up that a rule may look at, in the order of the drawing. */
 export function homesIn(around: Around): Home[] {
@@ -29,24 +39,28 @@ export function homesIn(around: Around): Home[] {
     ...station.units.map((unit) => ({
       name: `unit ${unit.id}`,
       isOther: (changes: Changes) => changes.unit(unit.id),
+      holds: heldBy.unit,
       things: () => thingsOfUnit(around, unit),
     })),
     ...cablesIn(station, hookup).map((cable) => ({
       name: `cable ${cable.id}`,
       isOther: (changes: Changes) => changes.cable(cable),
+      holds: heldBy.cable,
       things: () => thingsOfCable(around, cable),
     })),
     ...everyRegionOf(trial).map((region) => ({
       name: `region ${ports[region.firstPort] ?? ''}`,
       isOther: (changes: Changes) => changes.region(region.number),
+      holds: heldBy.region,
       things: () => thingsOfRegion(around, region),
     })),
     ...trial.keyDowns.map((press, i) => ({
       name: `press ${i}`,
       isOther: (changes: Changes) => changes.press(i),
+      holds: heldBy.press,
       things: () => ({ press: [press] }),
     })),
-    { name: 'hookup', isOther: () => true, things: () => ({ hookup: [hookup] }) },
+    { name: 'hookup', isOther: () => true, holds: heldBy.hookup, things: () => ({ hookup: [hookup] }) },
   ];
 }
 

@@ -14,10 +14,15 @@ export interface Said {
   readonly report: Report;
 }
 
-/** What all rules said of the things at one place, and what was read for it. */
-interface KeptHome {
+/** What was said, and what was read for it. */
+interface Answer {
   readonly said: readonly Said[];
   readonly reads: readonly Read[];
+}
+
+/** What all rules said of the things at one place: look by look, and in all. */
+interface KeptHome extends Answer {
+  readonly answers: readonly Answer[];
 }
 
 /** What was said in each hook-up, place by place. */
@@ -43,9 +48,9 @@ export function runRules(
     const changes = earlier ? Changes.between(earlier.around, around) : null;
     const homes = new Map<string, KeptHome>();
     for (const home of homesIn(around)) {
-      const kept = changes ? earlier?.homes.get(home.name) : undefined;
-      const isSame = kept && changes && !home.isOther(changes) && !changes.any(kept.reads);
-      homes.set(home.name, isSame ? stillSaid(kept, changes) : lookAt(home, looks, around));
+      const known = changes && !home.isOther(changes) ? earlier?.homes.get(home.name) : undefined;
+      const still = changes && known ? { changes, known } : null;
+      homes.set(home.name, lookAt(home, looks, around, still));
     }
     return { around, homes };
   });
@@ -54,11 +59,6 @@ export function runRules(
     rule.looksAt.station?.(facts, (report) => said.push({ rule, rank, order: rank * places, report }));
   });
   return { said: said.sort((a, b) => a.order - b.order), memory };
-}
-
-function stillSaid(kept: KeptHome, changes: Changes): KeptHome {
-  const reads = changes.readsNow(kept.reads);
-  return reads === kept.reads ? kept : { ...kept, reads };
 }
 
 /** What one rule does with one kind of thing. */
@@ -79,17 +79,56 @@ function looksOf(rules: readonly Rule[]): ReadonlyMap<ThingName, readonly Look[]
   return looks;
 }
 
-function lookAt(home: Home, looks: ReadonlyMap<ThingName, readonly Look[]>, around: Around): KeptHome {
-  const said: Said[] = [];
-  const reads = around.trial.circuit.reads.during(() => {
-    const things = home.things();
-    for (const name of Object.keys(things) as ThingName[]) {
-      const here = things[name] ?? [];
-      for (const { look, ...by } of here.length > 0 ? (looks.get(name) ?? []) : []) {
-        const tell = (report: Report) => said.push({ ...by, report: { hookup: around.hookup.id, ...report } });
-        for (const thing of here) look(thing, around, tell);
+type Looks = ReadonlyMap<ThingName, readonly Look[]>;
+
+/** What is known of a place that is as it was. */
+interface Still {
+  readonly known: KeptHome;
+  readonly changes: Changes;
+}
+
+function lookAt(home: Home, looks: Looks, around: Around, still: Still | null): KeptHome {
+  if (still && !still.changes.any(still.known.reads)) return inNumbersOfNow(still);
+  let things: ReturnType<Home['things']> | null = null;
+  const answers: Answer[] = [];
+  for (const name of home.holds) {
+    for (const look of looks.get(name) ?? []) {
+      const known = still?.known.answers[answers.length];
+      if (still && known && !still.changes.any(known.reads)) answers.push(answerNow(known, still.changes));
+      else {
+        things ??= home.things();
+        answers.push(answerTo(look, things[name] ?? [], around));
       }
     }
+  }
+  return wholeOf(answers);
+}
+
+/** Most looks find nothing and ask for nothing. */
+const nothing: Answer = { said: [], reads: [] };
+
+function answerTo({ look, ...by }: Look, things: readonly unknown[], around: Around): Answer {
+  if (things.length === 0) return nothing;
+  const said: Said[] = [];
+  const tell = (report: Report) => said.push({ ...by, report: { hookup: around.hookup.id, ...report } });
+  const reads = around.trial.circuit.reads.during(() => {
+    for (const thing of things) look(thing, around, tell);
   });
-  return { said, reads };
+  return said.length === 0 && reads.length === 0 ? nothing : { said, reads };
+}
+
+const wholeOf = (answers: readonly Answer[]): KeptHome => ({
+  answers,
+  said: answers.flatMap(({ said }) => said),
+  reads: [...new Set(answers.flatMap(({ reads }) => reads))],
+});
+
+function inNumbersOfNow({ known, changes }: Still): KeptHome {
+  const reads = changes.readsNow(known.reads);
+  return reads === known.reads ? known : wholeOf(known.answers.map((answer) => answerNow(answer, changes)));
+}
+
+function answerNow(answer: Answer, changes: Changes): Answer {
+  const reads = changes.readsNow(answer.reads);
+  return reads === answer.reads ? answer : { ...answer, reads };
 }
