@@ -68,10 +68,11 @@ export type LooksAt<M extends string> = {
 } & { readonly station?: (facts: Facts, tell: Tell<M>) => void };
 
 /**
- * The hook-up in which a rule looks at a thing. What a rule says of a thing is kept while what it looked at is the same: the
- * thing, its unit with the cables there and the units at their other ends (of a cable, its two units and what is plugged in
- * there), and all that it asked of the trial by a circuit's parts, solutions and conductors, which write it down. What it
- * draws on beyond that (another unit's name) it asks for by `far`.
+ * The hook-up in which a rule looks at a thing. What it says of a thing is kept after an edit while what it looked at is the
+ * same. Without asking it may look at the thing; at its unit, that unit's kind, settings and the states of its actors, the
+ * cables there and the units at their other ends; of a cable at both its units and all cables there; of a region at all
+ * that is in it; at plan, settings and connectors. Whatever lies further it asks the solutions and the queries of
+ * `core/trial`, which write it down (`circuit.reads`), never a list of the whole circuit or station.
  */
 export interface Around {
   readonly station: Station;
