@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { edit } from '../../core/station/edit.ts';
 import { type History, recordChange, redo, replaceStation, startHistory, undo } from '../../core/station/history.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { type Survey, survey } from '../../core/survey.ts';
+import { bytesHeld, canSweep } from '../bytes-held.ts';
 import { correct, troubles } from '../cases/index.ts';
 import { type Random, randomFrom } from '../fuzz/random.ts';
+import { needs } from '../needs.ts';
 import { generateStation } from '../stations/generate.ts';
 import { randomChange } from '../stations/random-change.ts';
 import { anyStation } from '../stations/random-station.ts';
@@ -23,16 +26,17 @@ interface Step {
   readonly words: string;
 }
 
+const hasOpened = ({ hookups }: Survey): boolean => hookups.some(({ trial }) => trial.opened.length > 0);
+
 /** An edit, an undo or a redo; now and then the whole document as it would be read from a file again. */
-function step(history: History, { findings, hookups }: Survey, random: Random): Step {
+function step(history: History, before: Survey, random: Random): Step {
   // Where fuses have opened nothing is taken over, and there would be little to be seen.
-  const hasOpened = hookups.some(({ trial }) => trial.opened.length > 0);
-  if (random.chance(hasOpened ? 0.7 : 0.12) && history.past.length > 0)
+  if (random.chance(hasOpened(before) ? 0.7 : 0.12) && history.past.length > 0)
     return { history: undo(history), words: 'undo' };
   if (random.chance(0.1) && history.future.length > 0) return { history: redo(history), words: 'redo' };
   if (random.chance(0.01))
     return { history: replaceStation(history, structuredClone(history.station), 'Read again'), words: 'read again' };
-  const drawn = randomChange({ station: history.station, findings }, random);
+  const drawn = randomChange({ station: history.station, findings: before.findings }, random);
   if (!drawn) return { history, words: 'nothing' };
   const words = `${drawn.name}: ${JSON.stringify(drawn.change, withoutCarried).slice(0, 600)}`;
   return { history: recordChange(history, drawn.change), words };
@@ -117,5 +121,27 @@ describe('the survey before an edit', () => {
       }),
       { numRuns: 20 },
     );
+  });
+});
+
+describe('what a survey holds', () => {
+  it('is no more than twice as much after two hundred edits', needs('a heap that can be swept', canSweep), () => {
+    let station = generateStation(12);
+    const afterEdits = bytesHeld(() => {
+      let last = survey(station);
+      for (let seed = 0; seed < 200; seed++) {
+        const drawn = randomChange({ station, findings: last.findings }, randomFrom(seed));
+        const next = drawn ? edit(station, drawn.change) : station;
+        const surveyed = survey(next, last);
+        // Where fuses open nothing is taken over, and what was held before is given up.
+        if (hasOpened(surveyed)) continue;
+        last = surveyed;
+        station = next;
+      }
+      return last;
+    });
+    // A copy: what is worked out for a document is held by it.
+    const fromScratch = bytesHeld(() => survey(structuredClone(station)));
+    expect(afterEdits).toBeLessThanOrEqual(2 * fromScratch);
   });
 });
