@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { edit } from '../../core/station/edit.ts';
+import { moveCableEnd } from '../../core/catalog/laying/move-cable-end.ts';
+import { type Change, edit } from '../../core/station/edit.ts';
 import { type History, recordChange, redo, replaceStation, startHistory, undo } from '../../core/station/history.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { type Survey, survey } from '../../core/survey.ts';
@@ -8,6 +9,8 @@ import { bytesHeld, canSweep } from '../bytes-held.ts';
 import { correct, troubles } from '../cases/index.ts';
 import { type Random, randomFrom } from '../fuzz/random.ts';
 import { needs } from '../needs.ts';
+import { made } from '../rules/made.ts';
+import { drawStation } from '../stations/draw.ts';
 import { generateStation } from '../stations/generate.ts';
 import { randomChange } from '../stations/random-change.ts';
 import { anyStation } from '../stations/random-station.ts';
@@ -79,7 +82,7 @@ const cases = [...troubles.flatMap(({ wrong, right }) => [wrong, right]), ...cor
 
 describe('a survey that takes over what an edit did not touch is the same as one from scratch', () => {
   it('for any station and any few edits', () => {
-    fc.assert(fc.property(named(anyStation), seeds(6), expectSame), { numRuns: 30 });
+    fc.assert(fc.property(named(anyStation), seeds(6), expectSame), { numRuns: 20 });
   });
   it('for the stations of real mistakes', () => {
     fc.assert(fc.property(named(fc.constantFrom(...cases)), seeds(12), expectSame), { numRuns: 40 });
@@ -101,6 +104,132 @@ describe('a survey that takes over what an edit did not touch is the same as one
       }),
       { numRuns: 1 },
     );
+  });
+});
+
+const swapped = [
+  { a: 'tip', b: 'sleeve' },
+  { a: 'sleeve', b: 'tip' },
+];
+
+const line = drawStation({
+  units: {
+    supply: 'bench-supply',
+    strip: 'fused-strip',
+    over: 'changeover-by-line',
+    meter: 'swr-meter',
+    tuner: 'manual-tuner',
+  },
+  cables: [
+    'supply.out > strip.input',
+    'strip.two > over.power',
+    'over.antenna > meter.transmitter',
+    'meter.antenna > tuner.transmitter',
+  ],
+});
+
+const intoLine = edit(line, moveCableEnd(line, 'r1', 'a', { unit: 'over', port: 'line' }) as Change);
+
+const pair = drawStation({
+  units: {
+    supply: 'bench-supply',
+    strip: 'fused-strip',
+    rx: 'receiver-with-mute',
+    over: 'changeover-by-line',
+    keyer: 'keyer',
+    paddle: 'paddle',
+    supply2: 'bench-supply',
+    strip2: 'fused-strip',
+    tx: 'cw-transmitter-3w',
+    over2: 'changeover-by-line',
+  },
+  cables: [
+    'supply.out > strip.input',
+    'strip.two > over.power',
+    'over.receiver > rx.antenna',
+    'paddle.out > keyer.paddle',
+    'keyer.out > over.line',
+    'supply2.out > strip2.input',
+    'strip2.one > tx.power',
+    'tx.antenna > over2.transmitter',
+    'over2.antenna > rx.antenna',
+    'over2.key > tx.key',
+  ],
+});
+
+const program = made(
+  { ptt: ['control', 'mono-35-jack'] },
+  [
+    { id: 'high', type: 'pullUp', contact: 'ptt.tip', volts: 5, ohms: 1000 },
+    {
+      id: 'switch',
+      when: { on: ['program'] },
+      type: 'contactPair',
+      from: 'ptt.tip',
+      to: 'ptt.sleeve',
+      device: 'transistor',
+      onOhms: 1,
+      maxVolts: 30,
+      maxAmps: 0.1,
+    },
+  ],
+  {
+    actors: [
+      {
+        id: 'program',
+        label: 'Program',
+        feels: { type: 'operator', label: 'Send' },
+        operateMs: 0,
+        releaseMs: 0,
+        unpowered: true,
+        does: 'keys',
+      },
+    ],
+  },
+);
+
+const rig = made(
+  { ptt: ['control', 'mono-35-jack'], antenna: ['rf', 'uhf-jack'] },
+  [{ id: 'output', when: { on: ['rf'] }, type: 'rfSource', port: 'antenna', dbm: 44 }],
+  {
+    actors: [
+      {
+        id: 'rf',
+        label: 'rf',
+        feels: { type: 'voltageBelow', contact: 'ptt.tip', volts: 1 },
+        operateMs: 10,
+        releaseMs: 5,
+        does: 'sends',
+      },
+    ],
+  },
+);
+
+/** What chains of edits came upon, as small as it could be made. */
+const chosen: readonly { name: string; station: Station; change: Change | null }[] = [
+  {
+    name: 'a lead without a current, on the way of a voltage, goes elsewhere',
+    station: intoLine,
+    change: moveCableEnd(intoLine, 'r1', 'a', { unit: 'over', port: 'antenna' }),
+  },
+  {
+    name: 'a press moves a way into which another one now sends in receive',
+    station: pair,
+    change: { type: 'updateCable', id: 'k3', set: { wiring: swapped } },
+  },
+  {
+    name: 'a press no longer reaches what it switched',
+    station: drawStation({ units: { port: { made: program }, rig: { made: rig } }, cables: ['port.ptt > rig.ptt'] }),
+    change: { type: 'removeCables', ids: ['k1'] },
+  },
+];
+
+describe('so it is where', () => {
+  it.each(chosen)('$name', ({ station, change }) => {
+    if (!change) throw new Error('there is nothing to edit');
+    const next = edit(station, change);
+    expect(next.cables).not.toEqual(station.cables);
+    expect(surveyDifference(survey(next, survey(station)), survey(next))).toBeNull();
   });
 });
 

@@ -31,7 +31,7 @@ const reportsOf = (survey: Survey) => ({
 });
 
 /** Where two values first differ, and how; numbers that rounding can account for do not. */
-export function difference(one: unknown, other: unknown, at: string): string | null {
+function difference(one: unknown, other: unknown, at: string): string | null {
   if (Object.is(one, other)) return null;
   if (typeof one === 'number' && typeof other === 'number') return isNear(one, other) ? null : told(one, other, at);
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null)
