@@ -1,47 +1,77 @@
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { surveyReport } from '../../core/reports/survey-report.ts';
-import { edit } from '../../core/station/edit.ts';
+import { readStation } from '../../core/station/file/read-station.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
-import { survey } from '../../core/survey.ts';
+import { type Survey, survey } from '../../core/survey.ts';
+import { bytesHeld } from '../bytes-held.ts';
 import { generateStation } from '../stations/generate.ts';
-import { inMs, timed } from './timing.ts';
+import { editedStations } from './edits.ts';
+import { inMs, medianOf, timed, timeOf } from './timing.ts';
 
-const roundsFor = (units: number): number => (units <= 60 ? 100 : units <= 200 ? 40 : 20);
-
-/** The station after an edit, as a user makes one: another length for one cable. */
-function edited(station: Station, round: number): Station {
-  const cable = station.cables[round % station.cables.length];
-  if (!cable) return station;
-  return edit(station, { type: 'updateCable', id: cable.id, set: { lengthM: 1 + round / 100 } });
+interface Figures {
+  readonly cables: number;
+  /** Milliseconds of a survey from scratch, and of one after an edit; medians. */
+  readonly scratch: number;
+  readonly edit: number;
 }
 
-/** Heap in bytes that is held by what `make` gives, after the rubbish has gone. */
-function bytesHeld(make: () => unknown): number {
-  setFlagsFromString('--expose-gc');
-  const collect: () => void = runInNewContext('gc');
-  collect();
-  const before = process.memoryUsage().heapUsed;
-  const held = make();
-  collect();
-  return held === undefined ? 0 : process.memoryUsage().heapUsed - before;
-}
+/** Of a large station's edits some say what all do. */
+const everyFor = (units: number): number => (units >= 500 ? 7 : units >= 200 ? 4 : 1);
 
-/** The whole survey after an edit, for stations of several sizes, and how it grows with the number of cables. */
+/** Surveys from scratch and after edits, for stations of several sizes, and how both grow with the number of cables. */
 export function benchSurvey() {
-  const medians: [number, number][] = [];
-  for (const size of [20, 60, 200, 500]) {
-    const station = generateStation(size);
-    const make = (round: number) => edited(station, round);
-    const surveyed = timed(roundsFor(size), make, survey);
-    const bytes = bytesHeld(() => survey(make(1)));
-    const what = `${String(station.units.length).padStart(4)} units ${String(station.cables.length).padStart(5)} cables`;
-    console.log(`survey      ${what}  ${inMs(surveyed)}  holds ${(bytes / 1e6).toFixed(1).padStart(6)} MB`);
-    console.log(`all reports ${what}  ${inMs(timed(Math.ceil(roundsFor(size) / 4), make, surveyReport))}`);
-    medians.push([station.cables.length, surveyed.median]);
-  }
-  const [first, last] = [medians.at(0), medians.at(-1)];
+  benchStation('club-hall', clubHall(), 2);
+  const sizes = [60, 200, 500].map((size) => benchStation(`${size}`, generateStation(size), everyFor(size)));
+  const [first, last] = [sizes.at(0), sizes.at(-1)];
   if (!first || !last) return;
-  const exponent = Math.log(last[1] / first[1]) / Math.log(last[0] / first[0]);
-  console.log(`growth of the survey from ${first[0]} to ${last[0]} cables: exponent ${exponent.toFixed(2)}`);
+  const exponent = (what: 'scratch' | 'edit') =>
+    Math.log(last[what] / first[what]) / Math.log(last.cables / first.cables);
+  console.log(`\ngrowth from ${first.cables} to ${last.cables} cables, as a power of their number`);
+  figure('survey-scratch-exponent', exponent('scratch'));
+  figure('survey-edit-exponent', exponent('edit'));
+}
+
+/** With edits of every cable and unit in turn, or of every so many. */
+function benchStation(name: string, station: Station, every: number): Figures {
+  const { units, cables } = station;
+  console.log(`\n${name}: ${units.length} units, ${cables.length} cables, one edit in ${every}`);
+  const edits = [...editedStations(station, every)].filter(({ stations }) => stations.length > 0);
+  const some = edits.flatMap(({ stations }) => stations);
+  const oneOf = (round: number) => some[(round * 7) % some.length] ?? station;
+  const scratch = timed(units.length < 100 ? 20 : 8, oneOf, (next) => survey(next));
+  console.log(`survey from scratch   ${inMs(scratch)}`);
+  console.log(`all reports           ${inMs(timed(4, oneOf, surveyReport))}`);
+  const before = survey(station);
+  const measured = edits.map(({ kind, stations }) => {
+    const times = stations.map((next) => timeOf(() => survey(next, before)));
+    return { kind, times };
+  });
+  const edit = medianOf(measured.flatMap(({ times }) => times));
+  figure(`survey-scratch-${name}`, scratch.median, 'ms');
+  figure(`survey-edit-${name}`, edit, 'ms');
+  figure(`survey-edit-to-scratch-${name}`, edit / scratch.median);
+  for (const { kind, times } of measured) figure(`survey-${kind}-${name}`, medianOf(times), 'ms');
+  const moved = measured.find(({ kind }) => kind === 'plug-moved')?.times ?? [];
+  figure(`survey-plug-moved-mean-${name}`, moved.reduce((sum, ms) => sum + ms, 0) / moved.length, 'ms');
+  // Copies: what is worked out for a document is held by it.
+  figure(`survey-held-${name}`, bytesHeld(() => survey(structuredClone(station))) / 1e6, 'MB');
+  figure(`survey-held-after-edit-${name}`, bytesHeld(() => afterEdit(structuredClone(station))) / 1e6, 'MB');
+  return { cables: cables.length, scratch: scratch.median, edit };
+}
+
+function afterEdit(station: Station): Survey {
+  const [edited = station] = [...editedStations(station, station.cables.length)].flatMap(({ stations }) => stations);
+  return survey(edited, survey(station));
+}
+
+/** A line that a program can read as well. */
+const figure = (name: string, value: number, unit = '') =>
+  console.log(`figure ${name} ${value.toPrecision(4)} ${unit}`.trimEnd());
+
+/** The sample with units of the most kinds. */
+function clubHall(): Station {
+  const read = readStation(readFileSync(path.resolve('core/samples/club-hall.station.json'), 'utf8'));
+  if ('problems' in read) throw new Error('the sample “club-hall” can not be read');
+  return read.station;
 }
