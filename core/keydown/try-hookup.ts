@@ -8,10 +8,9 @@ import { RfSolver } from '../rf/rf-solver.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
 import { Bench } from './bench.ts';
 import { comeToRest, type Rest } from './come-to-rest.ts';
+import { GroupsOfBefore, membersOf } from './groups-of-before.ts';
 import type { KeyDown, Reach, Solvers, Trial } from './key-down.ts';
-import { pressAgain } from './press-again.ts';
 import { readPlugs } from './read-plugs.ts';
-import { touchedActors } from './touched-actors.ts';
 import { weaveActors } from './weave-actors.ts';
 
 /**
@@ -57,66 +56,38 @@ export function tryCircuit(
   { pulled = new Set(), pressing = true, before = null }: Manner = {},
 ): Trial {
   const web = weaveActors(circuit, solvers, before);
-  const { group } = web;
-  const members = membersOf(group);
-  // Where fuses have opened the rest of the station is not what it was.
-  const touched = before && before.opened.length === 0 ? touchedActors(circuit, solvers, web, before) : null;
-  const isSame = (name: number) => touched !== null && (members.get(name) ?? []).every((actor) => touched[actor] === 0);
-  const moving = [...members].flatMap(([name, actors]) => (isSame(name) ? [] : [actors]));
-  const restBefore = touched && before ? { reach: before.atFirst, restless: before.restless } : null;
+  const members = membersOf(web);
+  const known = GroupsOfBefore.of(circuit, solvers, web, before);
+  const groups = [...members.values()];
+  const restBefore = known && before ? { reach: before.atFirst, restless: before.restless } : null;
 
   const open = new Set(pulled);
   const opened: { part: number; amps: number }[] = [];
-  const atFirst = comeToRest(circuit, solvers, open, moving, restBefore);
+  const others = groups.filter((actors) => !known?.areSame(actors));
+  const atFirst = comeToRest(circuit, solvers, open, others, restBefore);
   let rest: Rest = atFirst;
   for (let worst = worstFuse(circuit, rest.reach, open); worst; worst = worstFuse(circuit, rest.reach, open)) {
     open.add(worst.part);
     opened.push(worst);
-    rest = comeToRest(circuit, solvers, open, [...members.values()]);
+    rest = comeToRest(circuit, solvers, open, groups);
   }
   const { reach: receive, restless } = rest;
   const state = { circuit, solvers, web, atFirst: atFirst.reach, receive, restless, opened };
   if (!pressing) return { ...state, plugVolts: new Map(), keyDowns: [] };
 
-  /** What actors act on may depend on others, which need not be in the state that they were in. */
-  const actAsBefore = (actors: readonly number[]): boolean => {
-    const isAsBefore = (actor: number) => actor < 0 || receive.on[actor] === before?.receive.on[actor];
-    const { dc, rf } = solvers;
-    return (
-      dc.blocksOf(actors).every((block) => dc.actorsIn(block).every(isAsBefore)) &&
-      rf.regionsWith(actors).every((region) => (rf.region(region)?.actors ?? []).every(isAsBefore))
-    );
-  };
   const press = (pressed: readonly number[]): KeyDown => {
-    const names = [...new Set(pressed.map((control) => group[control] as number))];
-    const actors = names.flatMap((name) => members.get(name) ?? []).sort((a, b) => a - b);
-    const earlier =
-      before && opened.length === 0 && names.every(isSame) && actAsBefore(actors)
-        ? before.keyDowns.find(({ controls }) => isSameList(controls, pressed))
-        : undefined;
-    return before && earlier
-      ? pressAgain(earlier, actors, before, state)
-      : new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
+    const names = [...new Set(pressed.map((control) => web.group[control] as number))];
+    const own = names.map((name) => members.get(name) ?? []);
+    const actors = own.flat().sort((a, b) => a - b);
+    const isSame = opened.length === 0 && own.every((group) => known?.areSame(group));
+    const again = isSame ? known?.press(pressed, actors, receive) : undefined;
+    return again ?? new Bench(circuit, solvers, open, actors, receive).press(pressed, dit);
   };
   const controls = circuit.actors.flatMap((actor, i) => (actor.feels.some((f) => f.type === 'operator') ? [i] : []));
   const keyDowns = controls.map((control) => press([control]));
   if (controls.length > 1) keyDowns.push(press(controls));
   return { ...state, plugVolts: readPlugs(circuit, solvers, atFirst.reach), keyDowns };
 }
-
-/** The actors of each group, by its number. */
-function membersOf(group: Int32Array): ReadonlyMap<number, readonly number[]> {
-  const members = new Map<number, number[]>();
-  group.forEach((name, actor) => {
-    const list = members.get(name);
-    if (list) list.push(actor);
-    else members.set(name, [actor]);
-  });
-  return members;
-}
-
-const isSameList = (some: readonly number[], others: readonly number[]): boolean =>
-  some.length === others.length && some.every((one, i) => one === others[i]);
 
 /** Of the fuses that have not opened yet the one that is furthest beyond what it holds, or null. */
 function worstFuse(circuit: Circuit, reach: Reach, open: ReadonlySet<number>): { part: number; amps: number } | null {

@@ -14,9 +14,10 @@ import type { Finding } from '../../core/rules/finding.ts';
 import { copyHookup } from '../../core/station/copy-hookup.ts';
 import { type Change, edit } from '../../core/station/edit.ts';
 import { elementFigures } from '../../core/station/element-figures.ts';
-import { findBrokenReferences, plugOf } from '../../core/station/file/check/references.ts';
+import { findBrokenReferences } from '../../core/station/file/check/find-broken-references.ts';
 import { wholeOf } from '../../core/station/file/pieces.ts';
 import { classOf, hookupsOf, kindOf } from '../../core/station/parts.ts';
+import { plugOf } from '../../core/station/plug-of.ts';
 import type {
   Cable,
   CableEnd,
