@@ -81,6 +81,13 @@ function nodeOf(placed: ReadonlyMap<string, Placed>, name: string): number | und
 
 type ListOf<T> = (placed: Placed) => readonly T[];
 
+/** As `flatMap`, in a third of the time: there are thousands. */
+function inARow<T>(all: readonly Placed[], of: ListOf<T>): readonly T[] {
+  const list: T[] = [];
+  for (const placed of all) for (const one of of(placed)) list.push(one);
+  return list;
+}
+
 /**
  * Puts the lists of all together, one after the other. Where only some are others than `before`, of which the whole list
  * is known, those are put into a copy of it, or nothing where they have none.
@@ -92,7 +99,7 @@ function gatherer(
   const others = all.length === before.length ? all.flatMap((placed, i) => (placed === before[i] ? [] : [i])) : null;
   return (known, of) => {
     const lengthOf = (i: number) => of(all[i] as Placed).length;
-    if (others?.every((i) => lengthOf(i) === of(before[i] as Placed).length) !== true) return all.flatMap(of);
+    if (others?.every((i) => lengthOf(i) === of(before[i] as Placed).length) !== true) return inARow(all, of);
     const filled = others.filter((i) => lengthOf(i) > 0);
     if (filled.length === 0) return known;
     const list = known.slice();

@@ -44,8 +44,7 @@ const namesAny = ({ nodesElsewhere, portsElsewhere }: Fragment, names: ReadonlyS
 function placeAnew(fragment: Fragment, first: Numbers, placed: ReadonlyMap<string, Placed>): Placed {
   const nodesElsewhere = fragment.nodesElsewhere.map((at) => numberOf(placed, at, 'nodeOf', 'node'));
   const portsElsewhere = fragment.portsElsewhere.map((at) => numberOf(placed, at, 'rfPortOf', 'rfPort'));
-  const whole = { fragment, first, nodesElsewhere, portsElsewhere };
-  return { ...whole, ...renumber(whole) };
+  return renumber({ fragment, first, nodesElsewhere, portsElsewhere });
 }
 
 type Unplaced = Pick<Placed, 'fragment' | 'first' | 'nodesElsewhere' | 'portsElsewhere'>;
@@ -62,7 +61,7 @@ function numberOf(
   return owner.first[of] + own;
 }
 
-function renumber({ fragment, first, nodesElsewhere, portsElsewhere }: Unplaced): Omit<Placed, keyof Unplaced> {
+function renumber({ fragment, first, nodesElsewhere, portsElsewhere }: Unplaced): Placed {
   const node = (own: number) => (own < 0 ? (nodesElsewhere[-own - 1] as number) : own + first.node);
   const port = (own: number) => (own < 0 ? (portsElsewhere[-own - 1] as number) : own + first.rfPort);
   const actor = (own: number) => (own < 0 ? own : own + first.actor);
@@ -92,6 +91,10 @@ function renumber({ fragment, first, nodesElsewhere, portsElsewhere }: Unplaced)
     }
   };
   return {
+    fragment,
+    first,
+    nodesElsewhere,
+    portsElsewhere,
     parts: fragment.parts.map((part) => renumberPart(part, node, gate)),
     actors: fragment.actors.map((own) => ({
       ...own,

@@ -6,10 +6,15 @@ export type ReadKind = (typeof kinds)[number];
 export const wholeLists = ['loads', 'supplies', 'fuses', 'audio', 'receivers', 'numbers'] as const;
 export type WholeList = (typeof wholeLists)[number];
 
+/** Where nothing was asked for; never added to. */
+const none: Read[] = [];
+
 /** One thing that was asked for, as a number. */
 export type Read = number;
 
-export const readOf = (kind: ReadKind, number: number): Read => number * kinds.length + kinds.indexOf(kind);
+const placeOf: Readonly<Record<ReadKind, number>> = { block: 0, net: 1, piece: 2, region: 3, list: 4 };
+
+export const readOf = (kind: ReadKind, number: number): Read => number * kinds.length + placeOf[kind];
 
 export const splitRead = (read: Read): { kind: ReadKind; number: number } => ({
   kind: kinds[read % kinds.length] as ReadKind,
@@ -23,36 +28,38 @@ export const splitRead = (read: Read): { kind: ReadKind; number: number } => ({
  */
 export class Reads {
   private turn = 0;
-  private noted: Read[] | null = null;
+  private isOn = false;
+  private noted: Read[] = none;
   /** By read the turn in which it was noted last. */
   private readonly last: number[] = [];
 
   /** Everything that is asked for while `look` runs, each once. */
   during(look: () => void): readonly Read[] {
-    const noted: Read[] = [];
     this.turn += 1;
-    this.noted = noted;
+    this.isOn = true;
+    this.noted = none;
     try {
       look();
     } finally {
-      this.noted = null;
+      this.isOn = false;
     }
-    return noted;
+    return this.noted;
   }
 
   get isWanted(): boolean {
-    return this.noted !== null;
+    return this.isOn;
   }
 
   note(kind: ReadKind, number: number) {
-    if (this.noted === null) return;
+    if (!this.isOn) return;
     const read = readOf(kind, number);
     if (this.last[read] === this.turn) return;
     this.last[read] = this.turn;
+    if (this.noted === none) this.noted = [];
     this.noted.push(read);
   }
 
   noteList(list: WholeList) {
-    if (this.noted !== null) this.note('list', wholeLists.indexOf(list));
+    if (this.isOn) this.note('list', wholeLists.indexOf(list));
   }
 }

@@ -109,19 +109,27 @@ const nothing: Answer = { said: [], reads: [] };
 
 function answerTo({ look, ...by }: Look, things: readonly unknown[], around: Around): Answer {
   if (things.length === 0) return nothing;
-  const said: Said[] = [];
-  const tell = (report: Report) => said.push({ ...by, report: { hookup: around.hookup.id, ...report } });
+  let said: Said[] | null = null;
+  const tell = (report: Report) => {
+    said ??= [];
+    said.push({ ...by, report: { hookup: around.hookup.id, ...report } });
+  };
   const reads = around.trial.circuit.reads.during(() => {
     for (const thing of things) look(thing, around, tell);
   });
-  return said.length === 0 && reads.length === 0 ? nothing : { said, reads };
+  return said === null && reads.length === 0 ? nothing : { said: said ?? nothing.said, reads };
 }
 
-const wholeOf = (answers: readonly Answer[]): KeptHome => ({
-  answers,
-  said: answers.flatMap(({ said }) => said),
-  reads: [...new Set(answers.flatMap(({ reads }) => reads))],
-});
+function wholeOf(answers: readonly Answer[]): KeptHome {
+  const said: Said[] = [];
+  const reads: Read[] = [];
+  for (const answer of answers) {
+    if (answer === nothing) continue;
+    for (const one of answer.said) said.push(one);
+    for (const read of answer.reads) reads.push(read);
+  }
+  return { answers, said, reads };
+}
 
 function inNumbersOfNow({ known, changes }: Still): KeptHome {
   const reads = changes.readsNow(known.reads);

@@ -1,4 +1,5 @@
 import type { Circuit, SignalEnd } from '../circuit/circuit.ts';
+import { remember } from '../station/remember.ts';
 
 /** An audio output or input with its number among its like. */
 export interface NumberedEnd<T extends 'audioSource' | 'audioLoad'> {
@@ -9,8 +10,25 @@ export interface NumberedEnd<T extends 'audioSource' | 'audioLoad'> {
 export type AudioOutput = NumberedEnd<'audioSource'>;
 export type AudioInput = NumberedEnd<'audioLoad'>;
 
-export const outputsOfUnit = ({ signals }: Circuit, unit: string): AudioOutput[] => endsOf(signals.sources, unit);
-export const inputsOfUnit = ({ signals }: Circuit, unit: string): AudioInput[] => endsOf(signals.loads, unit);
+export const outputsOfUnit = (circuit: Circuit, unit: string): readonly AudioOutput[] =>
+  endsByUnit(circuit).outputs.get(unit) ?? [];
 
-const endsOf = <T extends 'audioSource' | 'audioLoad'>(all: readonly SignalEnd<T>[], unit: string): NumberedEnd<T>[] =>
-  all.flatMap((end, index) => (end.unit === unit ? [{ index, end }] : []));
+export const inputsOfUnit = (circuit: Circuit, unit: string): readonly AudioInput[] =>
+  endsByUnit(circuit).inputs.get(unit) ?? [];
+
+const endsByUnit = remember(({ signals }: Circuit) => ({
+  outputs: byUnit(signals.sources),
+  inputs: byUnit(signals.loads),
+}));
+
+function byUnit<T extends 'audioSource' | 'audioLoad'>(
+  ends: readonly SignalEnd<T>[],
+): ReadonlyMap<string, readonly NumberedEnd<T>[]> {
+  const units = new Map<string, NumberedEnd<T>[]>();
+  ends.forEach((end, index) => {
+    const own = units.get(end.unit);
+    if (own) own.push({ index, end });
+    else units.set(end.unit, [{ index, end }]);
+  });
+  return units;
+}
