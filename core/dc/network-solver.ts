@@ -50,12 +50,15 @@ export class NetworkSolver {
   private readonly islands: IslandFinder;
   /** What is left after the elimination of what never changes, by the nodes that are references. */
   private readonly early = new Map<string, EarlyMesh>();
+  /** The resistors (parts) that not every state has. */
+  private readonly gated: readonly number[];
 
   constructor(
     private readonly network: Network,
     { ends, plan }: NetworkShape,
   ) {
     this.plan = plan;
+    this.gated = network.parts.flatMap((p, i) => (p.kind === 'resistor' && !isConstant(p) ? [i] : []));
     this.elimination = new Elimination(plan);
     this.islands = new IslandFinder(network, ends);
   }
@@ -64,13 +67,14 @@ export class NetworkSolver {
   solve(on: ActorStates, open: ReadonlySet<number>): BlockSolution {
     const islands = this.islands.find(on, open);
     const devices = makeDevices(this.network, islands, on);
+    const mesh = this.eliminateConstant(islands, open);
     const volts = new Float64Array(this.network.nodes.length);
     const across: Across = (a, b) => (volts[a] as number) - (volts[b] as number);
     const into = new Float64Array(volts.length);
     let settled = false;
     let stale = true;
     for (let round = 0; round < mostRounds && !settled; round++) {
-      if (stale) this.assemble(islands, devices, open);
+      if (stale) this.assemble(islands, devices, mesh);
       inject(devices, islands, into);
       this.elimination.solveLate(into, volts);
       stale = false;
@@ -92,32 +96,30 @@ export class NetworkSolver {
     };
   }
 
-  private assemble(islands: Islands, devices: readonly Placed[], open: ReadonlySet<number>) {
+  private assemble(islands: Islands, devices: readonly Placed[], mesh: EarlyMesh) {
     const { parts } = this.network;
-    this.eliminateConstant(islands, open);
-    for (let i = 0; i < parts.length; i++) {
-      const part = parts[i] as CircuitPart;
-      if (part.kind === 'resistor' && part.gate.length > 0 && islands.inForce[i] === 1)
-        this.putResistor(i, part, islands);
+    this.elimination.restore(mesh);
+    for (const i of this.gated) {
+      const part = parts[i] as Resistor;
+      if (islands.inForce[i] === 1) this.putResistor(i, part, islands);
     }
     for (const { part, device } of devices)
       if (part >= 0) this.put(part, device.from, device.to, device.conductance(), islands);
     this.elimination.factorLate();
   }
 
-  private eliminateConstant(islands: Islands, open: ReadonlySet<number>) {
-    const key = islands.reference.join('');
-    const known = open.size === 0 ? this.early.get(key) : undefined;
-    if (known) {
-      this.elimination.restore(known);
-      return;
-    }
+  /** What is left where nothing changes; once for the same references, as long as no part is open. */
+  private eliminateConstant(islands: Islands, open: ReadonlySet<number>): EarlyMesh {
+    const key = open.size === 0 ? islands.reference.join('') : '';
+    const known = this.early.get(key);
+    if (known && open.size === 0) return known;
     this.elimination.clear();
     this.network.parts.forEach((part, i) => {
       if (isConstant(part) && islands.inForce[i] === 1) this.putResistor(i, part, islands);
     });
     const mesh = this.elimination.factorEarly();
     if (open.size === 0) this.early.set(key, mesh);
+    return mesh;
   }
 
   private putResistor(i: number, { a, b, ohms }: Resistor, islands: Islands) {

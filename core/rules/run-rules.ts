@@ -20,7 +20,7 @@ interface Answer {
   readonly reads: readonly Read[];
 }
 
-/** What all rules said of the things at one place: look by look, and in all. */
+/** What all rules said of the things at one place; look by look too where it was looked at again, none where not. */
 interface KeptHome extends Answer {
   readonly answers: readonly Answer[];
 }
@@ -88,36 +88,49 @@ interface Still {
 }
 
 function lookAt(home: Home, looks: Looks, around: Around, still: Still | null): KeptHome {
-  if (still && !still.changes.any(still.known.reads)) return inNumbersOfNow(still);
+  if (!still) return lookOnce(home, looks, around);
+  if (!still.changes.any(still.known.reads)) return inNumbersOfNow(still);
   let things: ReturnType<Home['things']> | null = null;
   const answers: Answer[] = [];
   for (const name of home.holds) {
     for (const look of looks.get(name) ?? []) {
-      const known = still?.known.answers[answers.length];
-      if (still && known && !still.changes.any(known.reads)) answers.push(answerNow(known, still.changes));
+      const known = still.known.answers[answers.length];
+      if (known && !still.changes.any(known.reads)) answers.push(answerNow(known, still.changes));
       else {
         things ??= home.things();
-        answers.push(answerTo(look, things[name] ?? [], around));
+        answers.push(answerTo([look], things[name] ?? [], around));
       }
     }
   }
   return wholeOf(answers);
 }
 
+/** All looks in one go: whoever never comes back needs no more. */
+function lookOnce(home: Home, looks: Looks, around: Around): KeptHome {
+  const things = home.things();
+  const said: Said[] = [];
+  const reads = around.trial.circuit.reads.during(() => {
+    for (const name of home.holds) lookThrough(looks.get(name) ?? [], things[name] ?? [], around, said);
+  });
+  return { answers: [], said, reads };
+}
+
 /** Most looks find nothing and ask for nothing. */
 const nothing: Answer = { said: [], reads: [] };
 
-function answerTo({ look, ...by }: Look, things: readonly unknown[], around: Around): Answer {
+function answerTo(looks: readonly Look[], things: readonly unknown[], around: Around): Answer {
   if (things.length === 0) return nothing;
-  let said: Said[] | null = null;
-  const tell = (report: Report) => {
-    said ??= [];
-    said.push({ ...by, report: { hookup: around.hookup.id, ...report } });
-  };
-  const reads = around.trial.circuit.reads.during(() => {
+  const said: Said[] = [];
+  const reads = around.trial.circuit.reads.during(() => lookThrough(looks, things, around, said));
+  return said.length === 0 && reads.length === 0 ? nothing : { said, reads };
+}
+
+function lookThrough(looks: readonly Look[], things: readonly unknown[], around: Around, said: Said[]) {
+  if (things.length === 0) return;
+  for (const { look, rule, rank, order } of looks) {
+    const tell = (report: Report) => said.push({ rule, rank, order, report: { hookup: around.hookup.id, ...report } });
     for (const thing of things) look(thing, around, tell);
-  });
-  return said === null && reads.length === 0 ? nothing : { said: said ?? nothing.said, reads };
+  }
 }
 
 function wholeOf(answers: readonly Answer[]): KeptHome {
