@@ -1,6 +1,6 @@
 import { tryHookup } from './keydown/try-hookup.ts';
-import { findingsFrom } from './rules/collect.ts';
 import type { Finding } from './rules/finding.ts';
+import { findingsFrom } from './rules/findings-from.ts';
 import { rules } from './rules/index.ts';
 import type { Facts, TriedHookup } from './rules/rule.ts';
 import { type Memory, runRules } from './rules/run-rules.ts';

@@ -1,11 +1,11 @@
 import { asDrawn, cablesIn } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
-import { cableFragment, cableSource } from './cable-fragment.ts';
 import { type Circuit, emptyCircuit, type Fragment, Names, never, type Placed } from './circuit.ts';
-import { FragmentDraft } from './fragment-draft.ts';
+import { cableFragment, cableSource } from './fragments/cable-fragment.ts';
+import { FragmentDraft } from './fragments/fragment-draft.ts';
+import { unitFragment, unitSource } from './fragments/unit-fragment.ts';
 import { placeFragments } from './place-fragments.ts';
 import { Reads } from './reads.ts';
-import { unitFragment, unitSource } from './unit-fragment.ts';
 
 /**
  * The station as it is plugged together in a hook-up: every contact a node, every conductor, joint, load and supply a

@@ -5,8 +5,8 @@ import { ditMs } from '../quantity/dit-ms.ts';
 import type { Facts, TriedHookup } from '../rules/rule.ts';
 import { unitName } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
-import { listeningIn } from '../trial/listening.ts';
 import { controlKey, controlName } from '../trial/names.ts';
+import { listeningIn } from '../trial/rf/listening.ts';
 import type { KeydownReport, Lane, LaneKind } from './report-rows.ts';
 
 /** Every key-down as lanes and events: who is on from when to when, and when RF comes out. */

@@ -2,13 +2,13 @@ import type { CircuitPart } from '../circuit/circuit.ts';
 import { cablesIn, kindOf } from '../station/parts.ts';
 import type { Cable, Unit } from '../station/schema/schema.ts';
 import { inputsOfUnit, outputsOfUnit } from '../trial/audio-ends.ts';
-import type { Changes } from '../trial/changes.ts';
 import { endsAtPorts } from '../trial/ends-at-ports.ts';
+import type { Changes } from '../trial/memory/changes.ts';
 import { type JointPart, partsOfCable, partsOfUnit } from '../trial/own-parts.ts';
 import { ownedBy } from '../trial/owned-by.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
-import { everyRegionOf, type RfRegion } from '../trial/regions.ts';
-import { chainsIn } from '../trial/sending-chains.ts';
+import { everyRegionOf, type RfRegion } from '../trial/rf/regions.ts';
+import { chainsIn } from '../trial/rf/sending-chains.ts';
 import type { Around } from './rule.ts';
 import type { ThingName, Things, WirePart } from './things.ts';
 

@@ -1,5 +1,5 @@
 import type { Read } from '../circuit/reads.ts';
-import { Changes } from '../trial/changes.ts';
+import { Changes } from '../trial/memory/changes.ts';
 import { type Home, homesIn } from './homes.ts';
 import type { Around, Facts, Report, Rule } from './rule.ts';
 import type { ThingName } from './things.ts';

@@ -6,8 +6,8 @@ import type { AudioInput, AudioOutput } from '../trial/audio-ends.ts';
 import type { EndAtPort } from '../trial/ends-at-ports.ts';
 import type { JointPart } from '../trial/own-parts.ts';
 import type { FusePart, Numbered } from '../trial/parts.ts';
-import type { RfRegion } from '../trial/regions.ts';
-import type { SendingChain } from '../trial/sending-chains.ts';
+import type { RfRegion } from '../trial/rf/regions.ts';
+import type { SendingChain } from '../trial/rf/sending-chains.ts';
 
 /** A conductor of a cable. */
 export type WirePart = Resistor & { readonly origin: Extract<Origin, { type: 'wire' }> };

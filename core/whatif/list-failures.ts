@@ -3,7 +3,7 @@ import { classOf, findCable, unitOf } from '../station/parts.ts';
 import type { Station } from '../station/schema/schema.ts';
 import type { PortClass } from '../station/schema/unit-kind.ts';
 import { contactAt } from '../trial/contact-at.ts';
-import { fuseName } from '../trial/fuse-place.ts';
+import { fuseName } from '../trial/power/fuse-place.ts';
 import type { Failure } from './failure.ts';
 
 const nothing = { parts: [], alike: [], held: new Map(), volts: new Map() } as const;

@@ -7,7 +7,7 @@ import {
   wireUpperAmps,
 } from '../../core/catalog/wire/wire.ts';
 import type { Plan } from '../../core/station/schema/schema.ts';
-import { averageOf } from '../../core/trial/battery-life.ts';
+import { averageOf } from '../../core/trial/power/battery-life.ts';
 import { checkRows } from './rows.ts';
 
 const faa = 'FAA AC 43.13-1B, paragraph 11-66';

@@ -3,7 +3,7 @@ import { nearestTests } from './nearest-tests.mjs';
 
 const tests = [
   { file: 'test/architecture.test.ts', text: '' },
-  { file: 'test/rules/collect.test.ts', text: `import { collect } from '../../core/rules/collect.ts';` },
+  { file: 'test/rules/collect.test.ts', text: `import { collect } from '../../core/rules/findings-from.ts';` },
   { file: 'test/rules/rf/feedback.test.ts', text: `import { draw } from '../../stations/draw.ts';` },
   { file: 'test/rules/rf/swr.test.ts', text: '' },
   { file: 'test/survey.test.ts', text: `import { survey } from '../core/survey.ts';` },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { survey } from '../../core/survey.ts';
-import { busiest } from '../../core/trial/battery-life.ts';
 import { loadsOf, suppliesOf, unitOfPart } from '../../core/trial/parts.ts';
+import { busiest } from '../../core/trial/power/battery-life.ts';
 import { sample, sampleNames, sampleReport } from '../stations/samples.ts';
 
 describe.each(sampleNames)('the budget of %s', (name) => {

@@ -4,13 +4,13 @@ import { DcSolver } from '../../core/dc/dc-solver.ts';
 import { tryCircuit } from '../../core/keydown/try-hookup.ts';
 import { ditMs } from '../../core/quantity/dit-ms.ts';
 import { RfSolver } from '../../core/rf/rf-solver.ts';
-import { collectFindings } from '../../core/rules/collect.ts';
 import { rules } from '../../core/rules/index.ts';
 import { hookupsOf } from '../../core/station/parts.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { applyFailure } from '../../core/whatif/apply-failure.ts';
 import { listFailures } from '../../core/whatif/list-failures.ts';
 import { studyFailures } from '../../core/whatif/study-failures.ts';
+import { collectFindings } from '../rules/collect-findings.ts';
 import { generateStation } from '../stations/generate.ts';
 import { sample, sampleFailures } from '../stations/samples.ts';
 

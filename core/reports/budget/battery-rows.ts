@@ -6,8 +6,8 @@ import type { Trial } from '../../keydown/key-down.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../trial/battery-life.ts';
 import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { type BatteryLife, batteryLife, busiest, solverByCharge } from '../../trial/power/battery-life.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { BatteryPoint, BatteryRow } from './rows.ts';
 

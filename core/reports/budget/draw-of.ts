@@ -1,8 +1,8 @@
 import type { Trial } from '../../keydown/key-down.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import type { Plan } from '../../station/schema/schema.ts';
-import { averageOf, busiest } from '../../trial/battery-life.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
+import { averageOf, busiest } from '../../trial/power/battery-life.ts';
 import type { InHookup } from '../in-hookup.ts';
 import type { DrawnAmps } from './rows.ts';
 

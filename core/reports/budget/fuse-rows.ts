@@ -2,10 +2,10 @@ import { fuseOhms, hotFuseOhms, openingTime, shareOfRating } from '../../catalog
 import type { Trial } from '../../keydown/key-down.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { fusePlace, fuseSeat } from '../../trial/fuse-place.ts';
-import { thinnestBehind } from '../../trial/guarded-wire.ts';
 import { type FusePart, fusesOf } from '../../trial/parts.ts';
-import { shortThrough } from '../../trial/short-amps.ts';
+import { fusePlace, fuseSeat } from '../../trial/power/fuse-place.ts';
+import { thinnestBehind } from '../../trial/power/guarded-wire.ts';
+import { shortThrough } from '../../trial/power/short-amps.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { FuseRow } from './rows.ts';
 

@@ -2,9 +2,9 @@ import { voltsBetween } from '../../keydown/feel.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { placeOfContact, portName, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { busiest } from '../../trial/battery-life.ts';
-import { mainFeederOf } from '../../trial/feeders.ts';
 import { loadsOf, loadVolts, unitOfPart } from '../../trial/parts.ts';
+import { busiest } from '../../trial/power/battery-life.ts';
+import { mainFeederOf } from '../../trial/power/feeders.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { LoadRow } from './rows.ts';
 

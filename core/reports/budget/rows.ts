@@ -1,5 +1,5 @@
 import type { Place } from '../../station/place.ts';
-import type { BatteryLife } from '../../trial/battery-life.ts';
+import type { BatteryLife } from '../../trial/power/battery-life.ts';
 import type { InHookup } from '../in-hookup.ts';
 
 /** Amperes in one place of a station in one hook-up. */

@@ -3,8 +3,8 @@ import type { Reach } from '../../keydown/key-down.ts';
 import type { TriedHookup } from '../../rules/rule.ts';
 import { unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { busiest } from '../../trial/battery-life.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { busiest } from '../../trial/power/battery-life.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { SupplyRow } from './rows.ts';
 

@@ -1,8 +1,8 @@
 import type { TriedHookup } from '../../rules/rule.ts';
 import { classOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { busiest } from '../../trial/battery-life.ts';
-import { limitOfWire } from '../../trial/guarded-wire.ts';
+import { busiest } from '../../trial/power/battery-life.ts';
+import { limitOfWire } from '../../trial/power/guarded-wire.ts';
 import { wiresOf } from '../whereabouts.ts';
 import { drawOf, inHookup } from './draw-of.ts';
 import type { WireRow } from './rows.ts';

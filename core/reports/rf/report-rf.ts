@@ -11,7 +11,7 @@ import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { controlKey, controlName, rfPortName } from '../../trial/names.ts';
-import { regionsOf } from '../../trial/regions.ts';
+import { regionsOf } from '../../trial/rf/regions.ts';
 import type { RfEnd, RfHarmonic, RfReport, RfStage } from './rf-report.ts';
 import { rfStaircase } from './rf-staircase.ts';
 

@@ -3,7 +3,7 @@ import { wattsFromDbm } from '../../quantity/decibel.ts';
 import { unitName } from '../../station/parts.ts';
 import type { Hookup } from '../../station/schema/schema.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { regionsOf } from '../../trial/regions.ts';
+import { regionsOf } from '../../trial/rf/regions.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const noDummyLoadHookup = defineRule({

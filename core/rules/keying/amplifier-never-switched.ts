@@ -5,8 +5,8 @@ import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
-import type { RfRegion } from '../../trial/regions.ts';
-import { fieldOf } from '../../trial/rf-ways.ts';
+import type { RfRegion } from '../../trial/rf/regions.ts';
+import { fieldOf } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const amplifierNeverSwitched = defineRule({

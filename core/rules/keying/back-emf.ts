@@ -1,9 +1,9 @@
 import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
 import { kindOf, placeOfContact, portName, unitName, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { fixedConductors, joinedTo } from '../../trial/conductors.ts';
+import { fixedConductors, joinedTo } from '../../trial/metal/conductors.ts';
+import { partsAt } from '../../trial/metal/parts-at.ts';
 import { isFeed, unitOfPart } from '../../trial/parts.ts';
-import { partsAt } from '../../trial/parts-at.ts';
 import { defineRule } from '../rule.ts';
 
 export const backEmf = defineRule({

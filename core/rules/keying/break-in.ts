@@ -1,6 +1,6 @@
 import { ditMs } from '../../quantity/dit-ms.ts';
 import { unitName } from '../../station/parts.ts';
-import { listeningIn } from '../../trial/listening.ts';
+import { listeningIn } from '../../trial/rf/listening.ts';
 import { defineRule } from '../rule.ts';
 
 export const breakIn = defineRule({

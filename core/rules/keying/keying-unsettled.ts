@@ -1,9 +1,9 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { ActorEvent, Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { controlName } from '../../trial/names.ts';
 import { loadsOf, unitOfPart } from '../../trial/parts.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 export const keyingUnsettled = defineRule({

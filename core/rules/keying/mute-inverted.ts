@@ -1,6 +1,6 @@
 import { unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { isMuted } from '../../trial/rf-ways.ts';
+import { isMuted } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const muteInverted = defineRule({

@@ -6,7 +6,7 @@ import type { PortRef, Station } from '../../station/schema/schema.ts';
 import { portAt } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
-import { assumedDamageDbm, assumedOverloadDbm, audibleDb, isMuted } from '../../trial/rf-ways.ts';
+import { assumedDamageDbm, assumedOverloadDbm, audibleDb, isMuted } from '../../trial/rf/rf-ways.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const noMute = defineRule({

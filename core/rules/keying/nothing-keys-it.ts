@@ -2,7 +2,7 @@ import { cablesAt, isPutAside, unitName } from '../../station/parts.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { controlName } from '../../trial/names.ts';
 import { isSending } from '../../trial/parts.ts';
-import { regionsOf } from '../../trial/regions.ts';
+import { regionsOf } from '../../trial/rf/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const nothingKeysIt = defineRule({

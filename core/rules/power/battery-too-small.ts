@@ -1,7 +1,7 @@
 import { formatDecimals } from '../../quantity/format.ts';
 import { unitName } from '../../station/parts.ts';
-import { batteryLife } from '../../trial/battery-life.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { batteryLife } from '../../trial/power/battery-life.ts';
 import { defineRule } from '../rule.ts';
 
 export const batteryTooSmall = defineRule({

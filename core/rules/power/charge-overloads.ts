@@ -1,7 +1,7 @@
 import { unitName } from '../../station/parts.ts';
-import { busiest } from '../../trial/battery-life.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { busiest } from '../../trial/power/battery-life.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 export const chargeOverloads = defineRule({

@@ -1,9 +1,9 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import { unitName } from '../../station/parts.ts';
-import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { touchOf } from '../../trial/names.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
-import { shortAmps, shortThrough } from '../../trial/short-amps.ts';
+import { fuseName, fusePlace } from '../../trial/power/fuse-place.ts';
+import { shortAmps, shortThrough } from '../../trial/power/short-amps.ts';
 import { defineRule } from '../rule.ts';
 
 /** So many times over what it is made to break, nobody can hope that it does. */

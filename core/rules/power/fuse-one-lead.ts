@@ -1,8 +1,8 @@
 import type { Resistor } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { placeOfContact, unitName } from '../../station/parts.ts';
-import { conductorsOf } from '../../trial/conductors.ts';
-import { leastWay } from '../../trial/least-way.ts';
+import { conductorsOf } from '../../trial/metal/conductors.ts';
+import { leastWay } from '../../trial/metal/least-way.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
 import { isFeed, suppliesOf, unitOfPart } from '../../trial/parts.ts';
 import { defineRule } from '../rule.ts';

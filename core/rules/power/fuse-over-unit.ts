@@ -1,10 +1,10 @@
 import type { Trial } from '../../keydown/key-down.ts';
-import { allMetal, joinedTo } from '../../trial/conductors.ts';
-import { suppliesAmong } from '../../trial/feeders.ts';
-import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
+import { allMetal, joinedTo } from '../../trial/metal/conductors.ts';
 import { touchOf } from '../../trial/names.ts';
 import type { FusePart } from '../../trial/parts.ts';
+import { suppliesAmong } from '../../trial/power/feeders.ts';
+import { fuseName, fusePlace } from '../../trial/power/fuse-place.ts';
 import { defineRule } from '../rule.ts';
 
 /** A fuse of so many times what it carries, and more than so many amperes, guards the wire alone. */

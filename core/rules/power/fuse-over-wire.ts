@@ -4,11 +4,11 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { formatRating } from '../../quantity/format.ts';
 import { findCable, unitOf } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
-import { type LimitedWire, thinnestBehind } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { touchOf } from '../../trial/names.ts';
 import type { FusePart } from '../../trial/parts.ts';
+import { fuseName, fusePlace } from '../../trial/power/fuse-place.ts';
+import { type LimitedWire, thinnestBehind } from '../../trial/power/guarded-wire.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const fuseOverWire = defineRule({

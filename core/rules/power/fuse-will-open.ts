@@ -3,13 +3,13 @@ import { openingTime, shareOfRating } from '../../catalog/wire/fuses.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { formatMs } from '../../quantity/format.ts';
-import { averageOver } from '../../trial/battery-life.ts';
-import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
-import { fuseName, fusePlace } from '../../trial/fuse-place.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { conductorsOf, joinedTo } from '../../trial/metal/conductors.ts';
 import { touchOf } from '../../trial/names.ts';
-import { openedAt } from '../../trial/opened-at.ts';
 import { type FusePart, loadsOf, unitOfPart } from '../../trial/parts.ts';
+import { averageOver } from '../../trial/power/battery-life.ts';
+import { fuseName, fusePlace } from '../../trial/power/fuse-place.ts';
+import { openedAt } from '../../trial/power/opened-at.ts';
 import { defineRule } from '../rule.ts';
 
 /** Up to this share of its rating a fuse has room. */

@@ -3,10 +3,10 @@ import { fuseAt } from '../../fixes/leads.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { findCable, unitName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { unfusedFrom } from '../../trial/guarded-wire.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
 import { partsOfCable } from '../../trial/own-parts.ts';
 import { unitOfPart } from '../../trial/parts.ts';
+import { unfusedFrom } from '../../trial/power/guarded-wire.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 /**

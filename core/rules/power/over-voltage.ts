@@ -4,9 +4,9 @@ import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { kindOf, placeOfContact, portName } from '../../station/parts.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 import type { Port, UnitKind } from '../../station/schema/unit-kind.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { instantsBetween, instantsOfPart } from '../../trial/instants.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 export const overVoltage = defineRule({

@@ -1,8 +1,8 @@
 import type { Circuit, LoadPart } from '../../circuit/circuit.ts';
 import type { Reach } from '../../keydown/key-down.ts';
 import { cablesAt, portName, portOfRef } from '../../station/parts.ts';
-import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { conductorsOf, joinedTo } from '../../trial/metal/conductors.ts';
 import { nameOfOrigin } from '../../trial/names.ts';
 import { type JointPart, jointsAt } from '../../trial/own-parts.ts';
 import { isFeed, loadVolts, type Numbered, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';

@@ -1,7 +1,7 @@
 import { swapCores } from '../../fixes/leads.ts';
 import { cablesAt, findCable, portName, portOfRef } from '../../station/parts.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { loadVolts, unitOfPart } from '../../trial/parts.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const reversedPolarity = defineRule({

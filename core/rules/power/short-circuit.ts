@@ -1,10 +1,10 @@
 import { unitName } from '../../station/parts.ts';
-import { conductorsOf } from '../../trial/conductors.ts';
 import { instantsOfPart } from '../../trial/instants.ts';
-import { leastWay } from '../../trial/least-way.ts';
+import { conductorsOf } from '../../trial/metal/conductors.ts';
+import { leastWay } from '../../trial/metal/least-way.ts';
 import { nameOfOrigin, touchOf } from '../../trial/names.ts';
-import { openedAt } from '../../trial/opened-at.ts';
 import { unitOfPart } from '../../trial/parts.ts';
+import { openedAt } from '../../trial/power/opened-at.ts';
 import { defineRule } from '../rule.ts';
 
 /** A way from plus to minus through metal of less than this is a short: the thinnest load of a station is far above. */

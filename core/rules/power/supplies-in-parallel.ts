@@ -1,9 +1,9 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
-import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
-import { suppliesAmong } from '../../trial/feeders.ts';
+import { conductorsOf, joinedTo } from '../../trial/metal/conductors.ts';
 import { type Numbered, suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { suppliesAmong } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 /** Two batteries are alike when their capacities differ by no more than this. */

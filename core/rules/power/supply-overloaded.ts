@@ -2,10 +2,10 @@ import type { SupplyPart } from '../../circuit/circuit.ts';
 import { isOpenGate } from '../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
-import { averageOver } from '../../trial/battery-life.ts';
-import { conductorsOf, joinedTo } from '../../trial/conductors.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { conductorsOf, joinedTo } from '../../trial/metal/conductors.ts';
 import { loadsOf, type Numbered, unitOfPart } from '../../trial/parts.ts';
+import { averageOver } from '../../trial/power/battery-life.ts';
 import { defineRule } from '../rule.ts';
 
 export const supplyOverloaded = defineRule({

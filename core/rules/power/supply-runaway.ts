@@ -1,7 +1,7 @@
 import type { SupplyPart } from '../../circuit/circuit.ts';
 import { placeOfContact, portName, unitName } from '../../station/parts.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { suppliesOf, unitOfPart } from '../../trial/parts.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 export const supplyRunaway = defineRule({

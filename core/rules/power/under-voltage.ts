@@ -1,7 +1,7 @@
 import { placeOfContact, portName } from '../../station/parts.ts';
-import { feedersOf } from '../../trial/feeders.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
 import { loadVolts, unitOfPart, works } from '../../trial/parts.ts';
+import { feedersOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 /** So near to the edge of its range a load is in doubt. */

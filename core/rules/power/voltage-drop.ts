@@ -4,12 +4,12 @@ import { voltsBetween } from '../../keydown/feel.ts';
 import type { Reach, Trial } from '../../keydown/key-down.ts';
 import { placeOfContact, portName } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { passersOf } from '../../trial/conductors.ts';
-import { mainFeederOf } from '../../trial/feeders.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
-import { leastWay } from '../../trial/least-way.ts';
+import { passersOf } from '../../trial/metal/conductors.ts';
+import { leastWay } from '../../trial/metal/least-way.ts';
 import { nameOfOrigin } from '../../trial/names.ts';
 import { loadVolts, suppliesOf, unitOfPart, works } from '../../trial/parts.ts';
+import { mainFeederOf } from '../../trial/power/feeders.ts';
 import { defineRule } from '../rule.ts';
 
 export const voltageDrop = defineRule({

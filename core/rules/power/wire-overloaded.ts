@@ -1,8 +1,8 @@
 import { thickerLead } from '../../fixes/leads.ts';
 import { findCable } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
-import { limitOfWire } from '../../trial/guarded-wire.ts';
 import { instantsOfPart, momentWords } from '../../trial/instants.ts';
+import { limitOfWire } from '../../trial/power/guarded-wire.ts';
 import { defineRule, fixed } from '../rule.ts';
 import type { WirePart } from '../things.ts';
 

@@ -6,7 +6,7 @@ import { cablesAt, kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { Hookup, Station } from '../../station/schema/schema.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { ownedBy } from '../../trial/owned-by.ts';
-import { everyRegionOf } from '../../trial/regions.ts';
+import { everyRegionOf } from '../../trial/rf/regions.ts';
 import { defineRule } from '../rule.ts';
 
 export const antennaUnprotected = defineRule({

@@ -7,8 +7,8 @@ import type { Cable, Hookup, Station } from '../../station/schema/schema.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { isSending } from '../../trial/parts.ts';
-import type { RfRegion } from '../../trial/regions.ts';
-import { endGroups } from '../../trial/rf-ways.ts';
+import type { RfRegion } from '../../trial/rf/regions.ts';
+import { endGroups } from '../../trial/rf/rf-ways.ts';
 import { defineRule, fixed } from '../rule.ts';
 
 export const changeoverReversed = defineRule({

@@ -4,7 +4,7 @@ import { kindOf, unitName, unitOf } from '../../station/parts.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
-import { isMuted } from '../../trial/rf-ways.ts';
+import { isMuted } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 const orders = [2, 3, 4, 5];

@@ -3,7 +3,7 @@ import type { Trial } from '../../keydown/key-down.ts';
 import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { type Instant, instantsOfRegion } from '../../trial/instants.ts';
-import { assumedOverloadDbm, fieldOf } from '../../trial/rf-ways.ts';
+import { assumedOverloadDbm, fieldOf } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const noChangeover = defineRule({

@@ -5,7 +5,7 @@ import { isPutAside, unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion } from '../../trial/instants.ts';
 import { rfPortName } from '../../trial/names.ts';
-import { fieldOf, touchesOnWay } from '../../trial/rf-ways.ts';
+import { fieldOf, touchesOnWay } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const transmitIntoNothing = defineRule({

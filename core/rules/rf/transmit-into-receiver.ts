@@ -4,7 +4,7 @@ import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
 import { rfPortName } from '../../trial/names.ts';
-import { assumedDamageDbm, isMuted, touchesOnWay } from '../../trial/rf-ways.ts';
+import { assumedDamageDbm, isMuted, touchesOnWay } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 export const transmitIntoReceiver = defineRule({

@@ -3,7 +3,7 @@ import { unitName } from '../../station/parts.ts';
 import { rfPortRef } from '../../trial/contact-at.ts';
 import { instantsOfRegion, momentWords } from '../../trial/instants.ts';
 import { rfPortName } from '../../trial/names.ts';
-import { touchesOnWay } from '../../trial/rf-ways.ts';
+import { touchesOnWay } from '../../trial/rf/rf-ways.ts';
 import { defineRule } from '../rule.ts';
 
 /** A tenth of a watt into an output mixes there; a watt can break it. */

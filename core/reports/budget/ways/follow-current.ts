@@ -1,6 +1,6 @@
 import type { Circuit } from '../../../circuit/circuit.ts';
 import type { DcSolution } from '../../../dc/dc-solution.ts';
-import type { Conductors } from '../../../trial/conductors.ts';
+import type { Conductors } from '../../../trial/metal/conductors.ts';
 
 /** Less is no current, but what leaks. */
 const leastAmps = 1e-6;

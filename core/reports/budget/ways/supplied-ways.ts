@@ -1,11 +1,11 @@
 import type { LoadPart, SupplyPart } from '../../../circuit/circuit.ts';
 import type { Reach, Trial } from '../../../keydown/key-down.ts';
 import { remember } from '../../../station/remember.ts';
-import { busiest } from '../../../trial/battery-life.ts';
-import { type Conductors, passersOf } from '../../../trial/conductors.ts';
-import { mainFeederOf } from '../../../trial/feeders.ts';
-import { leastWaysFrom } from '../../../trial/least-way.ts';
+import { type Conductors, passersOf } from '../../../trial/metal/conductors.ts';
+import { leastWaysFrom } from '../../../trial/metal/least-way.ts';
 import { loadsOf, type Numbered } from '../../../trial/parts.ts';
+import { busiest } from '../../../trial/power/battery-life.ts';
+import { mainFeederOf } from '../../../trial/power/feeders.ts';
 import { followCurrent } from './follow-current.ts';
 
 /** How the current of a load goes: parts of the circuit in the order in which it meets them. */

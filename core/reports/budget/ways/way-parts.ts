@@ -2,7 +2,7 @@ import type { Circuit, CircuitPart, DiodePart, Resistor } from '../../../circuit
 import type { DcSolution } from '../../../dc/dc-solution.ts';
 import { classOf, findCable, portName, unitName } from '../../../station/parts.ts';
 import type { Station } from '../../../station/schema/schema.ts';
-import { fusePlace, fuseSeat } from '../../../trial/fuse-place.ts';
+import { fusePlace, fuseSeat } from '../../../trial/power/fuse-place.ts';
 import type { WayPart } from '../rows.ts';
 
 type Passed = Pick<WayPart, 'kind' | 'name' | 'at'>;

@@ -3,8 +3,8 @@ import { fuseColour } from '../../../catalog/wire/fuses.ts';
 import { plural } from '../../../quantity/counted.ts';
 import { classOf } from '../../../station/parts.ts';
 import { plugOf } from '../../../station/plug-of.ts';
-import { fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf } from '../../../trial/parts.ts';
+import { fuseSeat } from '../../../trial/power/fuse-place.ts';
 import type { Context } from '../context.ts';
 import { type DraftPart, doing } from '../draft-step.ts';
 

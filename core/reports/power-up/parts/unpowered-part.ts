@@ -1,8 +1,8 @@
 import type { Resistor } from '../../../circuit/circuit.ts';
 import { isOutdoor } from '../../../station/outdoors.ts';
 import { cablesAt, cablesIn, classOf, kindOf, portName, portOfRef, unitName } from '../../../station/parts.ts';
-import { fusePlace, fuseSeat } from '../../../trial/fuse-place.ts';
 import { fusesOf, unitOfPart } from '../../../trial/parts.ts';
+import { fusePlace, fuseSeat } from '../../../trial/power/fuse-place.ts';
 import { isReadyMade } from '../../make/is-ready-made.ts';
 import { type Context, setupWithout } from '../context.ts';
 import { type DraftPart, type DraftStep, doing, reading } from '../draft-step.ts';
