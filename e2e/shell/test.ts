@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { test as base, expect, type Page } from '@playwright/test';
-import type { FileStamp, OpenedFile, Problem, ShellCommand } from '../../renderer/shell/bridge.ts';
+import type { FileStamp, NotDone, OpenedFile, ShellCommand } from '../../renderer/shell/bridge.ts';
 import { makeBareApp } from './bare-app.ts';
 import type { Shell } from './launch.ts';
 import { electronMissing, launchElectron } from './launch-electron.ts';
@@ -11,7 +11,7 @@ import { type ShellBrowser, startShellBrowser } from './shell-browser.ts';
 
 export { expect };
 
-type Heard = ['command', ShellCommand] | ['opened', OpenedFile] | ['problem', Problem] | ['saveToClose', null];
+type Heard = ['command', ShellCommand] | ['opened', OpenedFile] | ['problem', NotDone] | ['saveToClose', null];
 declare global {
   interface Window {
     heard: Heard[];
