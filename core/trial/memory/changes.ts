@@ -1,11 +1,18 @@
-import type { Circuit, CircuitPart, Fragment, Placed } from '../../circuit/circuit.ts';
+import type { Circuit, Placed } from '../../circuit/circuit.ts';
 import { findNets } from '../../circuit/find-nets.ts';
 import { type Read, splitRead, type WholeList, wholeLists } from '../../circuit/reads.ts';
 import { audioNetsOf } from '../../dc/audio-nets.ts';
-import { endsOf } from '../../dc/elimination-plan.ts';
 import type { Trial } from '../../keydown/key-down.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { type Instant, instantsOf } from '../instants.ts';
+import {
+  changedFragments,
+  type FragmentChange,
+  joinsTheSame,
+  listsTouched,
+  nodesTouched,
+  portsTouched,
+} from './fragment-changes.ts';
 import { NumbersBetween } from './numbers-between.ts';
 import {
   changedCables,
@@ -20,13 +27,6 @@ import {
 export interface Tried {
   readonly station: Station;
   readonly trial: Trial;
-}
-
-/** A fragment as it was and as it is; undefined where it was or is none. */
-interface Change {
-  readonly name: string;
-  readonly was: Placed | undefined;
-  readonly is: Placed | undefined;
 }
 
 type Pair = readonly [Instant, Instant];
@@ -126,7 +126,7 @@ export class Changes {
     return this.lists.has(wholeLists[number] as WholeList);
   }
 
-  private placed(unit: string): Omit<Change, 'name'> {
+  private placed(unit: string): Omit<FragmentChange, 'name'> {
     const of = ({ trial }: Tried) => trial.circuit.placed.get(`unit ${unit}`);
     return { was: of(this.before), is: of(this.now) };
   }
@@ -154,7 +154,7 @@ export class Changes {
   }
 
   /** Marks all that changed fragments touch. */
-  private spread(changes: readonly Change[]) {
+  private spread(changes: readonly FragmentChange[]) {
     const { circuit, solvers } = this.before.trial;
     const nets = findNets(circuit);
     for (const change of changes) {
@@ -167,7 +167,7 @@ export class Changes {
       const { was, is } = change;
       if (was && !(is && joinsTheSame(was.fragment, is.fragment)))
         for (let i = 0; i < was.parts.length; i++) this.blocks[solvers.dc.blockOf(was.first.part + i)] = 1;
-      for (const placed of [was, is]) if (placed) for (const list of listsOf(placed)) this.lists.add(list);
+      for (const placed of [was, is]) if (placed) for (const list of listsTouched(placed)) this.lists.add(list);
     }
     for (const unit of this.units) {
       const then = circuit.placed.get(`unit ${unit}`);
@@ -178,7 +178,7 @@ export class Changes {
     if (numberingOf(this.before.station) !== numberingOf(this.now.station)) this.lists.add('numbers');
   }
 
-  private touchesAudio(changes: readonly Change[]): boolean {
+  private touchesAudio(changes: readonly FragmentChange[]): boolean {
     const [then, now] = [audioNodes(this.before.trial.circuit), audioNodes(this.now.trial.circuit)];
     if (then.size === 0 && now.size === 0) return false;
     return changes.some((change) => isAmong(change.was, then) || isAmong(change.is, now));
@@ -196,16 +196,6 @@ function isSamePress(then: Trial, { keyDown: a }: Instant, now: Trial, { keyDown
       return one?.key === other?.key && fragment(then, one?.unit) === fragment(now, other?.unit);
     })
   );
-}
-
-function changedFragments(then: Circuit, now: Circuit): Change[] {
-  const changes: Change[] = [];
-  for (const [name, before] of then.placed) {
-    const after = now.placed.get(name);
-    if (after?.fragment !== before.fragment) changes.push({ name, was: before, is: after });
-  }
-  for (const [name, after] of now.placed) if (!then.placed.has(name)) changes.push({ name, was: undefined, is: after });
-  return changes;
 }
 
 /** A press that is as it was changes the same actors; what it leaves alone is as in receive. */
@@ -269,46 +259,6 @@ function otherStates<S extends object>(
     }
   }
   return other;
-}
-
-/** The nodes (by their number then) of a fragment as it was, and those that it now leads to. */
-function nodesTouched(circuit: Circuit, { was, is }: Change): number[] {
-  const nodes = was ? [...was.nodesElsewhere, ...was.fragment.nodes.map((_, i) => was.first.node + i)] : [];
-  for (const { unit, name } of is?.fragment.nodesElsewhere ?? []) {
-    const there = circuit.placed.get(`unit ${unit}`);
-    const own = there?.fragment.nodeOf.get(name);
-    if (there && own !== undefined) nodes.push(there.first.node + own);
-  }
-  return nodes;
-}
-
-/** Whether two fragments have parts between the same nodes. */
-const joinsTheSame = (a: Fragment, b: Fragment): boolean =>
-  a.parts.length === b.parts.length &&
-  a.nodesElsewhere.length === b.nodesElsewhere.length &&
-  a.nodesElsewhere.every(({ name }, i) => name === b.nodesElsewhere[i]?.name) &&
-  a.parts.every((part, i) => {
-    const [ends, others] = [endsOf(part), endsOf(b.parts[i] as CircuitPart)];
-    return ends[0] === others[0] && ends[1] === others[1];
-  });
-
-function portsTouched(circuit: Circuit, { was, is }: Change): number[] {
-  const ports = was ? [...was.portsElsewhere, ...was.fragment.rfPorts.map((_, i) => was.first.rfPort + i)] : [];
-  for (const { unit, name } of is?.fragment.portsElsewhere ?? []) {
-    const there = circuit.placed.get(`unit ${unit}`);
-    const own = there?.fragment.rfPortOf.get(name);
-    if (there && own !== undefined) ports.push(there.first.rfPort + own);
-  }
-  return ports;
-}
-
-function listsOf({ parts, rfLoads }: Placed): WholeList[] {
-  return [
-    ...(parts.some((p) => p.kind === 'load') ? (['loads'] as const) : []),
-    ...(parts.some((p) => p.kind === 'supply') ? (['supplies'] as const) : []),
-    ...(parts.some((p) => p.kind === 'resistor' && p.fuse !== undefined) ? (['fuses'] as const) : []),
-    ...(rfLoads.some((l) => l.spec.role === 'receiver') ? (['receivers'] as const) : []),
-  ];
 }
 
 const audioNodes = (circuit: Circuit): ReadonlySet<number> =>
