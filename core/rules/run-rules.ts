@@ -146,7 +146,8 @@ function wholeOf(answers: readonly Answer[]): KeptHome {
 
 function inNumbersOfNow({ known, changes }: Still): KeptHome {
   const reads = changes.readsNow(known.reads);
-  return reads === known.reads ? known : wholeOf(known.answers.map((answer) => answerNow(answer, changes)));
+  if (reads === known.reads) return known;
+  return { ...known, reads, answers: known.answers.map((answer) => answerNow(answer, changes)) };
 }
 
 function answerNow(answer: Answer, changes: Changes): Answer {

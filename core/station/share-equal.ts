@@ -6,7 +6,9 @@
 export function shareEqual<T>(before: unknown, next: T): T {
   if (Object.is(before, next) || !isObject(before) || !isObject(next)) return next;
   if (Array.isArray(before) !== Array.isArray(next)) return next;
-  return (Array.isArray(next) ? shareItems(Object.values(before), next) : shareFields(before, next)) as T;
+  return (
+    Array.isArray(next) ? shareItems(before as unknown as readonly unknown[], next) : shareFields(before, next)
+  ) as T;
 }
 
 const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
