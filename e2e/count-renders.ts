@@ -21,7 +21,7 @@ export async function countCardRenders(page: Page) {
   await page.route('**/*.js', async (route) => {
     const response = await route.fetch();
     const script = await response.text();
-    const body = script.replace(/\[(["'`])unit\1,/, '[(window.countCardRender(arguments[0].id), $1unit$1),');
+    const body = script.replace(/\[(["'`])unit\1,(?=["'`]g-)/, '[(window.countCardRender(arguments[0].id), $1unit$1),');
     await route.fulfill({ response, body });
   });
 }
