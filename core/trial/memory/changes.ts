@@ -95,9 +95,10 @@ export class Changes {
     return this.cables.has(id) || this.unit(a.unit) || this.unit(b.unit);
   }
 
-  /** Whether what goes on in a region (its number then), or a unit in it, is. */
+  /** Whether what goes on in a region (its number now), or a unit in it, is. */
   region(number: number): boolean {
-    return this.regions[number] !== 0;
+    const then = this.numbers.regions.indexOf(number);
+    return then < 0 || this.regions[then] !== 0;
   }
 
   /** Whether a press (its number) is. */
