@@ -8,7 +8,7 @@ import {
 } from '../circuit/circuit.ts';
 import { renumberPart } from '../circuit/renumber-part.ts';
 import type { Network } from './islands.ts';
-import { type BlockSolution, type NetworkShape, NetworkSolver, shapeOf } from './network-solver.ts';
+import { type BlockSolution, fitsShape, type NetworkShape, NetworkSolver, shapeOf } from './network-solver.ts';
 
 /** What has been found out about a block, in its own numbering. */
 interface Memory {
@@ -91,7 +91,7 @@ export class Block {
   private whole(memory: Memory): NetworkSolver {
     if (memory.solver) return memory.solver;
     const network = this.renumbered();
-    memory.shape ??= shapeOf(network);
+    if (!memory.shape || !fitsShape(network, memory.shape)) memory.shape = shapeOf(network);
     memory.solver = new NetworkSolver(network, memory.shape);
     return memory.solver;
   }

@@ -27,18 +27,25 @@ const mostRounds = 400;
 /** What of a network stays the same whatever its figures are. */
 export interface NetworkShape {
   readonly ends: Ends;
+  /** By part, whether it conducts alike in every state. */
+  readonly constant: readonly boolean[];
   readonly plan: EliminationPlan;
 }
 
 export function shapeOf({ nodes, parts }: Network): NetworkShape {
   const ends = parts.map(endsOf);
+  const constant = parts.map(isConstant);
   const changing = parts.flatMap((part, i) => {
-    if (isConstant(part)) return [];
+    if (constant[i]) return [];
     const fedFrom = part.kind === 'pullUp' && part.fedFrom !== null ? [part.fedFrom] : [];
     return [...(ends[i] ?? []), ...fedFrom];
   });
-  return { ends, plan: planElimination(nodes.length, ends, new Set(changing)) };
+  return { ends, constant, plan: planElimination(nodes.length, ends, new Set(changing)) };
 }
+
+/** Whether the shape of a network that joins the same serves this one too: an actor may move what nothing moved there. */
+export const fitsShape = ({ parts }: Network, { constant }: NetworkShape): boolean =>
+  parts.every((part, i) => isConstant(part) === constant[i]);
 
 /** Whether a part conducts alike in every state. */
 const isConstant = (part: CircuitPart): part is Resistor => part.kind === 'resistor' && part.gate.length === 0;

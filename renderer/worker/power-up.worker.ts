@@ -32,7 +32,9 @@ function newMemory() {
     const unread = { ...asked, readings: [] };
     const station = last ? shareEqual(last.surveyed.station, unread) : unread;
     if (last?.surveyed.station === station) return last.draft;
-    const surveyed = survey(station, last?.surveyed);
+    const before = last?.surveyed;
+    last = null;
+    const surveyed = survey(station, before);
     last = { surveyed, draft: draftPowerUp(surveyed) };
     return last.draft;
   };

@@ -4,11 +4,13 @@ import { answerQuestions } from './answer-questions.ts';
 // Computes off the screen's thread: a station in, its report out.
 answerQuestions(newAnswers());
 
-/** Each survey is kept for the next: an edit costs what it touches. */
+/** Each survey is kept for the next: an edit costs what it touches. After one that threw the next is from scratch. */
 function newAnswers() {
   let last: Survey | null = null;
   return (station: Station): SurveyReport => {
-    last = survey(last ? shareEqual(last.station, station) : station, last);
+    const before = last;
+    last = null;
+    last = survey(before ? shareEqual(before.station, station) : station, before);
     return reportSurvey(last);
   };
 }

@@ -9,6 +9,7 @@ export interface FragmentChange {
   readonly is: Placed | undefined;
 }
 
+/** The fragments that came, went or are made from something else. */
 export function changedFragments(then: Circuit, now: Circuit): FragmentChange[] {
   const changes: FragmentChange[] = [];
   for (const [name, before] of then.placed) {
@@ -40,6 +41,7 @@ export const joinsTheSame = (a: Fragment, b: Fragment): boolean =>
     return ends[0] === others[0] && ends[1] === others[1];
   });
 
+/** The RF ports (by their number then) of a fragment as it was, and those that it now leads to. */
 export function portsTouched(circuit: Circuit, { was, is }: FragmentChange): number[] {
   const ports = was ? [...was.portsElsewhere, ...was.fragment.rfPorts.map((_, i) => was.first.rfPort + i)] : [];
   for (const { unit, name } of is?.fragment.portsElsewhere ?? []) {
@@ -50,6 +52,7 @@ export function portsTouched(circuit: Circuit, { was, is }: FragmentChange): num
   return ports;
 }
 
+/** The lists that a fragment has something in. */
 export function listsTouched({ parts, rfLoads }: Placed): WholeList[] {
   return [
     ...(parts.some((p) => p.kind === 'load') ? (['loads'] as const) : []),

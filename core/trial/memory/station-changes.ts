@@ -1,6 +1,7 @@
 import { hookupsOf } from '../../station/parts.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 
+/** Whether plan, settings, connectors and the names of the hook-ups, on which everything rests, are the same. */
 export const isSameGround = (a: Station, b: Station): boolean =>
   a.plan === b.plan &&
   a.settings === b.settings &&
@@ -33,6 +34,7 @@ function isSameApartFromPlace(a: Unit, b: Unit): boolean {
   return [...keys].every((key) => a[key] === b[key]);
 }
 
+/** Ids of the cables that came, went or changed, in whatever hook-up. */
 export function changedCables(then: Station, now: Station): Set<string> {
   const before = new Map(then.cables.map((cable) => [cable.id, cable]));
   const changed = new Set<string>();
@@ -44,11 +46,13 @@ export function changedCables(then: Station, now: Station): Set<string> {
   return changed;
 }
 
+/** Units at the ends of these cables, then and now. */
 export const endsOfCables = (cables: ReadonlySet<string>, ...stations: readonly Station[]): string[] =>
   cables.size === 0
     ? []
     : stations.flatMap((station) => station.cables.flatMap(({ id, a, b }) => (cables.has(id) ? [a.unit, b.unit] : [])));
 
+/** Units that a cable of any hook-up joins to one of these. */
 export function neighboursOf(units: ReadonlySet<string>, { cables }: Station): Set<string> {
   const neighbours = new Set<string>();
   if (units.size === 0) return neighbours;
