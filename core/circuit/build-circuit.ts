@@ -1,9 +1,10 @@
 import { asDrawn, cablesIn } from '../station/parts.ts';
 import type { Hookup, Station } from '../station/schema/schema.ts';
-import { type Circuit, emptyCircuit, type Fragment, Names, never, type Placed } from './circuit.ts';
+import { type Circuit, emptyCircuit, type Fragment, never, type Placed } from './circuit.ts';
 import { cableFragment, cableSource } from './fragments/cable-fragment.ts';
 import { FragmentDraft } from './fragments/fragment-draft.ts';
 import { unitFragment, unitSource } from './fragments/unit-fragment.ts';
+import { Names } from './names.ts';
 import { placeFragments } from './place-fragments.ts';
 import { Reads } from './reads.ts';
 

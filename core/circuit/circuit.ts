@@ -1,4 +1,5 @@
 import type { ElementOf, FuseFamily } from '../station/schema/unit-kind.ts';
+import type { NumberOf } from './names.ts';
 import { Reads } from './reads.ts';
 
 /** Where a part of the circuit comes from in the drawing. */
@@ -210,11 +211,23 @@ export interface Elsewhere {
   readonly name: string;
 }
 
+/** What a unit or a cable brings into a circuit, its contacts apart. */
+interface Contents {
+  readonly parts: readonly CircuitPart[];
+  readonly actors: readonly CircuitActor[];
+  readonly rfEdges: readonly RfEdge[];
+  readonly rfSources: readonly RfSource[];
+  readonly rfLoads: readonly RfLoad[];
+  readonly sources: readonly SignalEnd<'audioSource'>[];
+  readonly loads: readonly SignalEnd<'audioLoad'>[];
+  readonly data: readonly SignalEnd<'dataEnd'>[];
+}
+
 /**
  * What a unit or a cable is in a hook-up, contact by contact, in numbers of its own: its first node is 0, so are its first
  * part, actor and RF port; below zero stand contacts and ports of other units, -1 for the first of `nodesElsewhere`.
  */
-export interface Fragment {
+export interface Fragment extends Contents {
   /** `unit tx`, `cable c1`, `couplings`. */
   readonly name: string;
   /** What it was made from: of the same things comes the same fragment. */
@@ -222,16 +235,8 @@ export interface Fragment {
   /** Names of its nodes, `tx.power.plus`, and their numbers. */
   readonly nodes: readonly string[];
   readonly nodeOf: ReadonlyMap<string, number>;
-  readonly parts: readonly CircuitPart[];
-  readonly actors: readonly CircuitActor[];
   readonly rfPorts: readonly string[];
   readonly rfPortOf: ReadonlyMap<string, number>;
-  readonly rfEdges: readonly RfEdge[];
-  readonly rfSources: readonly RfSource[];
-  readonly rfLoads: readonly RfLoad[];
-  readonly sources: readonly SignalEnd<'audioSource'>[];
-  readonly loads: readonly SignalEnd<'audioLoad'>[];
-  readonly data: readonly SignalEnd<'dataEnd'>[];
   readonly nodesElsewhere: readonly Elsewhere[];
   readonly portsElsewhere: readonly Elsewhere[];
 }
@@ -245,37 +250,12 @@ export interface Numbers {
 }
 
 /** A fragment in the numbers of a circuit. */
-export interface Placed {
+export interface Placed extends Contents {
   readonly fragment: Fragment;
   readonly first: Numbers;
   /** The circuit's numbers of what the fragment has elsewhere. */
   readonly nodesElsewhere: readonly number[];
   readonly portsElsewhere: readonly number[];
-  readonly parts: readonly CircuitPart[];
-  readonly actors: readonly CircuitActor[];
-  readonly rfEdges: readonly RfEdge[];
-  readonly rfSources: readonly RfSource[];
-  readonly rfLoads: readonly RfLoad[];
-  readonly sources: readonly SignalEnd<'audioSource'>[];
-  readonly loads: readonly SignalEnd<'audioLoad'>[];
-  readonly data: readonly SignalEnd<'dataEnd'>[];
-}
-
-/** Numbers by name. */
-export interface NumberOf {
-  get(name: string): number | undefined;
-}
-
-/** The numbers of a list of names, put into an index when the first is asked for. */
-export class Names implements NumberOf {
-  private known: ReadonlyMap<string, number> | null = null;
-
-  constructor(private readonly names: () => readonly string[]) {}
-
-  get(name: string): number | undefined {
-    this.known ??= new Map(this.names().map((each, i) => [each, i]));
-    return this.known.get(name);
-  }
 }
 
 /** A station in one hook-up, contact by contact. */
