@@ -33,11 +33,24 @@ test('a hundred random edits are undone to the very file that was there, and don
   const after = await save(page, info, 'after');
   expect(after === before, told()).toBe(false);
 
+  const steps = await stepNames(page);
+  expect(steps.length, `${told()}\nThe steps:\n${steps.join('\n')}`).toBe(editCount);
   expect(await clickToTheEnd(page, 'Undo'), told()).toBe(editCount);
   expect((await save(page, info, 'undone')) === before, told()).toBe(true);
   expect(await clickToTheEnd(page, 'Redo'), told()).toBe(editCount);
   expect((await save(page, info, 'redone')) === after, told()).toBe(true);
 });
+
+/** What the list of steps calls those that were done, in order. */
+async function stepNames(page: Page): Promise<string[]> {
+  const open = page.getByRole('button', { name: 'Steps', exact: true });
+  await open.click();
+  const rows = page.getByRole('dialog', { name: 'Steps' }).getByRole('button');
+  await expect(rows.first()).toBeVisible();
+  const [, ...names] = await rows.allTextContents();
+  await open.click();
+  return names;
+}
 
 /**
  * Clicks the button until there is nothing left to do, and says how often that was. From within the page, a click in

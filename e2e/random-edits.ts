@@ -144,22 +144,31 @@ export class RandomEdits {
     const fitButton = this.page.locator('.paper-tools').getByRole('button', { name: 'Fit', exact: true });
     return fitButton.evaluate(async (fit, wanted) => {
       (fit as HTMLButtonElement).click();
+      const painted = () => new Promise((done) => requestAnimationFrame(done));
       // Fitted in the frame after the click, as nothing glides with reduced motion.
-      await new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted)));
+      await painted();
       const selectors = { card: '.react-flow__node .unit-head', port: '.react-flow__handle', flag: '.flag' };
       const keyOf = (element: Element) => {
         if (wanted === 'flag') return element.textContent ?? '';
         if (wanted === 'card') return element.closest('.react-flow__node')?.getAttribute('data-id') ?? '';
         return `${element.getAttribute('data-nodeid')} ${element.getAttribute('data-handleid')}`;
       };
-      return [...document.querySelectorAll(selectors[wanted])]
-        .map((element) => {
-          const box = element.getBoundingClientRect();
-          return { element, key: keyOf(element), x: box.x + box.width / 2, y: box.y + box.height / 2 };
-        })
-        .filter(({ element, x, y }) => element.contains(document.elementFromPoint(x, y)))
-        .map(({ key, x, y }) => ({ key, x, y }))
-        .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.x - b.x || a.y - b.y));
+      const look = () =>
+        [...document.querySelectorAll(selectors[wanted])]
+          .map((element) => {
+            const box = element.getBoundingClientRect();
+            return { element, key: keyOf(element), x: box.x + box.width / 2, y: box.y + box.height / 2 };
+          })
+          .filter(({ element, x, y }) => element.contains(document.elementFromPoint(x, y)))
+          .map(({ key, x, y }) => ({ key, x, y }))
+          .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.x - b.x || a.y - b.y));
+      // A machine that is busy takes some frames more, and a click meets what is there when it comes.
+      let found = look();
+      for (let before = ''; before !== JSON.stringify(found); found = look()) {
+        before = JSON.stringify(found);
+        await painted();
+      }
+      return found;
     }, what);
   }
 }
