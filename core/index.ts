@@ -103,5 +103,8 @@ export {
 export { shareEqual } from './station/share-equal.ts';
 export { withoutUndefined } from './station/without-undefined.ts';
 export { type Survey, survey } from './survey.ts';
+export type { Act } from './whatif/acts/act.ts';
+export type { Ease, MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
+export { studyMixUps } from './whatif/acts/study-mix-ups.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
 export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';

@@ -10,6 +10,7 @@ import { buy } from './lists/buy.ts';
 import { cables } from './lists/cables.ts';
 import { flags } from './lists/flags.ts';
 import { make } from './lists/make.ts';
+import { mixups } from './mixups.ts';
 import { type OptionName, optionNames, optionWords } from './option-table.ts';
 import { powerup } from './powerup.ts';
 import { rf } from './rf.ts';
@@ -28,6 +29,7 @@ const commands: Readonly<Record<string, Command | Listing>> = {
   rf,
   audio,
   failures,
+  mixups,
   powerup,
   circuit,
   book,

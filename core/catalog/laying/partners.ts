@@ -73,6 +73,15 @@ function endOf(station: Station, ref: PortRef): End {
   return { kind, port, name: unit.name };
 }
 
+/**
+ * How unlikely a cable between two ports is, by what they carry, give or take and are called: 0 is a pair that is named
+ * for each other and fits by one plug.
+ */
+export const unlikelihood = (station: Station, a: PortRef, b: PortRef): number =>
+  fitScore[judgePair(station, a, b).fit] +
+  (a.unit === b.unit ? 30 : 0) +
+  unlikeness(endOf(station, a), endOf(station, b));
+
 /** Two ports that both give, or both take, are seldom joined. */
 const unfit = 20;
 
