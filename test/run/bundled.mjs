@@ -7,6 +7,7 @@ import { root, setUp } from '../../electron/start/set-up.mjs';
 const entries = {
   bench: { computing: 'test/bench/index.ts', drawing: 'test/bench/drawing/index.ts' },
   cases: { report: 'test/cases/report.ts' },
+  acts: { acts: 'test/acts/index.ts' },
   fuzz: { fuzz: 'test/fuzz/index.ts' },
 };
 /** These find their own files beside them. */

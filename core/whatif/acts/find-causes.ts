@@ -1,12 +1,11 @@
-import { unlikelihood } from '../../catalog/laying/partners.ts';
 import type { Finding } from '../../rules/finding.ts';
 import { edit } from '../../station/edit.ts';
-import { findCable } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { type Survey, survey } from '../../survey.ts';
 import type { Act } from './act.ts';
 import { difference, isHarm } from './harm.ts';
 import { listActs } from './list-acts.ts';
+import { oddness } from './oddness.ts';
 
 /** What a hand did wrong on a drawing, and what is found because of it. */
 export interface Cause {
@@ -21,6 +20,8 @@ const mostCauses = 3;
 const mostRivals = 2;
 /** So many acts are tried for each, the likeliest first. */
 const mostTried = 80;
+/** A plug this far from what is found may be behind it. */
+const leadsAway = 2;
 /** An act may make a drawing a little unlikelier: power that comes straight from the supply is not wrong. */
 const leastGain = -8;
 /** An act that makes the drawing so much likelier than another is believed before it. */
@@ -88,7 +89,7 @@ const isRival = (best: Tried, other: Tried): boolean =>
   !best.act.cables.every((id) => other.act.cables.includes(id));
 
 /** The acts that touch the places of what is found, the likeliest first. */
-function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
+export function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
   const touched = touchedBy(station, findings.filter(isHarm));
   return listActs(station, { ...touched, asDrawn: true })
     .map((act) => ({ act, gain: gainOf(station, act) }))
@@ -97,19 +98,19 @@ function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] 
     .slice(0, mostTried);
 }
 
-/** The cables, ports and units that findings name, the cables at those units, and the units at their ends. */
+/** The cables, ports and units that findings name, and those that hang on them, a few leads away. */
 function touchedBy(station: Station, findings: readonly Finding[]): Touched {
   const places = findings.flatMap((f) => f.at);
   const cables = new Set(places.flatMap((place) => ('cable' in place ? [place.cable] : [])));
   const units = new Set(places.flatMap((place) => ('unit' in place ? [place.unit] : [])));
   const ports = places.flatMap((place) => ('unit' in place && place.port ? [`${place.unit}.${place.port}`] : []));
-  for (const cable of station.cables) {
-    if (units.has(cable.a.unit) || units.has(cable.b.unit)) cables.add(cable.id);
-  }
-  for (const cable of station.cables) {
-    if (!cables.has(cable.id)) continue;
-    units.add(cable.a.unit);
-    units.add(cable.b.unit);
+  for (let step = 0; step < leadsAway; step++) {
+    const here = station.cables.filter((c) => cables.has(c.id) || units.has(c.a.unit) || units.has(c.b.unit));
+    for (const { id, a, b } of here) {
+      cables.add(id);
+      units.add(a.unit);
+      units.add(b.unit);
+    }
   }
   return { cables, ports: new Set(ports), units };
 }
@@ -120,13 +121,7 @@ interface Touched {
   readonly units: ReadonlySet<string>;
 }
 
-/** How much likelier the cables that an act moves lie after it, by where they lead. */
+/** How much likelier the cables that an act moves lie after it. */
 function gainOf(station: Station, { cables, change }: Act): number {
-  const after = edit(station, change);
-  const oddness = (of: Station) =>
-    cables.reduce((sum, id) => {
-      const cable = findCable(of, id);
-      return cable ? sum + unlikelihood(of, cable.a, cable.b) : sum;
-    }, 0);
-  return oddness(station) - oddness(after);
+  return oddness(station, cables) - oddness(edit(station, change), cables);
 }

@@ -1,0 +1,39 @@
+import { wiringOf } from '../../catalog/cables/wiring-of.ts';
+import { fitOf } from '../../catalog/fit.ts';
+import { unlikelihood } from '../../catalog/laying/partners.ts';
+import { plusContact } from '../../catalog/laying/port-use.ts';
+import { findCable, kindOf, portOf } from '../../station/parts.ts';
+import { plugOf } from '../../station/plug-of.ts';
+import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import { strayPorts } from './stray-ports.ts';
+
+/** Plus on minus is drawn on purpose only where a unit wants it so. */
+const crossedCores = 6;
+/** A port that is called after something, and leads elsewhere. */
+const strayPort = 3;
+
+/**
+ * How odd a drawing is around some cables: by where each leads, whether plus meets plus, and whether ports come to what
+ * they are called after. Only differences mean something: less is likelier to be meant.
+ */
+export function oddness(station: Station, ids: readonly string[]): number {
+  const cables = ids.flatMap((id) => findCable(station, id) ?? []);
+  const own = cables.reduce((sum, cable) => sum + unlikelihood(station, cable.a, cable.b) + ofCores(station, cable), 0);
+  const hasRf = cables.some((cable) => portOf(station, cable.a).port.class === 'rf');
+  return own + (hasRf ? strayPort * strayPorts(station) : 0);
+}
+
+function ofCores(station: Station, cable: Cable): number {
+  const [a, b] = [plusAt(station, cable, 'a'), plusAt(station, cable, 'b')];
+  const row = wiringOf(station, cable).find((r) => r.a === a);
+  return a === undefined || b === undefined || !row || row.b === b ? 0 : crossedCores;
+}
+
+/** The contact of a cable's plug that touches plus, by what the unit there says of its port, else by its connector. */
+function plusAt(station: Station, cable: Cable, end: CableEnd): string | undefined {
+  const { unit, port, connector } = portOf(station, cable[end]);
+  const plug = plugOf(station, cable, end);
+  const plus = plusContact(kindOf(station, unit), port, connector);
+  if (!plug || plus === undefined) return undefined;
+  return fitOf(station.connectors, plug.id, port.connector).joins.find(([, jack]) => jack === plus)?.[0];
+}
