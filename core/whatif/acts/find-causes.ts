@@ -1,8 +1,10 @@
 import type { Finding } from '../../rules/finding.ts';
 import { edit } from '../../station/edit.ts';
+import { findCable } from '../../station/parts.ts';
 import type { Station } from '../../station/schema/schema.ts';
 import { type Survey, survey } from '../../survey.ts';
 import type { Act } from './act.ts';
+import { insideOf } from './alike.ts';
 import { difference, isHarm } from './harm.ts';
 import { listActs } from './list-acts.ts';
 import { oddness } from './oddness.ts';
@@ -17,15 +19,19 @@ export interface Cause {
 
 /** More than one mistake at a time is rare, and each further one makes it less sure. */
 const mostCauses = 3;
-const mostRivals = 2;
+const mostNamed = 3;
 /** So many acts are tried for each, the likeliest first. */
-const mostTried = 80;
+const mostTried = 150;
 /** A plug this far from what is found may be behind it. */
-const leadsAway = 2;
+const leadsAway = 4;
+/** In a large station no further than this many leads. */
+const mostLeads = 40;
 /** An act may make a drawing a little unlikelier: power that comes straight from the supply is not wrong. */
 const leastGain = -8;
 /** An act that makes the drawing so much likelier than another is believed before it. */
 const clearly = 4;
+/** One that makes it so much likelier is named alone. */
+const barely = 8;
 
 /**
  * The acts behind the dangers and faults of a drawing: each takes away at least one of them, brings nothing above a
@@ -56,7 +62,7 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
   const good: Tried[] = [];
   for (const { act, gain } of likeliest(now)) {
     // Whatever is less likely than what puts all right would not be believed.
-    if (best && !best.after.findings.some(isHarm) && gain <= best.gain - clearly) break;
+    if (best && !best.after.findings.some(isHarm) && gain < best.gain - clearly) break;
     const after = survey(edit(now.station, act.change), now);
     const { gone, come } = difference(now.findings, after.findings);
     if (!gone.some(isHarm) || come.some((f) => f.severity !== 'note')) continue;
@@ -65,11 +71,10 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
     if (!best || compare(tried, best) < 0) best = tried;
   }
   if (!best) return null;
-  const rivals = good.filter((other) => other !== best && isRival(best as Tried, other));
+  const { acts, others } = rivalsOf(best, good);
   // Of many that do the same, none is it.
-  if (rivals.length > mostRivals) return null;
-  const explains = best.gone as [Finding, ...Finding[]];
-  return { cause: { acts: [best.act, ...rivals.map(({ act }) => act)], explains }, after: best.after };
+  if (others > 0) return null;
+  return { cause: { acts, explains: best.gone as [Finding, ...Finding[]] }, after: best.after };
 }
 
 const countOf = (findings: readonly Finding[], severity: Finding['severity']): number =>
@@ -82,32 +87,58 @@ const byHarm = (one: Tried, two: Tried): number =>
 const compare = (one: Tried, two: Tried): number =>
   byHarm(one, two) || two.gain - one.gain || one.act.cables.length - two.act.cables.length;
 
-/** An act with other cables that does as much, and is about as likely. */
-const isRival = (best: Tried, other: Tried): boolean =>
-  byHarm(best, other) === 0 &&
-  best.gain - other.gain < clearly &&
-  !best.act.cables.every((id) => other.act.cables.includes(id));
+/** The best act and those with other cables that do as much and are hardly less likely, and how many more there are. */
+function rivalsOf(best: Tried, good: readonly Tried[]): { acts: readonly [Act, ...Act[]]; others: number } {
+  const sets = new Map<string, Act>();
+  const equal = good.filter((other) => byHarm(best, other) === 0).sort(compare);
+  let others = 0;
+  for (const { act, gain } of equal) {
+    const key = act.cables.length > 0 ? [...act.cables].sort().join() : act.id;
+    if (sets.has(key)) continue;
+    if (sets.size < mostNamed && best.gain - gain < barely) sets.set(key, act);
+    else if (best.gain - gain < clearly) others += 1;
+  }
+  const [, ...more] = [...sets.values()];
+  return { acts: [best.act, ...more], others };
+}
 
 /** The acts that touch the places of what is found, the likeliest first. */
 export function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
   const touched = touchedBy(station, findings.filter(isHarm));
-  return listActs(station, { ...touched, asDrawn: true })
-    .map((act) => ({ act, gain: gainOf(station, act) }))
+  const scope = { cables: new Set(touched.cables.keys()), ports: touched.ports, units: touched.units };
+  const far = (act: Act) => Math.min(...act.cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
+  return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
+    .map((act) => ({ act, gain: gainOf(station, act), far: far(act) }))
     .filter(({ gain }) => gain >= leastGain)
-    .sort((one, two) => two.gain - one.gain || one.act.cables.length - two.act.cables.length)
+    .sort((one, two) => two.gain - two.far - one.gain + one.far || one.act.cables.length - two.act.cables.length)
     .slice(0, mostTried);
 }
 
-/** The cables, ports and units that findings name, and those that hang on them, a few leads away. */
+/** Leads that are alike exchanged at one end or at the other come to the same: one of the two. */
+function oneOfDuals(station: Station, acts: readonly Act[]): Act[] {
+  const met = new Set<string>();
+  return acts.filter(({ id, kind, cables: [one = '', two = ''] }) => {
+    const [first, second] = [findCable(station, one), findCable(station, two)];
+    if (kind !== 'exchanged' || !first || !second || insideOf(first) !== insideOf(second)) return true;
+    const [, ends = ''] = /\.([ab]) .*\.([ab])$/.test(id) ? [id, id.replace(/^.*\.([ab]) .*\.([ab])$/, '$1$2')] : [];
+    const key = (e: string) => `${one} ${two} ${e}`;
+    const dual = [...ends].map((e) => (e === 'a' ? 'b' : 'a')).join('');
+    if (met.has(key(dual))) return false;
+    met.add(key(ends));
+    return true;
+  });
+}
+
+/** The cables at what findings name, and those that hang on them with how many leads are between; ports and units. */
 function touchedBy(station: Station, findings: readonly Finding[]): Touched {
   const places = findings.flatMap((f) => f.at);
-  const cables = new Set(places.flatMap((place) => ('cable' in place ? [place.cable] : [])));
+  const cables = new Map<string, number>(places.flatMap((place) => ('cable' in place ? [[place.cable, 0]] : [])));
   const units = new Set(places.flatMap((place) => ('unit' in place ? [place.unit] : [])));
   const ports = places.flatMap((place) => ('unit' in place && place.port ? [`${place.unit}.${place.port}`] : []));
-  for (let step = 0; step < leadsAway; step++) {
+  for (let step = 0; step < leadsAway && cables.size < mostLeads; step++) {
     const here = station.cables.filter((c) => cables.has(c.id) || units.has(c.a.unit) || units.has(c.b.unit));
     for (const { id, a, b } of here) {
-      cables.add(id);
+      if (!cables.has(id)) cables.set(id, step);
       units.add(a.unit);
       units.add(b.unit);
     }
@@ -116,7 +147,7 @@ function touchedBy(station: Station, findings: readonly Finding[]): Touched {
 }
 
 interface Touched {
-  readonly cables: ReadonlySet<string>;
+  readonly cables: ReadonlyMap<string, number>;
   readonly ports: ReadonlySet<string>;
   readonly units: ReadonlySet<string>;
 }

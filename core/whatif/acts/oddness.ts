@@ -4,13 +4,16 @@ import { unlikelihood } from '../../catalog/laying/partners.ts';
 import { plusContact } from '../../catalog/laying/port-use.ts';
 import { findCable, kindOf, portOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/plug-of.ts';
+import { remember } from '../../station/remember.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { strayPorts } from './stray-ports.ts';
 
 /** Plus on minus is drawn on purpose only where a unit wants it so. */
 const crossedCores = 6;
-/** A port that is called after something, and leads elsewhere. */
-const strayPort = 3;
+/** For each box between a port and what it is called after. */
+const strayBox = 0.7;
+/** A port without a cable, where its cable may well be crowded into another one. */
+const emptyPort = 6;
 
 /**
  * How odd a drawing is around some cables: by where each leads, whether plus meets plus, and whether ports come to what
@@ -20,8 +23,13 @@ export function oddness(station: Station, ids: readonly string[]): number {
   const cables = ids.flatMap((id) => findCable(station, id) ?? []);
   const own = cables.reduce((sum, cable) => sum + unlikelihood(station, cable.a, cable.b) + ofCores(station, cable), 0);
   const hasRf = cables.some((cable) => portOf(station, cable.a).port.class === 'rf');
-  return own + (hasRf ? strayPort * strayPorts(station) : 0);
+  return own + (hasRf ? strayBox * strayPorts(station) : 0) - emptyPort * usedPorts(station);
 }
+
+const usedPorts = remember(
+  (station: Station): number =>
+    new Set(station.cables.flatMap(({ a, b }) => [`${a.unit}.${a.port}`, `${b.unit}.${b.port}`])).size,
+);
 
 function ofCores(station: Station, cable: Cable): number {
   const [a, b] = [plusAt(station, cable, 'a'), plusAt(station, cable, 'b')];

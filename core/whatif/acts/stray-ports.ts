@@ -16,9 +16,12 @@ const wanted: Readonly<Record<string, readonly Trait[]>> = {
   output: ['radiates'],
 };
 
+/** What is further off than this, in boxes, is as good as not there. */
+const mostBoxes = 8;
+
 /**
- * How many ports of a drawing's RF boxes do not lead to what they are called after: a tuner's `antenna` from which
- * neither an antenna nor a load is come to. All hook-ups together.
+ * How far the ports of a drawing's RF boxes are from what they are called after, in boxes on the way: a tuner's
+ * `antenna` from the nearest antenna or load. All hook-ups together.
  */
 export const strayPorts = remember((station: Station): number => {
   const leads = leadsOf(station);
@@ -26,14 +29,11 @@ export const strayPorts = remember((station: Station): number => {
     const kind = kindOf(station, unit);
     const rf = kind.ports.filter((port) => port.class === 'rf');
     if (rf.length < 2) return sum;
-    const strays = rf.filter(({ id, label }) => {
+    return rf.reduce((own, { id, label }) => {
       const traits = wanted[label.toLowerCase()];
       const from = { unit: unit.id, port: id };
-      if (!traits || !leads.has(nameOf(from))) return false;
-      const met = metFrom(station, leads, from);
-      return !traits.some((trait) => met.has(trait));
-    });
-    return sum + strays.length;
+      return traits && leads.has(nameOf(from)) ? own + boxesTo(station, leads, from, traits) : own;
+    }, sum);
   }, 0);
 });
 
@@ -55,24 +55,31 @@ function leadsOf(station: Station): ReadonlyMap<string, readonly PortRef[]> {
   return leads;
 }
 
-/** What there is on the way out of a port, through whatever other boxes, without coming back into its own. */
-function metFrom(station: Station, leads: ReadonlyMap<string, readonly PortRef[]>, from: PortRef): Set<Trait> {
-  const met = new Set<Trait>();
+/** How many boxes out of a port the nearest thing with a trait is, without coming back into its own box. */
+function boxesTo(
+  station: Station,
+  leads: ReadonlyMap<string, readonly PortRef[]>,
+  from: PortRef,
+  traits: readonly Trait[],
+): number {
   const seen = new Set([from.unit]);
-  const open = [...(leads.get(nameOf(from)) ?? [])];
-  for (let ref = open.pop(); ref; ref = open.pop()) {
-    if (seen.has(ref.unit)) continue;
-    seen.add(ref.unit);
-    const unit = findUnit(station, ref.unit);
-    if (!unit) continue;
-    const kind = kindOf(station, unit);
-    for (const trait of traitsOf(kind)) met.add(trait);
-    for (const port of kind.ports) {
-      if (port.class === 'rf' && port.id !== ref.port)
-        open.push(...(leads.get(nameOf({ unit: unit.id, port: port.id })) ?? []));
+  let open = leads.get(nameOf(from)) ?? [];
+  for (let boxes = 0; boxes < mostBoxes && open.length > 0; boxes++) {
+    const next: PortRef[] = [];
+    for (const ref of open) {
+      const unit = findUnit(station, ref.unit);
+      if (!unit || seen.has(ref.unit)) continue;
+      seen.add(ref.unit);
+      const kind = kindOf(station, unit);
+      if (traitsOf(kind).some((trait) => traits.includes(trait))) return boxes;
+      for (const port of kind.ports) {
+        if (port.class === 'rf' && port.id !== ref.port)
+          next.push(...(leads.get(nameOf({ unit: unit.id, port: port.id })) ?? []));
+      }
     }
+    open = next;
   }
-  return met;
+  return mostBoxes;
 }
 
 const traitsOf = remember((kind: UnitKind): readonly Trait[] =>
