@@ -1,7 +1,7 @@
 import type { Finding } from '../../rules/finding.ts';
 import { edit } from '../../station/edit.ts';
 import { findCable } from '../../station/parts.ts';
-import type { Station } from '../../station/schema/schema.ts';
+import type { Cable, Station } from '../../station/schema/schema.ts';
 import { type Survey, survey } from '../../survey.ts';
 import type { Act } from './act.ts';
 import { insideOf } from './alike.ts';
@@ -30,6 +30,9 @@ const mostLeads = 40;
 const leastGain = -8;
 /** An act that makes the drawing so much likelier than another is believed before it. */
 const clearly = 4;
+/** What works again may be marginal; each doubt that comes makes an act so much less likely, so many at most. */
+const ofDoubt = 3;
+const mostDoubts = 3;
 /** One that makes it so much likelier is named alone. */
 const barely = 8;
 
@@ -65,8 +68,9 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
     if (best && !best.after.findings.some(isHarm) && gain < best.gain - clearly) break;
     const after = survey(edit(now.station, act.change), now);
     const { gone, come } = difference(now.findings, after.findings);
-    if (!gone.some(isHarm) || come.some((f) => f.severity !== 'note')) continue;
-    const tried = { act, gain, after, gone };
+    if (!gone.some(isHarm) || come.some(isHarm)) continue;
+    const doubts = come.filter((f) => f.severity === 'doubt').length;
+    const tried = { act, gain: gain - ofDoubt * Math.min(doubts, mostDoubts), after, gone };
     good.push(tried);
     if (!best || compare(tried, best) < 0) best = tried;
   }
@@ -119,7 +123,7 @@ function oneOfDuals(station: Station, acts: readonly Act[]): Act[] {
   const met = new Set<string>();
   return acts.filter(({ id, kind, cables: [one = '', two = ''] }) => {
     const [first, second] = [findCable(station, one), findCable(station, two)];
-    if (kind !== 'exchanged' || !first || !second || insideOf(first) !== insideOf(second)) return true;
+    if (kind !== 'exchanged' || !first || !second || !isSameLead(first, second)) return true;
     const [, ends = ''] = /\.([ab]) .*\.([ab])$/.test(id) ? [id, id.replace(/^.*\.([ab]) .*\.([ab])$/, '$1$2')] : [];
     const key = (e: string) => `${one} ${two} ${e}`;
     const dual = [...ends].map((e) => (e === 'a' ? 'b' : 'a')).join('');
@@ -128,6 +132,9 @@ function oneOfDuals(station: Station, acts: readonly Act[]): Act[] {
     return true;
   });
 }
+
+const isSameLead = (one: Cable, other: Cable): boolean =>
+  insideOf(one) === insideOf(other) && String(one.hookups) === String(other.hookups);
 
 /** The cables at what findings name, and those that hang on them with how many leads are between; ports and units. */
 function touchedBy(station: Station, findings: readonly Finding[]): Touched {
