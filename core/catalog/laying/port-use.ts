@@ -7,13 +7,15 @@ export type Flow = 'gives' | 'takes' | 'either';
 /**
  * Which way power, RF, audio or a key line goes at a port, by what the kind says is behind it: a supply gives, a load
  * takes, a contact that closes gives, a line that is pulled up takes. A DC port with nothing but conductors behind it
- * takes where it is always needed (a strip's input), else it gives.
+ * takes where it is always needed (a strip's input), and gives where another one of its box does (its outlets); power
+ * may go through a switch or a meter either way.
  */
 export function flowOf(kind: UnitKind, port: Port): Flow {
   const flows = new Set(kind.elements.flatMap((element) => flowsAt(element, port.id)));
   if (flows.size === 1) return [...flows][0] ?? 'either';
   if (flows.size > 1 || port.class !== 'dc') return 'either';
-  return port.needed === 'always' ? 'takes' : 'gives';
+  if (port.needed === 'always') return 'takes';
+  return kind.ports.some((other) => other.class === 'dc' && other.needed === 'always') ? 'gives' : 'either';
 }
 
 function flowsAt(element: UnitElement, port: string): Flow[] {

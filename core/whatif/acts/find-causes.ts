@@ -20,6 +20,7 @@ export interface Cause {
 /** More than one mistake at a time is rare, and each further one makes it less sure. */
 const mostCauses = 3;
 const mostNamed = 3;
+const mostOthers = 2;
 /** So many acts are tried for each, the likeliest first. */
 const mostTried = 150;
 /** A plug this far from what is found may be behind it. */
@@ -77,7 +78,7 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
   if (!best) return null;
   const { acts, others } = rivalsOf(best, good);
   // Of many that do the same, none is it.
-  if (others > 0) return null;
+  if (others > mostOthers) return null;
   return { cause: { acts, explains: best.gone as [Finding, ...Finding[]] }, after: best.after };
 }
 
@@ -112,9 +113,9 @@ export function likeliest({ station, findings }: Survey): { act: Act; gain: numb
   const scope = { cables: new Set(touched.cables.keys()), ports: touched.ports, units: touched.units };
   const far = (act: Act) => Math.min(...act.cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
   return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
-    .map((act) => ({ act, gain: gainOf(station, act), far: far(act) }))
+    .map((act) => ({ act, gain: gainOf(station, act) - far(act) }))
     .filter(({ gain }) => gain >= leastGain)
-    .sort((one, two) => two.gain - two.far - one.gain + one.far || one.act.cables.length - two.act.cables.length)
+    .sort((one, two) => two.gain - one.gain || one.act.cables.length - two.act.cables.length)
     .slice(0, mostTried);
 }
 

@@ -22,8 +22,7 @@ const emptyPort = 6;
 export function oddness(station: Station, ids: readonly string[]): number {
   const cables = ids.flatMap((id) => findCable(station, id) ?? []);
   const own = cables.reduce((sum, cable) => sum + unlikelihood(station, cable.a, cable.b) + ofCores(station, cable), 0);
-  const hasRf = cables.some((cable) => portOf(station, cable.a).port.class === 'rf');
-  return own + (hasRf ? strayBox * strayPorts(station) : 0) - emptyPort * usedPorts(station);
+  return own + strayBox * strayPorts(station) - emptyPort * usedPorts(station);
 }
 
 const usedPorts = remember(

@@ -1,38 +1,48 @@
 import { findUnit, kindOf } from '../../station/parts.ts';
 import { remember } from '../../station/remember.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
-import type { UnitKind } from '../../station/schema/unit-kind.ts';
+import type { PortClass, UnitKind } from '../../station/schema/unit-kind.ts';
 
-type Trait = 'sends' | 'hears' | 'radiates';
+type Trait = 'sends' | 'hears' | 'radiates' | 'feeds' | 'stores' | 'draws';
 
-/** What a port of an RF box leads to, by the words that are written at it (common practice). */
-const wanted: Readonly<Record<string, readonly Trait[]>> = {
-  transmitter: ['sends'],
-  input: ['sends'],
-  receiver: ['hears'],
-  radio: ['sends', 'hears'],
-  station: ['sends', 'hears'],
-  antenna: ['radiates'],
-  output: ['radiates'],
+/** What a port of an RF or a DC box leads to, by the words that are written at it (common practice). */
+const wanted: Readonly<Partial<Record<PortClass, Readonly<Record<string, readonly Trait[]>>>>> = {
+  rf: {
+    transmitter: ['sends'],
+    input: ['sends'],
+    receiver: ['hears'],
+    radio: ['sends', 'hears'],
+    station: ['sends', 'hears'],
+    antenna: ['radiates'],
+    output: ['radiates'],
+  },
+  dc: {
+    battery: ['stores'],
+    'mains supply': ['feeds'],
+    source: ['feeds', 'stores'],
+    in: ['feeds', 'stores'],
+    out: ['draws'],
+    load: ['draws'],
+    station: ['draws'],
+  },
 };
 
 /** What is further off than this, in boxes, is as good as not there. */
 const mostBoxes = 8;
 
 /**
- * How far the ports of a drawing's RF boxes are from what they are called after, in boxes on the way: a tuner's
+ * How far the ports of a drawing's RF and DC boxes are from what they are called after, in boxes on the way: a tuner's
  * `antenna` from the nearest antenna or load. All hook-ups together.
  */
 export const strayPorts = remember((station: Station): number => {
   const leads = leadsOf(station);
   return station.units.reduce((sum, unit) => {
     const kind = kindOf(station, unit);
-    const rf = kind.ports.filter((port) => port.class === 'rf');
-    if (rf.length < 2) return sum;
-    return rf.reduce((own, { id, label }) => {
-      const traits = wanted[label.toLowerCase()];
+    return kind.ports.reduce((own, { id, label, class: carried }) => {
+      const traits = wanted[carried]?.[label.toLowerCase()];
+      if (kind.ports.every((other) => other.id === id || other.class !== carried)) return own;
       const from = { unit: unit.id, port: id };
-      return traits && leads.has(nameOf(from)) ? own + boxesTo(station, leads, from, traits) : own;
+      return traits && leads.has(nameOf(from)) ? own + boxesTo(station, leads, { from, carried, traits }) : own;
     }, sum);
   }, 0);
 });
@@ -59,8 +69,7 @@ function leadsOf(station: Station): ReadonlyMap<string, readonly PortRef[]> {
 function boxesTo(
   station: Station,
   leads: ReadonlyMap<string, readonly PortRef[]>,
-  from: PortRef,
-  traits: readonly Trait[],
+  { from, carried, traits }: { from: PortRef; carried: PortClass; traits: readonly Trait[] },
 ): number {
   const seen = new Set([from.unit]);
   let open = leads.get(nameOf(from)) ?? [];
@@ -73,7 +82,7 @@ function boxesTo(
       const kind = kindOf(station, unit);
       if (traitsOf(kind).some((trait) => traits.includes(trait))) return boxes;
       for (const port of kind.ports) {
-        if (port.class === 'rf' && port.id !== ref.port)
+        if (port.class === carried && port.id !== ref.port)
           next.push(...(leads.get(nameOf({ unit: unit.id, port: port.id })) ?? []));
       }
     }
@@ -85,6 +94,9 @@ function boxesTo(
 const traitsOf = remember((kind: UnitKind): readonly Trait[] =>
   kind.elements.flatMap((element): Trait[] => {
     if (element.type === 'rfSource') return ['sends'];
+    if (element.type === 'supply') return ['feeds'];
+    if (element.type === 'battery') return ['stores'];
+    if (element.type === 'load') return ['draws'];
     if (element.type !== 'rfLoad') return [];
     return [element.role === 'receiver' ? 'hears' : 'radiates'];
   }),
