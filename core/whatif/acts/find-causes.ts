@@ -20,7 +20,7 @@ export interface Cause {
 /** More than one mistake at a time is rare, and each further one makes it less sure. */
 const mostCauses = 3;
 const mostNamed = 3;
-const mostOthers = 2;
+const mostOthers = 1;
 /** So many acts are tried for each, the likeliest first. */
 const mostTried = 150;
 /** A plug this far from what is found may be behind it. */
@@ -28,7 +28,7 @@ const leadsAway = 4;
 /** In a large station no further than this many leads. */
 const mostLeads = 40;
 /** An act may make a drawing a little unlikelier: power that comes straight from the supply is not wrong. */
-const leastGain = -8;
+const leastGain = -5;
 /** An act that makes the drawing so much likelier than another is believed before it. */
 const clearly = 4;
 /** What works again may be marginal; each doubt that comes makes an act so much less likely, so many at most. */
@@ -69,7 +69,7 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
     if (best && !best.after.findings.some(isHarm) && gain < best.gain - clearly) break;
     const after = survey(edit(now.station, act.change), now);
     const { gone, come } = difference(now.findings, after.findings);
-    if (!gone.some(isHarm) || come.some(isHarm)) continue;
+    if (!gone.some(isRoot) || come.some(isHarm)) continue;
     const doubts = come.filter((f) => f.severity === 'doubt').length;
     const tried = { act, gain: gain - ofDoubt * Math.min(doubts, mostDoubts), after, gone };
     good.push(tried);
@@ -81,6 +81,9 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
   if (others > mostOthers) return null;
   return { cause: { acts, explains: best.gone as [Finding, ...Finding[]] }, after: best.after };
 }
+
+/** What follows from something else goes away for many reasons. */
+const isRoot = (finding: Finding): boolean => isHarm(finding) && finding.causedBy === undefined;
 
 const countOf = (findings: readonly Finding[], severity: Finding['severity']): number =>
   findings.filter((f) => isHarm(f) && f.severity === severity).length;
@@ -111,7 +114,8 @@ function rivalsOf(best: Tried, good: readonly Tried[]): { acts: readonly [Act, .
 export function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
   const touched = touchedBy(station, findings.filter(isHarm));
   const scope = { cables: new Set(touched.cables.keys()), ports: touched.ports, units: touched.units };
-  const far = (act: Act) => Math.min(...act.cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
+  const far = ({ cables }: Act) =>
+    cables.length === 0 ? 0 : Math.min(...cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
   return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
     .map((act) => ({ act, gain: gainOf(station, act) - far(act) }))
     .filter(({ gain }) => gain >= leastGain)
