@@ -104,6 +104,7 @@ export { shareEqual } from './station/share-equal.ts';
 export { withoutUndefined } from './station/without-undefined.ts';
 export { type Survey, survey } from './survey.ts';
 export type { Act } from './whatif/acts/act.ts';
+export { explain } from './whatif/acts/explain.ts';
 export type { Ease, MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
 export { studyMixUps } from './whatif/acts/study-mix-ups.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';

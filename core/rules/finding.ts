@@ -30,4 +30,6 @@ export interface Finding {
   /** The user's reason for accepting it. */
   readonly accepted?: string;
   readonly fix?: Fix;
+  /** Where something else may be what is wrong instead: what puts that right. */
+  readonly orFix?: readonly Fix[];
 }

@@ -1,12 +1,13 @@
-import { type Finding, hookupsOf, portName, type Station, severities } from '../../core/index.ts';
-import { asJson, type Command, isAsked } from './command.ts';
+import { explain, type Finding, hookupsOf, portName, type Station, severities, survey } from '../../core/index.ts';
+import { asJson, type Command, isAsked, surveying } from './command.ts';
 
 export const check: Command = {
   summary: 'what is wrong, why, and what to do about it',
   forms: ['json'],
   options: ['hookup'],
-  run({ station, report, options }) {
-    const findings = report.findings.filter((f) => f.hookups.some((h) => isAsked(options, h)));
+  run({ station, options, progress }) {
+    progress?.(surveying);
+    const findings = explain(survey(station)).findings.filter((f) => f.hookups.some((h) => isAsked(options, h)));
     const grave = findings.some((f) => !f.accepted && (f.severity === 'danger' || f.severity === 'fault'));
     const text = options.form === 'json' ? asJson({ findings: findings.map(plain) }) : readable(station, findings);
     return { text, status: grave ? 1 : 0 };
@@ -49,7 +50,9 @@ function entry(station: Station, root: Finding, findings: readonly Finding[]): s
     `  Where: ${placesOf(station, root)}${hookupsIn(station, root)}`,
     `  Why:   ${root.why}`,
     `  Do:    ${root.advice}`,
-    ...(root.fix ? [`  Fix:   ${root.fix.name} (a click in the app)`] : []),
+    ...[root.fix, ...(root.orFix ?? [])].flatMap((fix, i) =>
+      fix ? [`  ${i === 0 ? 'Fix:  ' : 'Or:   '} ${fix.name} (a click in the app)`] : [],
+    ),
     ...(followers.length > 0 ? ['  From this follows:'] : []),
     ...followers.map((f) => `    ${f.severity}: ${f.message}`),
   ];

@@ -29,6 +29,8 @@ const leadsAway = 4;
 const mostLeads = 40;
 /** An act may make a drawing a little unlikelier: power that comes straight from the supply is not wrong. */
 const leastGain = -5;
+/** A plug that is moved alone goes where it is likelier to belong, or as likely. */
+const leastMoved = -2;
 /** An act that makes the drawing so much likelier than another is believed before it. */
 const clearly = 4;
 /** What works again may be marginal; each doubt that comes makes an act so much less likely, so many at most. */
@@ -70,6 +72,8 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
     const after = survey(edit(now.station, act.change), now);
     const { gone, come } = difference(now.findings, after.findings);
     if (!gone.some(isRoot) || come.some(isHarm)) continue;
+    // An odder drawing is believed only where nothing is wrong with it.
+    if (gain < 0 && after.findings.some(isHarm)) continue;
     const doubts = come.filter((f) => f.severity === 'doubt').length;
     const tried = { act, gain: gain - ofDoubt * Math.min(doubts, mostDoubts), after, gone };
     good.push(tried);
@@ -118,7 +122,7 @@ export function likeliest({ station, findings }: Survey): { act: Act; gain: numb
     cables.length === 0 ? 0 : Math.min(...cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
   return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
     .map((act) => ({ act, gain: gainOf(station, act) - far(act) }))
-    .filter(({ gain }) => gain >= leastGain)
+    .filter(({ act, gain }) => gain >= (act.kind === 'moved' ? leastMoved : leastGain))
     .sort((one, two) => two.gain - one.gain || one.act.cables.length - two.act.cables.length)
     .slice(0, mostTried);
 }
