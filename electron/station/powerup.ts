@@ -2,6 +2,7 @@ import {
   type Cause,
   causesOf,
   draftPowerUp,
+  explain,
   formatExpected,
   formatQuantity,
   judgeReading,
@@ -24,7 +25,7 @@ export const powerup: Command = {
   run({ station, options, progress }) {
     progress?.(surveying);
     const tell = (done: number, of: number) => progress?.('parts of the sheet done', done, of);
-    const draft = draftPowerUp(survey(station), options.hookup?.id ?? null, tell);
+    const draft = draftPowerUp(explain(survey(station)), options.hookup?.id ?? null, tell);
     const sheet = sheetOf(draft);
     const read = readSteps(draft);
     if (options.form === 'json') return { text: asJson({ ...sheet, parts: sheet.parts.map(withRead) }), status: 0 };

@@ -11,6 +11,7 @@ import './base.css';
 import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
 import { browserKeptWork } from '../shell/kept/browser-kept-work.ts';
 import { desktopKeptWork } from '../shell/kept/desktop-kept-work.ts';
+import { openExplainWorker } from '../worker/open-explain-worker.ts';
 import { openWorker } from '../worker/open-worker.ts';
 import { runSurveys } from '../worker/run-surveys.ts';
 import { App } from './App.tsx';
@@ -34,7 +35,7 @@ listenToKeys();
 listenToClipboard();
 acceptDroppedFiles();
 followFile();
-runSurveys(openWorker);
+runSurveys(openWorker, openExplainWorker);
 if (isBookOrdered()) void makeOrderedBook();
 else if (window.stationwright) {
   const work = desktopKeptWork(window.stationwright);

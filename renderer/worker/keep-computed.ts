@@ -1,10 +1,10 @@
 import { shallow } from 'zustand/shallow';
 import type { Station } from '../../core/index.ts';
-import { ageOf, type Computed } from '../store/computed.ts';
+import { ageOf, type Computed, type Good } from '../store/computed.ts';
 import { documentStore } from '../store/document.ts';
 import { newClock } from './clock.ts';
 import { failureOf } from './failure-of.ts';
-import { Outcomes } from './outcomes.ts';
+import { type Outcome, Outcomes } from './outcomes.ts';
 import { newPatience } from './patience.ts';
 import type { Reply } from './watched-thread.ts';
 
@@ -17,6 +17,8 @@ interface Work<T> {
   /** Begins to compute; a reply comes once, unless it is stopped before. */
   readonly begin: (station: Station, onReply: (reply: Reply<T>) => void) => void;
   readonly stop: () => void;
+  /** Begins to work out more about what was computed, where that takes longer; returns a function that ends it. */
+  readonly improve?: (good: Good<T>, onBetter: (value: T) => void) => () => void;
   /** Whether what came of one document holds for another. */
   readonly isSame: (a: Station, b: Station) => boolean;
   readonly shown: () => Computed<T>;
@@ -28,7 +30,7 @@ interface Work<T> {
  * one that is next, so nothing queues up. What nobody waits for any more is stopped when it takes long; what undo
  * brings back was computed already. Returns a function that ends it.
  */
-export function keepComputed<T>({ doing, begin, stop, isSame, shown, show }: Work<T>): () => void {
+export function keepComputed<T>({ doing, begin, stop, improve, isSame, shown, show }: Work<T>): () => void {
   const patience = newPatience();
   const outcomes = new Outcomes<T>(isSame);
   const slowClock = newClock();
@@ -36,6 +38,8 @@ export function keepComputed<T>({ doing, begin, stop, isSame, shown, show }: Wor
   let busy: { readonly station: Station; readonly since: number } | null = null;
   let opened = documentStore.getState().opened;
   let slow = false;
+  let better: { readonly of: Good<T>; readonly stop: () => void } | null = null;
+  const whole = new WeakSet<object>();
 
   function next() {
     const { history, opened: now } = documentStore.getState();
@@ -46,7 +50,9 @@ export function keepComputed<T>({ doing, begin, stop, isSame, shown, show }: Wor
       show({ is: 'computing' });
     }
     opened = now;
-    if (outcomes.of(station)) waitNoMore();
+    const own = outcomes.of(station);
+    lookFurther(own);
+    if (own) waitNoMore();
     else {
       slowClock.start(quietMs, () => {
         slow = true;
@@ -72,6 +78,24 @@ export function keepComputed<T>({ doing, begin, stop, isSame, shown, show }: Wor
       outcomes.add({ of, value: reply.answer, at: Date.now() });
     } else outcomes.add({ of, failure: failureOf(doing, of, reply.error) });
     next();
+  }
+
+  /** Only for the document as it is; what is known of it so far is shown meanwhile. */
+  function lookFurther(own: Outcome<T> | undefined) {
+    if (better && better.of === own) return;
+    better?.stop();
+    better = null;
+    if (!improve || !own || !('value' in own) || whole.has(own)) return;
+    better = {
+      of: own,
+      stop: improve(own, (value) => {
+        better = null;
+        const good = { ...own, value };
+        whole.add(good);
+        outcomes.add(good);
+        tell();
+      }),
+    };
   }
 
   function endUnwanted() {
@@ -108,6 +132,7 @@ export function keepComputed<T>({ doing, begin, stop, isSame, shown, show }: Wor
     waitNoMore();
     rest();
     stop();
+    better?.stop();
   };
 
   /** What is shown already needn't be computed again. */

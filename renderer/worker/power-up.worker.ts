@@ -1,6 +1,7 @@
 import {
   causesOf,
   draftPowerUp,
+  explain,
   type PowerUpDraft,
   type Station,
   type Survey,
@@ -35,7 +36,7 @@ function newMemory() {
     const before = last?.surveyed;
     last = null;
     const surveyed = survey(station, before);
-    last = { surveyed, draft: draftPowerUp(surveyed) };
+    last = { surveyed, draft: draftPowerUp(explain(surveyed)) };
     return last.draft;
   };
 }

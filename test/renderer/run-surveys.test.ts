@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { createStation, type Station, type SurveyReport, troubleReport } from '../../core/index.ts';
+import { createStation, type Finding, type Station, type SurveyReport, troubleReport } from '../../core/index.ts';
 import { failureIn } from '../../renderer/store/computed.ts';
 import { change, currentStation, openDocument, redoStep, undoStep } from '../../renderer/store/document.ts';
 import { resultsStore, showResults } from '../../renderer/store/results.ts';
@@ -18,7 +18,28 @@ const reportOf = (): SurveyReport => ({
 });
 
 let threads: HandThread<Station, SurveyReport>[];
+let explaining: HandThread<Station, readonly Finding[]>[];
 let end: () => void;
+
+function opened<T>(list: T[], thread: T): T {
+  list.push(thread);
+  return thread;
+}
+
+const danger = (id: string, causedBy?: string): Finding => ({
+  id,
+  rule: 'power/over-voltage',
+  severity: 'danger',
+  title: 'Too much',
+  message: 'Too much.',
+  why: '',
+  advice: '',
+  at: [],
+  values: {},
+  hookups: [],
+  moments: [],
+  ...(causedBy !== undefined && { causedBy }),
+});
 const retitle = (title: string) => change({ type: 'describe', set: { title } });
 const shown = () => resultsStore.getState();
 const newest = () => threads.at(-1)!;
@@ -34,11 +55,11 @@ beforeEach(() => {
   showResults({ is: 'computing' });
   openDocument(createStation('First'));
   threads = [];
-  end = runSurveys(() => {
-    const thread = new HandThread<Station, SurveyReport>();
-    threads.push(thread);
-    return thread;
-  });
+  explaining = [];
+  end = runSurveys(
+    () => opened(threads, new HandThread<Station, SurveyReport>()),
+    () => opened(explaining, new HandThread<Station, readonly Finding[]>()),
+  );
 });
 
 afterEach(() => {
@@ -225,4 +246,34 @@ test('where undo leads to what was never surveyed, the step that was undone is n
     since: '“Change description” was undone',
     failure: { station: { title: 'a' } },
   });
+});
+
+test('what is wrong is shown at once, and what a hand did on top of it when that is found; undo brings it back', () => {
+  const report = survey({ ...reportOf(), findings: [danger('one')] });
+  expect(shown()).toMatchObject({ is: 'fresh', value: report });
+  const wrong = currentStation();
+  expect(explaining[0]!.asked).toEqual([wrong]);
+  const explained = [danger('act'), danger('one', 'act')];
+  explaining[0]!.answer(explained);
+  expect(shown()).toMatchObject({ is: 'fresh', value: { findings: explained }, of: wrong });
+  retitle('next');
+  survey();
+  undoStep();
+  expect(shown()).toMatchObject({ is: 'fresh', value: { findings: explained } });
+  expect(explaining.flatMap((t) => t.asked)).toHaveLength(1);
+});
+
+test('a search for what a hand did ends with an edit, and begins for what is wrong alone', () => {
+  survey({ ...reportOf(), findings: [danger('one')] });
+  retitle('right');
+  expect(explaining[0]!.ended).toBe(true);
+  survey();
+  expect(explaining).toHaveLength(1);
+  expect(shown()).toMatchObject({ is: 'fresh', value: { findings: [] } });
+});
+
+test('where that search comes to nothing, what is wrong stays as it is shown', () => {
+  const report = survey({ ...reportOf(), findings: [danger('one')] });
+  explaining[0]!.fail('broken');
+  expect(shown()).toMatchObject({ is: 'fresh', value: report });
 });

@@ -96,7 +96,9 @@ function Places({ finding }: { finding: Finding }) {
 function Reasons({ finding, gone }: { finding: Finding; gone: boolean }) {
   const station = useStation();
   const names = finding.hookups.map((id) => station.hookups.find((h) => h.id === id)?.name).filter(Boolean);
-  const { fix } = finding;
+  const fixes = [finding.fix, ...(finding.orFix ?? [])].flatMap((fix) => fix ?? []);
+  // An act is no danger of its own to live with: what follows from it is accepted where it is.
+  const isAct = finding.rule.startsWith('act/');
   return (
     <div className="finding-reasons">
       <p>{finding.why}</p>
@@ -106,8 +108,8 @@ function Reasons({ finding, gone }: { finding: Finding; gone: boolean }) {
       {names.length > 0 && names.length < station.hookups.length && (
         <p className="soft">In hook-up {names.join(', ')}.</p>
       )}
-      {fix && !gone && <FixPreview finding={finding} fix={fix} />}
-      <AcceptForm finding={finding} gone={gone} />
+      {!gone && fixes.map((fix) => <FixPreview key={fix.name} finding={finding} fix={fix} />)}
+      {!isAct && <AcceptForm finding={finding} gone={gone} />}
     </div>
   );
 }
