@@ -3,7 +3,7 @@ import { edit } from '../../core/station/edit.ts';
 import type { Station } from '../../core/station/schema/schema.ts';
 import { survey } from '../../core/survey.ts';
 import type { Act } from '../../core/whatif/acts/act.ts';
-import { findCauses } from '../../core/whatif/acts/find-causes.ts';
+import { explain } from '../../core/whatif/acts/explain.ts';
 import { isHarm } from '../../core/whatif/acts/harm.ts';
 import { listActs } from '../../core/whatif/acts/list-acts.ts';
 
@@ -11,11 +11,11 @@ import { listActs } from '../../core/whatif/acts/list-acts.ts';
 export interface Verdict {
   readonly act: Act;
   readonly severity: Finding['severity'];
-  /** The first cause that is named moves the same cables, or the same unit's switch. */
+  /** The first finding names the cables that were moved, or the unit whose switch was. */
   readonly named: boolean;
   /** What it offers brings back a station with no more harm than before. */
   readonly fixed: boolean;
-  /** What is said instead, where it is not both. */
+  /** What is said first, and what there is. */
   readonly said: string;
 }
 
@@ -31,19 +31,21 @@ export function* judgeActs(station: Station, every = 1): Generator<Verdict> {
     const wrong = survey(edit(station, act.change), right);
     const [worst] = wrong.findings.filter(isNew).sort((a, b) => rank(a) - rank(b));
     if (!worst) continue;
-    const [first] = findCauses(wrong);
-    const named =
-      first?.acts.some((one) =>
-        act.cables.length > 0 ? act.cables.every((id) => one.cables.includes(id)) : isSamePlace(one, act),
-      ) ?? false;
-    const fixes = first?.acts.map(({ change }) => survey(edit(wrong.station, change), wrong)) ?? [];
-    const fixed = fixes.some(({ findings }) => !findings.some(isNew));
-    const instead = first ? first.acts.map((a) => `${a.words} [${a.kind}]`).join(' OR ') : 'nothing';
-    const told = wrong.findings.filter(isNew).map((f) => `${f.severity[0]} ${f.rule}`);
-    yield { act, severity: worst.severity, named, fixed, said: named && fixed ? '' : `${instead} <- ${told.join(', ')}` };
+    const { findings } = explain(wrong);
+    const first = findings.find(isNew);
+    const fixes = [first?.fix, ...(first?.orFix ?? [])].flatMap((fix) => (fix ? [fix] : []));
+    const named = first !== undefined && isAbout(act, first);
+    const fixed = fixes.some((fix) => !survey(edit(wrong.station, fix.change), wrong).findings.some(isNew));
+    const told = wrong.findings.filter(isNew).map((f) => `${f.severity} ${f.rule}`);
+    const said = `${first?.rule} “${first?.message}”, of ${told.join(', ')}`;
+    yield { act, severity: worst.severity, named, fixed, said };
   }
 }
 
 const rank = ({ severity }: Finding): number => severities.indexOf(severity);
 
-const isSamePlace = (one: Act, other: Act): boolean => JSON.stringify(one.at) === JSON.stringify(other.at);
+/** Whether a finding names the leads that an act moves, or the unit whose switch it sets. */
+const isAbout = (act: Act, { at }: Finding): boolean =>
+  act.cables.length > 0
+    ? act.cables.every((id) => at.some((place) => 'cable' in place && place.cable === id))
+    : act.at.some((one) => 'unit' in one && at.some((place) => 'unit' in place && place.unit === one.unit));
