@@ -1,6 +1,7 @@
 import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { writeStation } from '../../core/station/file/write-station.ts';
 import { survey } from '../../core/survey.ts';
+import { listActs } from '../../core/whatif/acts/list-acts.ts';
 import { commandNames } from '../../electron/station/commands.ts';
 import { sample } from '../stations/samples.ts';
 import { runLine } from './run-line.ts';
@@ -27,13 +28,17 @@ const counts: Record<string, number> = {
 };
 
 describe('a command surveys the station once, or not at all where it needs no survey', () => {
-  // Those two hand the document to the screen, which surveys it.
-  const withoutScreen = commandNames.filter((name) => !['book', 'drawing'].includes(name));
+  // Those two hand the document to the screen, which surveys it; mix-ups are one survey each.
+  const withoutScreen = commandNames.filter((name) => !['book', 'drawing', 'mixups'].includes(name));
   it.each(withoutScreen)('%s', async (name) => {
     const needsFile = name !== 'rules' && name !== 'shelf';
     const { err, status } = await runLine(needsFile ? [name, '-'] : [name], needsFile ? read : '');
     expect([err, status === 2 || status === 3]).toEqual(['', false]);
     expect(surveys).toHaveBeenCalledTimes(counts[name] ?? -1);
+  });
+  it('once for the station, and once for each thing that a hand could do wrong to it', async () => {
+    expect((await runLine(['mixups', 'hut'])).err).toBe('');
+    expect(surveys).toHaveBeenCalledTimes(1 + listActs(sample('hut')).length);
   });
   it('once with a control that is named, too', async () => {
     expect((await runLine(['keydown', 'hut', '--control', 'paddle'])).err).toMatch(/^(There is no control.*\n)?$/);

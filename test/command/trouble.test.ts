@@ -14,6 +14,7 @@ vi.mock('../../core/index.ts', async (original) => {
   const computes = [
     'surveyReport',
     'studyFailures',
+    'studyMixUps',
     'survey',
     'listCables',
     'spiceDecks',
