@@ -1,11 +1,23 @@
 import type { Station } from '../../core/station/schema/schema.ts';
 import { correct, troubles } from '../cases/index.ts';
 import { sample, sampleNames } from '../stations/samples.ts';
+import { drawAtRandom } from './draw-at-random.ts';
 
-/** Stations that are right, by name. */
-export function* rightStations(): Generator<[name: string, station: Station]> {
-  for (const name of sampleNames)
-    if (!['club-hall', 'hut-first-draft', 'hut-amplifier', 'old-and-new'].includes(name)) yield [name, sample(name)];
-  for (const { id, right } of troubles) yield [id, right];
-  for (const { id, station } of correct) yield [id, station];
+/** A station whose mix-ups are drawn, and how many of them: every so manyth. */
+export interface Looked {
+  readonly name: string;
+  readonly station: Station;
+  readonly every: number;
+}
+
+/** A large station has thousands of mix-ups, each of them seconds of search. */
+const everyOf: Readonly<Record<string, number>> = { 'club-hall': 40 };
+
+/** The samples, what the cases call right, and a hundred stations drawn at random. */
+export function* allStations(): Generator<Looked> {
+  for (const name of sampleNames) yield { name, station: sample(name), every: everyOf[name] ?? 1 };
+  for (const { id, right } of troubles) yield { name: `${id} put right`, station: right, every: 1 };
+  for (const { id, station } of correct) yield { name: id, station, every: 1 };
+  let number = 0;
+  for (const station of drawAtRandom(100)) yield { name: `drawn at random, ${++number}`, station, every: 1 };
 }

@@ -21,10 +21,15 @@ const emptyPort = 6;
  */
 export function oddness(station: Station, ids: readonly string[]): number {
   const cables = ids.flatMap((id) => findCable(station, id) ?? []);
-  const own = cables.reduce((sum, cable) => sum + unlikelihood(station, cable.a, cable.b) + ofCores(station, cable), 0);
+  const own = cables.reduce((sum, cable) => sum + ofEnds(station, cable) + ofCores(station, cable), 0);
   return own + strayBox * strayPorts(station) - emptyPort * usedPorts(station);
 }
 
+/** Earth goes from anywhere to anywhere: names at studs say nothing. */
+const ofEnds = (station: Station, { a, b }: Cable): number =>
+  [a, b].every((ref) => portOf(station, ref).port.class === 'earth') ? 0 : unlikelihood(station, a, b);
+
+/** How many ports have a cable. */
 const usedPorts = remember(
   (station: Station): number =>
     new Set(station.cables.flatMap(({ a, b }) => [`${a.unit}.${a.port}`, `${b.unit}.${b.port}`])).size,
