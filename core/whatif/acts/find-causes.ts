@@ -1,6 +1,7 @@
 import type { Finding } from '../../rules/finding.ts';
 import { edit } from '../../station/edit.ts';
 import { findCable } from '../../station/parts.ts';
+import type { Place } from '../../station/place.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { type Survey, survey } from '../../survey.ts';
 import type { Act } from './act.ts';
@@ -118,8 +119,11 @@ function rivalsOf(best: Tried, good: readonly Tried[]): { acts: readonly [Act, .
 export function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
   const touched = touchedBy(station, findings.filter(isHarm));
   const scope = { cables: new Set(touched.cables.keys()), ports: touched.ports, units: touched.units };
-  const far = ({ cables }: Act) =>
-    cables.length === 0 ? 0 : Math.min(...cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
+  const isThere = (place: Place) => 'unit' in place && touched.ports.has(`${place.unit}.${place.port}`);
+  const far = ({ cables, at }: Act) => {
+    if (cables.length === 0 || at.some(isThere)) return 0;
+    return Math.min(...cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
+  };
   return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
     .map((act) => ({ act, gain: gainOf(station, act) - far(act) }))
     .filter(({ act, gain }) => gain >= (act.kind === 'moved' ? leastMoved : leastGain))
