@@ -125,10 +125,16 @@ export function likeliest({ station, findings }: Survey): { act: Act; gain: numb
     return Math.min(...cables.map((id) => touched.cables.get(id) ?? leadsAway), leadsAway);
   };
   return oneOfDuals(station, listActs(station, { ...scope, asDrawn: true }))
-    .map((act) => ({ act, gain: gainOf(station, act) - far(act) }))
+    .map((act) => ({ act, gain: gainOf(station, act) + ofPanel(act) - far(act) }))
     .filter(({ act, gain }) => gain >= (act.kind === 'moved' ? leastMoved : leastGain))
     .sort((one, two) => two.gain - one.gain || one.act.cables.length - two.act.cables.length)
     .slice(0, mostTried);
+}
+
+/** Two jacks side by side are taken for each other more easily than two that are apart. */
+function ofPanel({ at }: Act): number {
+  const [one, two] = at.flatMap((place) => ('unit' in place && place.port !== undefined ? [place.unit] : []));
+  return one !== undefined && one === two ? 1 : 0;
 }
 
 /** Leads that are alike exchanged at one end or at the other come to the same: one of the two. */

@@ -10,6 +10,8 @@ import { strayPorts } from './stray-ports.ts';
 
 /** Plus on minus is drawn on purpose only where a unit wants it so. */
 const crossedCores = 6;
+/** Power in a coax, or RF in a lead that is none. */
+const otherLead = 8;
 /** For each box between a port and what it is called after. */
 const strayBox = 0.7;
 /** A port without a cable, where its cable may well be crowded into another one. */
@@ -21,13 +23,25 @@ const emptyPort = 6;
  */
 export function oddness(station: Station, ids: readonly string[]): number {
   const cables = ids.flatMap((id) => findCable(station, id) ?? []);
-  const own = cables.reduce((sum, cable) => sum + ofEnds(station, cable) + ofCores(station, cable), 0);
+  const own = cables.reduce(
+    (sum, cable) => sum + ofEnds(station, cable) + ofLead(station, cable) + ofCores(station, cable),
+    0,
+  );
   return own + strayBox * strayPorts(station) - emptyPort * usedPorts(station);
 }
 
 /** Earth goes from anywhere to anywhere: names at studs say nothing. */
 const ofEnds = (station: Station, { a, b }: Cable): number =>
   [a, b].every((ref) => portOf(station, ref).port.class === 'earth') ? 0 : unlikelihood(station, a, b);
+
+function ofLead(station: Station, { kind, a, b }: Cable): number {
+  const isCoax = station.cableKinds[kind]?.coax !== undefined;
+  const others = [a, b].filter((ref) => {
+    const carried = portOf(station, ref).port.class;
+    return isCoax ? carried === 'dc' : carried === 'rf';
+  });
+  return otherLead * others.length;
+}
 
 /** How many ports have a cable. */
 const usedPorts = remember(
