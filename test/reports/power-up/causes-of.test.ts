@@ -4,6 +4,7 @@ import { causesOf } from '../../../core/reports/power-up/off/causes-of.ts';
 import { openOhms } from '../../../core/reports/power-up/sheet.ts';
 import { edit } from '../../../core/station/edit.ts';
 import type { Cable, Station } from '../../../core/station/schema/schema.ts';
+import { listActs } from '../../../core/whatif/acts/list-acts.ts';
 import { sample } from '../../stations/samples.ts';
 import { draftOf } from './power-up-sheet.ts';
 import { readingsOf, stepsToRead, withOwn } from './read-steps.ts';
@@ -13,6 +14,13 @@ const draft = draftOf(hut);
 const steps = stepsToRead(hut);
 
 const setCable = (id: string, set: Partial<Omit<Cable, 'id'>>): Station => edit(hut, { type: 'updateCable', id, set });
+
+/** The hut with what a hand could do wrong done to it. */
+function exchanged(words: string): Station {
+  const act = listActs(hut).find((one) => one.words === words);
+  if (!act) throw new Error(`no act ${words}`);
+  return edit(hut, act.change);
+}
 
 /** The hut with an element of one of its kinds gone. */
 function withoutElement(kind: string, element: string): Station {
@@ -115,6 +123,13 @@ const planted: Planted[] = [
     skip: isUnpowered,
     step: 'dummy/transmitter/transmitter.draw/volts',
     cause: /of D2 has a bad joint, of about/,
+  },
+  {
+    fault: 'two coax leads are exchanged, and the tuner is not in the line',
+    built: exchanged('R6 and R7 exchanged: R6 in Arrestor · antenna, R7 in Tuner · antenna'),
+    step: 'antenna/air/transmitter/meter.transmitter/swr',
+    among: true,
+    cause: /^R\d and R\d exchanged/,
   },
 ];
 

@@ -35,7 +35,7 @@ const mostAsked = 12;
 
 /**
  * What would give a reading of a draft's step that is off, likeliest first: each single failure, swapped or shorted lead, bad joint, held
- * control is put into the station as it stood at that step. What would have shown at a step whose reading was right
+ * control, plug in another jack is put into the station as it stood at that step. What would have shown at a step whose reading was right
  * comes after what would not. Empty where nothing single gives it, or the reading is right.
  */
 export function causesOf(
@@ -47,7 +47,7 @@ export function causesOf(
   const step = steps.find((s) => s.id === id);
   if (!step?.taking || !step.expected || !isOff(step.expected, value)) return [];
   const { taking, expected } = step;
-  const tried = suspectsIn(taking.setup).flatMap((suspect) => showsIn(taking, suspect, expected));
+  const tried = suspectsIn(taking.setup, step.at).flatMap((suspect) => showsIn(taking, suspect, expected));
   const joints = tried.flatMap((one) => jointThatGives(taking, expected, value, one));
   const fitting = [...tried.filter(({ shows }) => isAbout(expected, shows, value)), ...joints];
   const right = rightAround(steps, step, others);

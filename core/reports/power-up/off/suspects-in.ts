@@ -1,9 +1,11 @@
 import { formatOhms } from '../../../quantity/format.ts';
+import type { Place } from '../../../station/place.ts';
 import { applyFailure } from '../../../whatif/apply-failure.ts';
 import type { Failure } from '../../../whatif/failure.ts';
 import { listFailures } from '../../../whatif/list-failures.ts';
 import { circuitOf, dcSolverOf, isSameDrawing, type Setup, seenIn, seenWith } from '../setup.ts';
 import { inWorkings } from '../workings.ts';
+import { actSuspects } from './act-suspects.ts';
 import { heldSuspects, leadSuspects } from './lead-suspects.ts';
 import type { Suspect } from './suspect.ts';
 
@@ -14,9 +16,12 @@ const failuresIn = inWorkings(
 
 const ranks: Record<Failure['kind'], number> = { opens: 0, losesPower: 2, staysOn: 3, staysOff: 3, highVolts: 4 };
 
-/** All that is tried for a reading in this setup: single failures, swapped leads, shorted leads, a control held down. */
-export function suspectsIn(setup: Setup): Suspect[] {
-  return [...failureSuspects(setup), ...leadSuspects(setup), ...heldSuspects(setup)];
+/**
+ * All that is tried for a reading in this setup: single failures, swapped leads, shorted leads, a control held down, and
+ * plugs at the places of the reading that went into another jack.
+ */
+export function suspectsIn(setup: Setup, places: readonly Place[]): Suspect[] {
+  return [...failureSuspects(setup), ...leadSuspects(setup), ...heldSuspects(setup), ...actSuspects(setup, places)];
 }
 
 function failureSuspects(setup: Setup): Suspect[] {
