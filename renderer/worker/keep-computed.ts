@@ -51,7 +51,6 @@ export function keepComputed<T>({ doing, begin, stop, improve, isSame, shown, sh
     }
     opened = now;
     const own = outcomes.of(station);
-    lookFurther(own);
     if (own) waitNoMore();
     else {
       slowClock.start(quietMs, () => {
@@ -62,6 +61,8 @@ export function keepComputed<T>({ doing, begin, stop, improve, isSame, shown, sh
     }
     if (busy && !isSame(busy.station, station)) endClock.start(busy.since + patience.ms() - Date.now(), endUnwanted);
     tell();
+    // After it is shown: what goes wrong here keeps nobody from what is there.
+    lookFurther(own);
   }
 
   function ask(station: Station) {
