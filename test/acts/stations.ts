@@ -13,11 +13,12 @@ export interface Looked {
 /** A large station has thousands of mix-ups, each of them seconds of search. */
 const everyOf: Readonly<Record<string, number>> = { 'club-hall': 40 };
 
-/** The samples, what the cases call right, and a hundred stations drawn at random. */
+/** What the cases call right, a hundred stations drawn at random, and the samples, the largest last. */
 export function* allStations(): Generator<Looked> {
-  for (const name of sampleNames) yield { name, station: sample(name), every: everyOf[name] ?? 1 };
   for (const { id, right } of troubles) yield { name: `${id} put right`, station: right, every: 1 };
   for (const { id, station } of correct) yield { name: id, station, every: 1 };
   let number = 0;
   for (const station of drawAtRandom(100)) yield { name: `drawn at random, ${++number}`, station, every: 1 };
+  const names = [...sampleNames].sort((a, b) => (everyOf[a] ?? 1) - (everyOf[b] ?? 1));
+  for (const name of names) yield { name, station: sample(name), every: everyOf[name] ?? 1 };
 }

@@ -116,7 +116,7 @@ function rivalsOf(best: Tried, good: readonly Tried[]): { acts: readonly [Act, .
 }
 
 /** The acts that touch the places of what is found, the likeliest first. */
-export function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
+function likeliest({ station, findings }: Survey): { act: Act; gain: number }[] {
   const touched = touchedBy(station, findings.filter(isHarm));
   const scope = { cables: new Set(touched.cables.keys()), ports: touched.ports, units: touched.units };
   const isThere = (place: Place) => 'unit' in place && touched.ports.has(`${place.unit}.${place.port}`);
