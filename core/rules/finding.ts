@@ -5,13 +5,20 @@ import type { Place } from '../station/place.ts';
 export const severities = ['danger', 'fault', 'doubt', 'note'] as const;
 export type Severity = (typeof severities)[number];
 
+/** The worst severity among findings, of which there is one at least. */
+export const worstOf = (findings: readonly Pick<Finding, 'severity'>[]): Severity =>
+  severities.find((severity) => findings.some((f) => f.severity === severity)) ?? 'note';
+
 /** What a rule found, once for all the hook-ups and moments in which it is so. */
 export interface Finding {
   /** The rule and the first place: the same from survey to survey while the mistake is there. */
   readonly id: string;
   /** The rule's id, `power/reversed-polarity`. */
   readonly rule: string;
+  /** As grave as the worst that follows from it and is not accepted. */
   readonly severity: Severity;
+  /** What it is by itself, where that is less. */
+  readonly own?: Severity;
   readonly title: string;
   /** What is wrong, with the figures, in plain words. */
   readonly message: string;

@@ -3,7 +3,7 @@ import type { Station } from '../station/schema/schema.ts';
 import { momentNames } from '../trial/instants.ts';
 import { figuresOf } from './accept.ts';
 import { fillMessage } from './fill-message.ts';
-import { type Finding, severities } from './finding.ts';
+import { type Finding, severities, worstOf } from './finding.ts';
 import type { Facts, Report, Rule } from './rule.ts';
 import type { Said } from './run-rules.ts';
 
@@ -114,8 +114,19 @@ function toFinding(station: Station, draft: Draft, cause: string | undefined): F
   };
 }
 
-/** Each cause followed by what follows from it. */
+/** Each cause followed by what follows from it, and as grave as the worst of that: no danger is hidden under a fault. */
 function orderByCause(findings: readonly Finding[]): Finding[] {
-  const roots = findings.filter((f) => f.causedBy === undefined);
-  return roots.flatMap((root) => [root, ...findings.filter((f) => f.causedBy === root.id)]);
+  const groups = findings
+    .filter((f) => f.causedBy === undefined)
+    .map((root) => {
+      const followers = findings.filter((f) => f.causedBy === root.id);
+      return { root: asGraveAs(root, worstOf([root, ...followers.filter(isOpen)])), followers };
+    });
+  const grave = ({ root }: (typeof groups)[number]) => severities.indexOf(root.severity);
+  return groups.sort((a, b) => grave(a) - grave(b)).flatMap(({ root, followers }) => [root, ...followers]);
 }
+
+const asGraveAs = (finding: Finding, severity: Finding['severity']): Finding =>
+  finding.severity === severity ? finding : { ...finding, severity, own: finding.severity };
+
+const isOpen = ({ accepted }: Finding): boolean => accepted === undefined;

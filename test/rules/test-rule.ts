@@ -64,7 +64,7 @@ function checkReported(rule: Rule, given: ReportedCase) {
   );
   if (!finding)
     throw new Error(`not reported; what is: ${findings.map((f) => `${f.id} ${f.message}`).join(' / ') || 'nothing'}`);
-  expect(finding.severity).toBe(given.severity);
+  expect(finding.own ?? finding.severity).toBe(given.severity);
   expect(finding.message).not.toMatch(/[{}]|undefined|NaN/);
   for (const [name, wanted] of Object.entries(given.values ?? {})) {
     const value = finding.values[name];

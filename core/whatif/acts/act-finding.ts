@@ -1,4 +1,4 @@
-import { type Finding, severities } from '../../rules/finding.ts';
+import { type Finding, worstOf } from '../../rules/finding.ts';
 import { findCable, portName } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
 import type { PortRef, Station } from '../../station/schema/schema.ts';
@@ -24,8 +24,7 @@ export function actFinding(station: Station, { acts, explains }: Cause): Finding
   return {
     id: `act/${first.kind}:${first.kind}@${first.id}`,
     rule: `act/${first.kind}`,
-    severity:
-      explains.map((f) => f.severity).sort((a, b) => severities.indexOf(a) - severities.indexOf(b))[0] ?? 'fault',
+    severity: worstOf(explains),
     title: isClear ? titles[first.kind] : 'One of these is plugged wrong',
     message: isClear ? `${capital(sentences[0] ?? '')}.` : `Either ${sentences.join(', or ')}.`,
     why: isClear ? why : `${why} Which of them it is can’t be told from the drawing: each would explain the same.`,

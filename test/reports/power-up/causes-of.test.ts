@@ -127,6 +127,8 @@ const planted: Planted[] = [
   {
     fault: 'two coax leads are exchanged, and the tuner is not in the line',
     built: exchanged('R6 and R7 exchanged: R6 in Arrestor · antenna, R7 in Tuner · antenna'),
+    // The sheet of a drawing like that stops before this reading; its survey says an SWR of 4.3.
+    reads: { 'antenna/air/transmitter/meter.transmitter/swr': 4.3 },
     step: 'antenna/air/transmitter/meter.transmitter/swr',
     among: true,
     cause: /^R\d and R\d exchanged/,
