@@ -106,5 +106,6 @@ export { type Survey, survey } from './survey.ts';
 export type { Act } from './whatif/acts/act.ts';
 export type { Ease, MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
 export { studyMixUps } from './whatif/acts/study-mix-ups.ts';
+export { type FailureGroup, type HarmfulFailure, type RankedFailures, rankFailures } from './whatif/rank-failures.ts';
 export { type FailureStudy, studyFailures } from './whatif/study-failures.ts';
 export { type Supposed, type Variable, variablesOf, whatIf } from './whatif/what-if.ts';
