@@ -1,4 +1,5 @@
 import { classOf } from '../../station/parts.ts';
+import type { RingColour } from '../../station/schema/ring-colour.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import type { PortClass } from '../../station/schema/unit-kind.ts';
 
@@ -16,9 +17,11 @@ export const ringColours = {
   WH: { name: 'white', print: '#ffffff' },
   TQ: { name: 'turquoise', print: '#22b5ad' },
   GNYE: { name: 'green and yellow', print: '#2e8b35' },
-} as const;
+} as const satisfies Record<RingColour, { name: string; print: string }>;
 
-export type RingColour = keyof typeof ringColours;
+/** A colour with its letters, never the colour alone: `blue (BU)`; `none` where there is no ring. */
+export const ringName = (ring: RingColour | undefined): string =>
+  ring ? `${ringColours[ring].name} (${ring})` : 'none';
 
 /** IEC 60062, the colour code of resistors: one colour for each digit from 0. */
 const digitColours: readonly RingColour[] = ['BK', 'BN', 'RD', 'OG', 'YE', 'GN', 'BU', 'VT', 'GY', 'WH'];
