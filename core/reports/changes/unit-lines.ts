@@ -1,8 +1,8 @@
 import { kindOf } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
+import { ringName } from '../../station/ring-colours.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 import type { UnitKind } from '../../station/schema/unit-kind.ts';
-import { ringName } from '../cables/rings.ts';
 import { type ChangeLine, fieldWords, fromTo, isSame, pairById, type Wording } from './change-line.ts';
 import { figureName, figureText } from './figure-words.ts';
 
