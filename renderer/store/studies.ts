@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { MixUpStudy, RankedFailures, Station } from '../../core/index.ts';
+import type { MixUpStudy, RankedFailures, Scheme, Station } from '../../core/index.ts';
 import type { Computed } from './computed.ts';
 
 /** Where a study is. Nothing is tried while nobody looks at its list, or what it came to is there. */
@@ -18,6 +18,12 @@ export interface StudyState<T> {
   readonly stoppedFor: Station | null;
 }
 
+/** What a hand could do wrong, and what would keep it from the worst of that. */
+export interface MixUpResult {
+  readonly study: MixUpStudy;
+  readonly scheme: Scheme;
+}
+
 export type StudyStore<T> = StoreApi<StudyState<T>>;
 
 const newStore = <T>(): StudyStore<T> =>
@@ -28,7 +34,7 @@ const newStore = <T>(): StudyStore<T> =>
     stoppedFor: null,
   }));
 
-export const mixUpStore: StudyStore<MixUpStudy> = newStore();
+export const mixUpStore: StudyStore<MixUpResult> = newStore();
 export const failureStore: StudyStore<RankedFailures> = newStore();
 
 export const viewStudy = <T>(store: StudyStore<T>, inView: boolean) => store.setState({ inView });

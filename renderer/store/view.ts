@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import type { Change, Place, Severity } from '../../core/index.ts';
+import type { Change, Place, RingColour, Severity } from '../../core/index.ts';
 
 export const stages = ['draw', 'check', 'cables', 'budget', 'power-up'] as const;
 export type Stage = (typeof stages)[number];
@@ -40,10 +40,13 @@ export interface ViewState {
   readonly kept: readonly Place[];
   /** A mix-up or failure that is pointed at. */
   readonly supposed: Supposed | null;
+  /** Rings that measures would put at ports, by `unit.port`; null where one would go. */
+  readonly rings: ReadonlyMap<string, RingColour | null>;
   /** A wish to see places: the drawing centres on them. A new object each time, so the same wish can be made twice. */
   readonly shown: { readonly places: readonly Place[] } | null;
 }
 
+const noRings: ViewState['rings'] = new Map();
 const nothing: Selection = { units: [], cables: [], marks: [] };
 
 export const viewStore = createStore<ViewState>(() => ({
@@ -57,6 +60,7 @@ export const viewStore = createStore<ViewState>(() => ({
   hovered: [],
   kept: [],
   supposed: null,
+  rings: noRings,
   shown: null,
 }));
 
@@ -72,6 +76,9 @@ export const pointAt = (places: readonly Place[]) =>
   setState(({ kept }) => ({ hovered: places.length > 0 ? places : kept }));
 
 export const suppose = (supposed: Supposed | null) => setState({ supposed });
+
+/** Shows rings that are not there yet; none without any. */
+export const planRings = (rings: ViewState['rings'] = noRings) => setState({ rings });
 
 /** Marks places until others, or none, are kept marked. */
 export const keepMarked = (kept: readonly Place[]) => setState({ kept, hovered: kept });

@@ -1,9 +1,10 @@
-import type { MixUpStudy, RankedFailures, Station } from '../../core/index.ts';
+import type { RankedFailures, Station } from '../../core/index.ts';
+import type { MixUpResult } from '../store/studies.ts';
 import type { Thread } from './watched-thread.ts';
 
 /** What a study of a station comes to, by what is studied. */
 export interface Studied {
-  readonly mixUps: MixUpStudy;
+  readonly mixUps: MixUpResult;
   readonly failures: RankedFailures;
 }
 

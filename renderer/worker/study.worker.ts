@@ -1,11 +1,13 @@
-import { rankFailures, studyFailures, studyMixUps } from '../../core/index.ts';
+import { rankFailures, schemeFor, studyFailures, studyMixUps } from '../../core/index.ts';
 import { answerQuestions, type Tell } from './answer-questions.ts';
 import type { Studied, StudyName, StudyRequest } from './study-messages.ts';
 
 // Tries what a hand could do wrong, or what could fail, off the screen's thread.
 answerQuestions(({ wants, station }: StudyRequest, tell): Studied[StudyName] => {
   const tellNow = nowAndThen(tell);
-  return wants === 'mixUps' ? studyMixUps(station, tellNow) : rankFailures(studyFailures(station, tellNow));
+  if (wants === 'failures') return rankFailures(studyFailures(station, tellNow));
+  const study = studyMixUps(station, tellNow);
+  return { study, scheme: schemeFor(study, station) };
 });
 
 /** Nobody reads faster than this. */

@@ -1,9 +1,15 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { MixUpStudy } from '../../core/index.ts';
 import { failureIn } from '../../renderer/store/computed.ts';
 import { change, currentStation, openDocument, undoStep } from '../../renderer/store/document.ts';
 import { showResults } from '../../renderer/store/results.ts';
-import { beginStudy, failureStore, mixUpStore, stopStudy, viewStudy } from '../../renderer/store/studies.ts';
+import {
+  beginStudy,
+  failureStore,
+  type MixUpResult,
+  mixUpStore,
+  stopStudy,
+  viewStudy,
+} from '../../renderer/store/studies.ts';
 import { calmMs } from '../../renderer/worker/keep-studied.ts';
 import { runStudies } from '../../renderer/worker/run-studies.ts';
 import type { Studied, StudyName, StudyRequest } from '../../renderer/worker/study-messages.ts';
@@ -11,7 +17,10 @@ import { sample } from '../stations/samples.ts';
 import { HandThread } from './hand-thread.ts';
 
 type Hand = HandThread<StudyRequest, Studied[StudyName]>;
-const study: MixUpStudy = { tried: 7, harmless: 7, mixUps: [] };
+const study: MixUpResult = {
+  study: { tried: 7, harmless: 7, prevented: 0, mixUps: [] },
+  scheme: { measures: [], exact: true, left: [] },
+};
 const report = { findings: [], cables: [], keydowns: [], overlays: [], rf: [], audio: [] } as never;
 let threads: Hand[];
 let end: () => void;

@@ -39,7 +39,7 @@ export function CheckSheet() {
 /** How many rows each list has; empty where that is not known of the drawing as it is. */
 function useCounts(): Record<CheckTab, string> {
   const findings = useResults((r) => countIn(r, (report) => groupFindings(report.findings).open.length));
-  const mixUps = useStore(mixUpStore, ({ shown }) => countIn(shown, (study) => study.mixUps.length));
+  const mixUps = useStore(mixUpStore, ({ shown }) => countIn(shown, ({ study }) => study.mixUps.length));
   const failures = useStore(failureStore, ({ shown }) =>
     countIn(shown, ({ groups }) => groups.reduce((n, g) => n + g.failures.length, 0)),
   );

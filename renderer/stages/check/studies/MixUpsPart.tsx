@@ -1,11 +1,12 @@
 import { useStore } from 'zustand';
-import { counted, type MixUp, type MixUpStudy } from '../../../../core/index.ts';
+import { counted, type MixUp } from '../../../../core/index.ts';
 import { PrintFrame } from '../../../print/PrintFrame.tsx';
-import { mixUpStore } from '../../../store/studies.ts';
+import { type MixUpResult, mixUpStore } from '../../../store/studies.ts';
 import { checkView, toggleStudied } from '../check-view.ts';
 import { SeverityCounts } from '../SeverityCounts.tsx';
 import { grouped } from './grouped.ts';
 import { countSeverities, harmsShown } from './harms-shown.ts';
+import { SchemePanel } from './SchemePanel.tsx';
 import { StudyBox } from './StudyBox.tsx';
 import { StudyItem } from './StudyItem.tsx';
 import { StudyRows } from './StudyRows.tsx';
@@ -19,20 +20,21 @@ export function MixUpsPart() {
         title="Mix-ups"
         about="What a hand could plug or set wrong, one thing at a time, and what would come of it."
       >
-        {(study) => <MixUps study={study} />}
+        {(result) => <MixUps result={result} />}
       </StudyBox>
     </PrintFrame>
   );
 }
 
-function MixUps({ study: { tried, harmless, mixUps } }: { study: MixUpStudy }) {
+function MixUps({ result: { study, scheme } }: { result: MixUpResult }) {
+  const { tried, harmless, prevented, mixUps } = study;
   const hidden = useStore(checkView, (v) => v.hidden);
   const rows = mixUps.filter((m) => !hidden.includes(m.severity));
   return (
     <>
       <p className="study-sum" role="status">
         {grouped(tried)} {tried === 1 ? 'thing' : 'things'} a hand could do wrong tried; {grouped(harmless)} do no harm.
-        Two mistakes together are not looked at.
+        {prevented > 0 && ` ${grouped(prevented)} more are told by rings.`} Two mistakes together are not looked at.
       </p>
       {mixUps.length > 0 && (
         <div className="findings-head">
@@ -52,6 +54,7 @@ function MixUps({ study: { tried, harmless, mixUps } }: { study: MixUpStudy }) {
       <StudyRows rows={rows} keyOf={(m) => m.act.id}>
         {(m) => <MixUpItem mixUp={m} />}
       </StudyRows>
+      <SchemePanel scheme={scheme} dangers={mixUps.filter((m) => m.severity === 'danger').length} />
     </>
   );
 }
