@@ -1,7 +1,7 @@
 import type { Finding } from '../rules/finding.ts';
+import type { RingColour } from '../station/schema/ring-colour.ts';
 import type { PortClass } from '../station/schema/unit-kind.ts';
 import type { Budget } from './budget/rows.ts';
-import type { RingColour } from './cables/rings.ts';
 import type { InHookup } from './in-hookup.ts';
 import type { RfReport } from './rf/rf-report.ts';
 

@@ -5,8 +5,8 @@ import type { Hookup, Station, Unit } from './schema/schema.ts';
 import type { UnitKind } from './schema/unit-kind.ts';
 
 /**
- * A station after something went from it, without what named that and now names nothing: own figures, settings and
- * sides of a kind that is described otherwise; acceptances and readings at what is gone, which the next unit or cable
+ * A station after something went from it, without what named that and now names nothing: own figures, settings,
+ * sides and rings of a kind that is described otherwise; acceptances and readings at what is gone, which the next unit or cable
  * of the same id would take for its own. What named nothing before stays.
  */
 export function takeAlong(before: Station, after: Station): Station {
@@ -37,13 +37,14 @@ function kindsOf(before: Station, after: Station, unit: Unit): Kinds | undefined
 export function keepNamed(unit: Unit, kinds: Kinds | undefined): Unit {
   if (!kinds) return unit;
   const { was, is } = kinds;
-  const { overrides, settings, sides, ...rest } = unit;
+  const { overrides, settings, sides, rings, ...rest } = unit;
   const left = {
     overrides: keep(overrides, (key, value) =>
       limitOfOwnFigure(is, key) ? ownFigureProblem(is, key, value) === undefined : !limitOfOwnFigure(was, key),
     ),
     settings: keep(settings, (id, position) => hasPosition(is, id, position) || !hasPosition(was, id, position)),
     sides: keep(sides, (port) => hasPort(is, port) || !hasPort(was, port)),
+    rings: keep(rings, (port) => hasPort(is, port) || !hasPort(was, port)),
   };
   return { ...rest, ...withoutEmpty(left) };
 }

@@ -1,5 +1,6 @@
 import { kindOf } from '../../station/parts.ts';
 import type { Place } from '../../station/place.ts';
+import { ringName } from '../../station/ring-colours.ts';
 import type { Station, Unit } from '../../station/schema/schema.ts';
 import type { UnitKind } from '../../station/schema/unit-kind.ts';
 import { type ChangeLine, fieldWords, fromTo, isSame, pairById, type Wording } from './change-line.ts';
@@ -25,7 +26,7 @@ const newName = ({ name }: Unit, kind: string): string => (kind.startsWith(name)
 
 const kindName = (station: Station, { kind }: Unit): string => station.kinds[kind]?.name ?? kind;
 
-type Plain = Omit<Unit, 'id' | 'kind' | 'position' | 'settings' | 'overrides' | 'sides'>;
+type Plain = Omit<Unit, 'id' | 'kind' | 'position' | 'settings' | 'overrides' | 'sides' | 'rings'>;
 
 const wording: Wording<Plain> = {
   name: ['name', (name) => name],
@@ -43,6 +44,7 @@ function changesOf(before: Station, was: Unit, after: Station, is: Unit): string
     ...[...kind, ...moved, ...fieldWords(wording, was, is)].map((words) => `: ${words}`),
     ...settingChanges(after.kinds[is.kind], was.settings, is.settings).map((words) => `: ${words}`),
     ...sideWords(after, was, is),
+    ...ringWords(after, was, is),
     ...overrideWords(before, was, after, is),
   ];
   return lines.length > 0 ? lines : [' changes'];
@@ -72,6 +74,17 @@ function sideWords(station: Station, was: Unit, is: Unit): string[] {
     const port = known.find((p) => p.id === id);
     const say = (side: string | undefined) => side ?? port?.side ?? 'its own side';
     return [` · ${port?.label || id}: ${fromTo('side', say(was.sides?.[id]), say(is.sides?.[id]))}`];
+  });
+}
+
+/** Where a ring comes, goes or is of another colour: on the jack and on the plug in it. */
+function ringWords(station: Station, was: Unit, is: Unit): string[] {
+  const ports = new Set([...Object.keys(was.rings ?? {}), ...Object.keys(is.rings ?? {})]);
+  const known = station.kinds[is.kind]?.ports ?? [];
+  return [...ports].flatMap((id) => {
+    if (was.rings?.[id] === is.rings?.[id]) return [];
+    const label = known.find((p) => p.id === id)?.label || id;
+    return [` · ${label}: ${fromTo('ring', ringName(was.rings?.[id]), ringName(is.rings?.[id]))}`];
   });
 }
 

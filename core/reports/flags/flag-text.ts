@@ -1,7 +1,8 @@
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { portName } from '../../station/parts.ts';
+import type { RingColour } from '../../station/schema/ring-colour.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
-import { type RingColour, ringsOf } from '../cables/rings.ts';
+import { ringsOf } from '../cables/rings.ts';
 import type { ReportTable } from '../report-table.ts';
 
 /** What is written on the flag at one end of a cable. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { cableKindSchema } from './cable-kind.ts';
 import { connectorSchema } from './connector.ts';
 import { amps, figures, id, line, metres, share, text } from './numbers.ts';
+import { ringCodes } from './ring-colour.ts';
 import { sideSchema, unitKindSchema } from './unit-kind.ts';
 
 export const formatName = 'stationwright';
@@ -30,6 +31,8 @@ const unit = z.strictObject({
   confirmed: z.boolean().optional(),
   /** Ports that the user put on another side of the card, by port id. */
   sides: z.record(id, sideSchema).optional(),
+  /** Rings of a colour at jacks, each also on the plug that belongs there, by port id. */
+  rings: z.record(id, z.enum(ringCodes)).optional(),
   /** Whether it stands outdoors, where the user says so; else its kind does, and what hangs on it. */
   outdoor: z.boolean().optional(),
   /** Stays where it is: it can't be dragged, and tidying leaves it alone. */

@@ -3,6 +3,7 @@ import { moveCableEnd } from '../../catalog/laying/move-cable-end.ts';
 import { type Change, edit } from '../../station/edit.ts';
 import { findCable, kindOf, portName, portOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/plug-of.ts';
+import { ringAt } from '../../station/ring-at.ts';
 import type { Cable, CableEnd, PortRef, Station, Unit } from '../../station/schema/schema.ts';
 import type { Act } from './act.ts';
 import { areAlike, insideOf, looksOf } from './alike.ts';
@@ -64,11 +65,11 @@ function moves(station: Station, isIn: IsIn, { ports: wanted, asDrawn = false }:
       return ports.flatMap((to): Act[] => {
         if (!isIn(cable) && !wanted?.has(`${to.unit}.${to.port}`)) return [];
         if (isSamePort(to, from) || isSamePort(to, cable[otherEnd(end)])) return [];
-        if (areAlike(station, from, to) || alike.has(`${to.unit} ${looksOf(station, to)}`)) return [];
+        if (areAlike(station, from, to) || alike.has(lookOf(station, to))) return [];
         if (!isFree(station, cable, to) || !reaches(station, cable, end, to)) return [];
         const change = moveTo(station, cable, end, to, asDrawn);
         if (!change) return [];
-        alike.add(`${to.unit} ${looksOf(station, to)}`);
+        alike.add(lookOf(station, to));
         return [
           {
             id: `moved ${cable.id}.${end} ${to.unit}.${to.port}`,
@@ -83,6 +84,10 @@ function moves(station: Station, isIn: IsIn, { ports: wanted, asDrawn = false }:
     }),
   );
 }
+
+/** The same for jacks that a hand can't tell apart: alike ports of a unit, with the same ring or without any. */
+const lookOf = (station: Station, to: PortRef): string =>
+  `${to.unit} ${ringAt(station, to) ?? ''} ${looksOf(station, to)}`;
 
 /** A plug as it is into another port; on a drawing that may be wrong with the plug that the port takes. */
 function moveTo(station: Station, cable: Cable, end: CableEnd, to: PortRef, asDrawn: boolean): Change | null {

@@ -29,6 +29,8 @@ export interface MixUpStudy {
   readonly tried: number;
   /** How many of them brought nothing above a note. */
   readonly harmless: number;
+  /** How many more were not tried: rings on plugs and jacks keep a hand from them. */
+  readonly prevented: number;
   /** The others, what hurts worst and happens most easily first. */
   readonly mixUps: readonly MixUp[];
 }

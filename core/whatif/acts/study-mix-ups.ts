@@ -7,19 +7,21 @@ import type { Act } from './act.ts';
 import { insideOf, looksOf } from './alike.ts';
 import { easeOf } from './ease-of.ts';
 import { difference } from './harm.ts';
+import { isPrevented } from './jack-pairs.ts';
 import { listActs } from './list-acts.ts';
 import type { MixUp, MixUpStudy } from './mix-up.ts';
 
 /**
  * Tries all that a hand could do by mistake to a station, one thing at a time, and compares what is found then with
- * what is found as it is drawn. `tell` hears after each try how many of how many are done.
+ * what is found as it is drawn. What rings tell a hand in time is counted, not tried. `tell` hears after each try how many of how many are done.
  */
 export function studyMixUps(
   station: Station,
   tell: (done: number, of: number) => void = () => {},
   surveyed: Survey = survey(station),
 ): MixUpStudy {
-  const acts = listActs(station);
+  const all = listActs(station);
+  const acts = all.filter((act) => !isPrevented(station, act));
   const found = new Map<string, MixUp>();
   let harmless = 0;
   acts.forEach((act, i) => {
@@ -43,7 +45,8 @@ export function studyMixUps(
         ease: easeOf(station, act),
       });
   });
-  return { tried: acts.length, harmless, mixUps: [...found.values()].sort(byHarm) };
+  const prevented = all.length - acts.length;
+  return { tried: acts.length, harmless, prevented, mixUps: [...found.values()].sort(byHarm) };
 }
 
 /** The same for acts whose leads and jacks are alike: those of two outlets with the same fuse. */

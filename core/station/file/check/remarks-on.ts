@@ -7,7 +7,8 @@ import type { Problem } from '../problem.ts';
 import { type ReportProblem, reportTo } from './report-to.ts';
 
 /**
- * What in a document names nothing and so has no effect, each with its place: own figures, settings, sides, acceptances.
+ * What in a document names nothing and so has no effect, each with its place: own figures, settings, sides, rings,
+ * acceptances.
  * It does no harm, and keeps a file from being opened no more than a remark would; but who wrote it meant something.
  */
 export function remarksOn(station: Station): Problem[] {
@@ -21,9 +22,11 @@ export function remarksOn(station: Station): Problem[] {
       if (!limitOfOwnFigure(kind, key))
         report(['units', i, 'overrides', key], `${unit.name} has no figure “${key}”: this changes nothing.`);
     }
-    for (const port of Object.keys(unit.sides ?? {})) {
-      if (!hasPort(kind, port))
-        report(['units', i, 'sides', port], `${unit.name} has no port “${port}”: this changes nothing.`);
+    for (const field of ['sides', 'rings'] as const) {
+      for (const port of Object.keys(unit[field] ?? {})) {
+        if (!hasPort(kind, port))
+          report(['units', i, field, port], `${unit.name} has no port “${port}”: this changes nothing.`);
+      }
     }
     remarkSettings(kind, unit.name, unit.settings, ['units', i, 'settings'], report);
   });
