@@ -31,6 +31,9 @@ export interface CableRow {
   readonly to: string;
   readonly fromPlug: string;
   readonly toPlug: string;
+  /** The rings of the jacks at both ends, which the plugs carry too. */
+  readonly fromRing?: RingColour;
+  readonly toRing?: RingColour;
   readonly kind: string;
   /** `2 × AWG 14`, `1 × 0.14 mm², screen`. */
   readonly conductors: string;

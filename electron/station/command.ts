@@ -14,6 +14,8 @@ export interface Options {
   readonly moment: 'receive' | 'sending';
   /** The file to write, where a command writes one. */
   readonly out: string | null;
+  /** The folder for several files, where a command writes some. */
+  readonly write: string | null;
   readonly paper?: string;
   /** Without cables that are made or tested. */
   readonly todo: boolean;

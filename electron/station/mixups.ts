@@ -1,28 +1,41 @@
-import { counted, type MixUp, type MixUpStudy, type Station, studyMixUps, writeCsv } from '../../core/index.ts';
-import { asJson, type Command, type Options, surveying } from './command.ts';
+import {
+  type Measure,
+  type MixUp,
+  precautionFor,
+  type Scheme,
+  schemeFor,
+  studyMixUps,
+  writeCsv,
+} from '../../core/index.ts';
+import { asJson, type Command, surveying } from './command.ts';
+import { keepMixUps } from './keep-mix-ups.ts';
+import { mixUpsText } from './mixups-text.ts';
 
 export const mixups: Command = {
-  summary: 'what a hand could plug wrong, and what would come of it: the worst and the easiest first',
+  summary:
+    'what a hand could plug wrong, what would come of it, the worst and easiest first, and which rings prevent it',
   forms: ['json', 'csv'],
-  options: ['hookup'],
-  run({ station, options, progress }) {
+  options: ['hookup', 'write'],
+  async run({ station, options, progress }) {
     progress?.(surveying);
     const study = studyMixUps(station, (done, of) => progress?.('mix-ups tried', done, of));
-    const { hookup } = options;
+    // Rings are the station's, whatever hook-up is asked about.
+    const scheme = schemeFor(study, station);
+    const { hookup, form, write } = options;
     const mixUps = study.mixUps.filter(({ harms: [worst] }) => !hookup || worst.hookups.includes(hookup.id));
-    return { text: writeMixUps(station, { ...study, mixUps }, options.form), status: 0 };
+    const files = write === null ? null : await keepMixUps(write, station, mixUps);
+    const { tried, harmless, prevented } = study;
+    if (form === 'csv') return { text: csvOf(mixUps), status: 0 };
+    if (form === 'json') {
+      const mixups = mixUps.map((one, i) => ({ ...plainMixUp(one), ...(files && { file: files[i] }) }));
+      return { text: asJson({ tried, harmless, prevented, mixups, scheme: plainScheme(scheme) }), status: 0 };
+    }
+    const kept = files ? `\n${files.length} station files, each drawn wrong in one way: ${write}\n` : '';
+    return { text: `${station.title}\n\n${mixUpsText({ ...study, mixUps }, scheme)}${kept}`, status: 0 };
   },
 };
 
-/** A study in one of the forms that the command has. */
-function writeMixUps(station: Station, study: MixUpStudy, form: Options['form']): string {
-  const { tried, harmless, mixUps } = study;
-  if (form === 'json') return asJson({ tried, harmless, mixups: mixUps.map(plain) });
-  if (form === 'csv') return csvOf(mixUps);
-  return `${station.title}\n\n${textOf(study)}`;
-}
-
-const plain = ({ act, alike, severity, harms, strikes, ease }: MixUp) => ({
+const plainMixUp = ({ act, alike, severity, harms, strikes, ease }: MixUp) => ({
   id: act.id,
   act: { kind: act.kind, cables: act.cables, at: act.at, words: act.words },
   severity,
@@ -32,21 +45,20 @@ const plain = ({ act, alike, severity, harms, strikes, ease }: MixUp) => ({
   alike: alike.map(({ id, words }) => ({ id, words })),
 });
 
-function textOf({ tried, harmless, mixUps }: MixUpStudy): string {
-  const rows = mixUps.map(({ act, alike, severity, harms, strikes, ease }) => {
-    const [worst, ...others] = harms.filter((f) => f.severity !== 'note' && f.causedBy === undefined);
-    const lines = [
-      `${severity.toUpperCase()}  ${act.words}`,
-      `  ${(worst ?? harms[0]).message}`,
-      `  When: ${strikes}${others.length > 0 ? `, and ${counted(others.length, 'thing', 'things')} more` : ''}`,
-      ...(ease.words.length > 0 ? [`  Easy: ${ease.words.join('; ')}`] : []),
-      ...(alike.length > 0 ? [`  Alike: ${alike.map((a) => a.words).join('; ')}`] : []),
-    ];
-    return `${lines.join('\n')}\n`;
-  });
-  const rest = `${counted(tried, 'thing', 'things')} that a hand could do wrong tried one at a time; ${harmless} of them do no harm.`;
-  return `${rows.join('\n')}\n${rest}\nAn estimate from the figures entered; two mistakes together are not looked at.\n`;
-}
+const plainScheme = ({ measures, exact, left }: Scheme) => ({
+  exact,
+  measures: measures.map(plainMeasure),
+  left: left.map((mixUp) => ({ id: mixUp.act.id, words: mixUp.act.words, precaution: precautionFor(mixUp) })),
+});
+
+const plainMeasure = ({ id, kind, colour, ports, words, prevents }: Measure) => ({
+  id,
+  kind,
+  colour,
+  ports,
+  words,
+  prevents: prevents.map(({ act }) => act.id),
+});
 
 const csvOf = (mixUps: readonly MixUp[]): string =>
   writeCsv(

@@ -16,6 +16,7 @@ export const optionTable = {
   control: { does: 'one control only', value: 'NAME' },
   moment: { does: 'receive or sending', value: 'M', oneOf: ['receive', 'sending'] },
   out: { does: 'where it goes', value: 'FILE' },
+  write: { does: 'keeps each as a station file, drawn wrong', value: 'FOLDER' },
   paper: { does: 'a4 or letter', value: 'P', oneOf: ['a4', 'letter'] },
 } as const satisfies Record<string, OptionWords>;
 

@@ -122,6 +122,7 @@ function optionsIn(
     control: findControls(report, hookup, given.get('control')),
     moment: given.get('moment') === 'sending' ? 'sending' : 'receive',
     out: given.get('out') ?? null,
+    write: given.get('write') ?? null,
     ...(paper !== undefined && { paper }),
     todo: given.has('todo'),
   };

@@ -66,8 +66,8 @@ describe('flags', () => {
     const [, ...rows] = parseCsv(await station('flags', 'hut', '--csv'));
     expect(rows).toHaveLength(34);
     expect(rows.filter(([number]) => number === 'D4')).toEqual([
-      ['D4', 'from', 'Fused strip · 3', 'Receiver · power', 'RD YE'],
-      ['D4', 'to', 'Receiver · power', 'Fused strip · 3', 'RD YE'],
+      ['D4', 'from', 'Fused strip · 3', 'Receiver · power', '', 'RD YE'],
+      ['D4', 'to', 'Receiver · power', 'Fused strip · 3', '', 'RD YE'],
     ]);
   });
 });

@@ -38,7 +38,15 @@ export interface ReportText {
 /** All commands that print but `powerup`, `failures` and `circuit`, which are done by themselves. */
 const commands: Readonly<Record<string, Command>> = { check, cables, make, buy, flags, budget, keydown, rf, audio };
 
-const asked: Options = { form: 'text', hookup: null, control: null, moment: 'receive', out: null, todo: false };
+const asked: Options = {
+  form: 'text',
+  hookup: null,
+  control: null,
+  moment: 'receive',
+  out: null,
+  write: null,
+  todo: false,
+};
 
 /**
  * Every text that the core and the command line make of a station, one at a time: the survey's figures and sentences,

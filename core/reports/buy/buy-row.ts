@@ -1,5 +1,5 @@
 /** The groups of the shopping list in their order. */
-export const buyGroups = ['cable', 'plug', 'adapter', 'fuse', 'holder', 'sleeve', 'ready-made'] as const;
+export const buyGroups = ['cable', 'plug', 'adapter', 'fuse', 'holder', 'sleeve', 'ring', 'ready-made'] as const;
 
 export type BuyGroup = (typeof buyGroups)[number];
 

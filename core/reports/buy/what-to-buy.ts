@@ -2,7 +2,9 @@ import { adapters } from '../../catalog/adapters.ts';
 import { formatLength } from '../../quantity/format.ts';
 import { kindOf } from '../../station/parts.ts';
 import { plugOf } from '../../station/plug-of.ts';
-import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
+import { ringAt } from '../../station/ring-at.ts';
+import { ringName } from '../../station/ring-colours.ts';
+import type { Cable, CableEnd, PortRef, Station } from '../../station/schema/schema.ts';
 import { heatShrinkFor, sleeveMm } from '../make/heat-shrink.ts';
 import { isReadyMade } from '../make/is-ready-made.ts';
 import { cutLengthM, piecesOf } from '../make/strip.ts';
@@ -19,7 +21,7 @@ const ends: readonly CableEnd[] = ['a', 'b'];
 /**
  * What to buy: cable by the metre with the station's allowance, up to the next tenth of a metre; plugs, adapters,
  * holders and sleeves as many as are used; fuses with one of each rating to spare, those of units too; ready-made
- * cables by kind, plugs and length. Each cable counts once, whatever hook-ups it is in.
+ * cables by kind, plugs and length; a ring for each jack that has one and for each plug in it. Each cable counts once, whatever hook-ups it is in.
  */
 export function whatToBuy(station: Station, wish: MakeWish): BuyRow[] {
   const basket: Basket = new Map();
@@ -36,6 +38,7 @@ export function whatToBuy(station: Station, wish: MakeWish): BuyRow[] {
     }
   }
   addUnitFuses(basket, station);
+  addRings(basket, station);
   return rowsOf(basket, station.settings.cableAllowance ?? usualAllowance);
 }
 
@@ -70,6 +73,19 @@ function addUnitFuses(basket: Basket, station: Station) {
       if (element.type !== 'conductor' || element.fuseAmps === undefined) continue;
       const fuse = { amps: element.fuseAmps, family: element.fuseFamily ?? ('blade' as const) };
       fill(basket, 'fuse', orderedFuse(fuse), 1, unit.name);
+    }
+  }
+}
+
+/** The same whatever cables are made: a ring comes onto a plug that is there, too. */
+function addRings(basket: Basket, station: Station) {
+  for (const unit of station.units) {
+    for (const { id } of kindOf(station, unit).ports) {
+      const ring = ringAt(station, { unit: unit.id, port: id });
+      if (ring === undefined) continue;
+      const isHere = (end: PortRef) => end.unit === unit.id && end.port === id;
+      const plugs = station.cables.flatMap(({ a, b }) => [a, b].filter(isHere)).length;
+      fill(basket, 'ring', `colour ring, ${ringName(ring)}`, 1 + plugs, unit.name);
     }
   }
 }

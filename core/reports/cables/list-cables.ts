@@ -2,6 +2,7 @@ import { adapters } from '../../catalog/adapters.ts';
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { classOf, hookupsOf, portName } from '../../station/parts.ts';
 import { plugOf } from '../../station/plug-of.ts';
+import { ringAt } from '../../station/ring-at.ts';
 import type { Cable, Station } from '../../station/schema/schema.ts';
 import { orderedFuse } from '../ordered-fuse.ts';
 import type { CableRow } from '../report-rows.ts';
@@ -20,6 +21,7 @@ function rowOf(station: Station, cable: Cable): CableRow {
   const hookups = hookupsOf(station).filter((h) => cable.hookups?.includes(h.id));
   const fitted = [...(cable.adapters?.a ?? []), ...(cable.adapters?.b ?? [])];
   const kind = station.cableKinds[cable.kind];
+  const [fromRing, toRing] = [ringAt(station, cable.a), ringAt(station, cable.b)];
   return {
     id: cable.id,
     number: cable.number,
@@ -29,6 +31,8 @@ function rowOf(station: Station, cable: Cable): CableRow {
     to: portName(station, cable.b),
     fromPlug: plugOf(station, cable, 'a')?.name ?? '?',
     toPlug: plugOf(station, cable, 'b')?.name ?? '?',
+    ...(fromRing && { fromRing }),
+    ...(toRing && { toRing }),
     kind: kind?.name ?? cable.kind,
     conductors: kind ? cableConductors(kind) : '',
     lengthM: cable.lengthM,

@@ -1,5 +1,6 @@
 import { asPeopleCount } from '../../quantity/as-people-count.ts';
 import { portName } from '../../station/parts.ts';
+import { ringAt } from '../../station/ring-at.ts';
 import type { RingColour } from '../../station/schema/ring-colour.ts';
 import type { Cable, CableEnd, Station } from '../../station/schema/schema.ts';
 import { ringsOf } from '../cables/rings.ts';
@@ -15,6 +16,8 @@ export interface FlagText {
   readonly here: string;
   readonly there: string;
   readonly rings: readonly RingColour[];
+  /** The ring of the jack at this end, which the plug carries too. */
+  readonly jackRing?: RingColour;
 }
 
 /** Both flags of every cable, by number; of some cables only where ids are given. */
@@ -25,26 +28,35 @@ export function flagsOf(station: Station, ids?: readonly string[]): FlagText[] {
     .flatMap((cable) => [flagOf(station, cable, 'a'), flagOf(station, cable, 'b')]);
 }
 
-const flagOf = (station: Station, cable: Cable, end: CableEnd): FlagText => ({
-  cable: cable.id,
-  number: cable.number,
-  end,
-  here: portName(station, cable[end]),
-  there: portName(station, cable[end === 'a' ? 'b' : 'a']),
-  rings: ringsOf(station, cable),
-});
+function flagOf(station: Station, cable: Cable, end: CableEnd): FlagText {
+  const jackRing = ringAt(station, cable[end]);
+  return {
+    cable: cable.id,
+    number: cable.number,
+    end,
+    here: portName(station, cable[end]),
+    there: portName(station, cable[end === 'a' ? 'b' : 'a']),
+    rings: ringsOf(station, cable),
+    ...(jackRing && { jackRing }),
+  };
+}
 
-/** The lines of a flag: the number, this end, and where the other end goes. */
-export const linesOf = (flag: FlagText): readonly string[] => [flag.number, flag.here, `→ ${flag.there}`];
+/** The lines of a flag: the number with the ring of this end's jack, this end, and where the other end goes. */
+export const linesOf = ({ number, jackRing, here, there }: FlagText): readonly string[] => [
+  jackRing ? `${number}, ring ${jackRing}` : number,
+  here,
+  `→ ${there}`,
+];
 
 /** All flags, a row for each. */
 export const flagTable = (flags: readonly FlagText[]): ReportTable => ({
-  head: ['No.', 'End', 'Here', 'Other end', 'Rings'],
+  head: ['No.', 'End', 'Here', 'Other end', 'Jack’s ring', 'Rings'],
   rows: flags.map((flag) => [
     flag.number,
     flag.end === 'a' ? 'from' : 'to',
     flag.here,
     flag.there,
+    flag.jackRing ?? '',
     flag.rings.join(' '),
   ]),
 });

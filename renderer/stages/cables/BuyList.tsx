@@ -24,6 +24,7 @@ const groupNames: Record<BuyGroup, string> = {
   fuse: 'Fuses, one of each to spare',
   holder: 'Fuse holders',
   sleeve: 'Heat-shrink sleeve',
+  ring: 'Colour rings for jacks and plugs',
   'ready-made': 'Ready-made cables',
 };
 

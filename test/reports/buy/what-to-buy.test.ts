@@ -113,6 +113,17 @@ describe('what to buy', () => {
       'in-line holder for a 5 × 20 mm fuse': 1,
     });
   });
+  it('a ring for each jack that has one and for each plug in it', () => {
+    const ring = (station: Station, id: string, rings: Station['units'][number]['rings']) =>
+      edit(station, { type: 'updateUnit', id, set: { rings: rings as NonNullable<typeof rings> } });
+    const ringed = ring(ring(sample('hut'), 'receiver', { power: 'BU' }), 'strip', { three: 'BU', four: 'OG' });
+    const rows = whatToBuy(ringed, all).filter(({ group }) => group === 'ring');
+    expect(rows.map(({ what, count, unit, for: whom }) => [what, count, unit, whom])).toEqual([
+      // D4 lies between two blue jacks; in the strip's fourth outlet is no plug.
+      ['colour ring, blue (BU)', 4, 'pieces', ['Fused strip', 'Receiver']],
+      ['colour ring, orange (OG)', 1, 'pieces', ['Fused strip']],
+    ]);
+  });
   it('a cable in one hook-up, in two or in all is bought once', () => {
     const hut = sample('hut');
     const before = counts(whatToBuy(hut, all));

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { cableTable } from '../../../core/reports/cables/cable-table.ts';
+import { listCables } from '../../../core/reports/cables/list-cables.ts';
 import { ringsOf } from '../../../core/reports/cables/rings.ts';
 import { unitCodes } from '../../../core/reports/cables/unit-codes.ts';
+import { edit } from '../../../core/station/edit.ts';
 import type { Station } from '../../../core/station/schema/schema.ts';
 import { sample } from '../../stations/samples.ts';
 
@@ -18,6 +21,15 @@ describe('colour rings', () => {
     const cable = hut.cables.find((c) => c.id === id)!;
     expect(ringsOf(hut, { ...cable, number })).toEqual(rings);
   });
+});
+
+it('the ring of a jack is beside them, told for each end', () => {
+  const ringed = edit(hut, { type: 'updateUnit', id: 'receiver', set: { rings: { power: 'BU' } } });
+  const { head, rows } = cableTable(listCables(ringed));
+  const d4 = rows.find(([number]) => number === 'D4');
+  expect(d4?.[head.indexOf('Jack’s ring from')]).toBe('');
+  expect(d4?.[head.indexOf('Jack’s ring to')]).toBe('BU');
+  expect(d4?.[head.indexOf('Rings')]).toBe('RD YE');
 });
 
 describe('short codes of units', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { fitText } from '../../../core/reports/flags/fit-text.ts';
 import { type FlagSheet, usualFlagSheet } from '../../../core/reports/flags/flag-sheet.ts';
-import { flagsOf, linesOf } from '../../../core/reports/flags/flag-text.ts';
+import { flagsOf, flagTable, linesOf } from '../../../core/reports/flags/flag-text.ts';
 import { labelGrid } from '../../../core/reports/flags/label-grid.ts';
 import { layOutFlags } from '../../../core/reports/flags/lay-out-flags.ts';
+import { edit } from '../../../core/station/edit.ts';
 import { sample } from '../../stations/samples.ts';
 
 /** Type in which every letter is half as wide as the type is high. */
@@ -22,6 +23,15 @@ describe('the text of flags', () => {
     expect(linesOf(a!)).toEqual(['D4', 'Fused strip · 3', '→ Receiver · power']);
     expect(linesOf(b!)).toEqual(['D4', 'Receiver · power', '→ Fused strip · 3']);
     expect(a!.rings).toEqual(['RD', 'YE']);
+  });
+  it('say the ring of the jack at their own end, in letters', () => {
+    const ringed = edit(sample('hut'), { type: 'updateUnit', id: 'receiver', set: { rings: { power: 'BU' } } });
+    const [a, b] = flagsOf(ringed, ['d4']);
+    expect(linesOf(a!)).toEqual(['D4', 'Fused strip · 3', '→ Receiver · power']);
+    expect(linesOf(b!)).toEqual(['D4, ring BU', 'Receiver · power', '→ Fused strip · 3']);
+    expect(b!.rings).toEqual(['RD', 'YE']);
+    const { head, rows } = flagTable([a!, b!]);
+    expect(rows.map((row) => row[head.indexOf('Jack’s ring')])).toEqual(['', 'BU']);
   });
 });
 

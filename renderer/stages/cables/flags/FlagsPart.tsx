@@ -48,7 +48,8 @@ export function FlagsPart() {
       </div>
       <p className="small soft screen-only">
         Rings from the plug on: a wide one for the class, then one for each digit of the number by IEC 60062; their
-        letters are those of IEC 60757.
+        letters are those of IEC 60757. Where a jack has a ring of its own, it stands beside the number on the flag at
+        that end: the plug carries the same one.
       </p>
       <FlagSheets pages={pages} test={test} outlined={sheet.style === 'strip'} />
     </>

@@ -1,4 +1,4 @@
-import { type Cable, type CableRow, formatLength, limits } from '../../../../core/index.ts';
+import { type Cable, type CableRow, formatLength, limits, type RingColour, ringName } from '../../../../core/index.ts';
 import { change } from '../../../store/document.ts';
 import { useStation } from '../../../store/use-store.ts';
 import { select, showPlaces } from '../../../store/view.ts';
@@ -38,11 +38,11 @@ export function CableCells({ row, chosen, isOpen }: Props) {
       </th>
       <td>
         {row.from}
-        <small>{row.fromPlug}</small>
+        <small>{plugWords(row.fromPlug, row.fromRing)}</small>
       </td>
       <td>
         {row.to}
-        <small>{row.toPlug}</small>
+        <small>{plugWords(row.toPlug, row.toRing)}</small>
       </td>
       <td>
         {row.kind}
@@ -113,6 +113,10 @@ function Cell({ text, children }: { text: string; children: React.ReactNode }) {
     </>
   );
 }
+
+/** A plug and the ring on it, which is that of its jack. */
+const plugWords = (plug: string, ring: RingColour | undefined): string =>
+  ring ? `${plug}, ring ${ringName(ring)}` : plug;
 
 const remarksOf = (row: CableRow): string[] =>
   [
