@@ -52,7 +52,7 @@ describe('what a hand did stands on top of all that follows from it, and its fix
 
   it('a power plug in an antenna jack of the same sort is named, and what the lead lies on is not', () => {
     const station = drawStation({
-      units: { supply: 'bench-supply', receiver: { made: withPhonoPower }, antenna: 'active-whip' },
+      units: { supply: 'bench-supply', receiver: { made: withPhonoPower }, antenna: 'dipole' },
       cables: [
         ['supply.out > receiver.power', { fuse: { amps: 1, family: 'blade', atM: 0.1 } }],
         'antenna.feed > receiver.antenna',
