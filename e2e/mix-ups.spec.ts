@@ -1,6 +1,7 @@
+import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openSample, openScreen, stage } from './drawing.ts';
+import { openFile, openSample, openScreen, stage } from './drawing.ts';
 import { Keys } from './keys.ts';
 
 const tab = (page: Page, name: RegExp) => page.getByRole('tab', { name });
@@ -64,9 +65,7 @@ test('the three lists by keys alone, and what comes of each single failure with 
 
 test('a long study says how far it is, is stopped, and begins again', async ({ page, address }) => {
   await openScreen(page, address);
-  await page.getByRole('button', { name: 'Find', exact: true }).click();
-  await page.keyboard.type('club hall');
-  await page.keyboard.press('Enter');
+  await openFile(page, 'core/samples/club-hall.station.json');
   await stage(page, 'Check').click();
   await tab(page, /^Mix-ups/).click();
   const mixUps = sheet(page, 'Mix-ups');

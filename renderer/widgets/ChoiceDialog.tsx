@@ -23,10 +23,15 @@ interface Props {
   readonly choicesFor: (text: string) => readonly Choice[];
   readonly noneText: string;
   readonly onClose: () => void;
+  /** Told which choice is highlighted, by its key. */
+  readonly onHere?: (key: string | null) => void;
+  /** What there is to say of the choice that is highlighted, once it is known. */
+  readonly hereText?: string;
 }
 
 /** A box to type in over a list that follows; arrows and Enter choose. */
-export function ChoiceDialog({ title, fieldLabel, placeholder, choicesFor, noneText, onClose }: Props) {
+export function ChoiceDialog(props: Props) {
+  const { title, fieldLabel, placeholder, choicesFor, noneText, onClose, onHere, hereText } = props;
   const dialog = useRef<HTMLDialogElement>(null);
   const [text, setText] = useState('');
   const [here, setHere] = useState(0);
@@ -44,6 +49,8 @@ export function ChoiceDialog({ title, fieldLabel, placeholder, choicesFor, noneT
   useEffect(() => {
     dialog.current?.querySelector('.choice.here')?.scrollIntoView({ block: 'nearest' });
   });
+  const hereKey = current?.key ?? null;
+  useEffect(() => onHere?.(hereKey), [onHere, hereKey]);
   const choose = (choice: Choice | undefined) => {
     if (!choice) return;
     choice.choose();
@@ -97,6 +104,11 @@ export function ChoiceDialog({ title, fieldLabel, placeholder, choicesFor, noneT
           </button>
         ))}
       </div>
+      {hereText !== undefined && (
+        <p className="choice-here-text" aria-live="polite">
+          {hereText}
+        </p>
+      )}
       {choices.length === 0 && <p className="choice-none">{noneText}</p>}
     </dialog>
   );

@@ -8,6 +8,7 @@ import {
   giveUp,
   type Judgement,
   layingStore,
+  leavePort,
   pickPort,
   proposalTo,
   useLaying,
@@ -44,8 +45,10 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
   const worn = own && `ring ${ringColours[own].name}`;
   const name = [unitName, port.label, connector.name, worn].filter(Boolean).join(', ');
   const verdict = judged ? verdictText(judged) : '';
-  const explain = () =>
-    judged && explainPort([`${name}. ${verdict}`, proposalTo({ unit, port: port.id })].filter(Boolean).join('. '));
+  const explain = () => {
+    const ref = { unit, port: port.id };
+    if (judged) explainPort([`${name}. ${verdict}`, proposalTo(ref)].filter(Boolean).join('. '), ref);
+  };
   const state = taken ? 'taken' : (judged?.fit ?? '');
   return (
     <Handle
@@ -60,9 +63,9 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
       aria-pressed={taken}
       title={judged ? verdict : name}
       onPointerEnter={explain}
-      onPointerLeave={() => judged && explainPort('')}
+      onPointerLeave={() => judged && leavePort()}
       onFocus={explain}
-      onBlur={() => judged && explainPort('')}
+      onBlur={() => judged && leavePort()}
       onClick={(event) => {
         // The card below would be selected, too.
         event.stopPropagation();

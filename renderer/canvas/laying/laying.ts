@@ -35,10 +35,12 @@ interface Laying {
   readonly said: string;
   /** What the port that is pointed at is to the one taken. */
   readonly why: string;
+  /** The port that is pointed at, where a cable could end. */
+  readonly over: PortRef | null;
 }
 
 const none: ReadonlyMap<string, Judgement> = new Map();
-const idle = { from: null, moved: null, judged: none, asked: null, why: '' };
+const idle = { from: null, moved: null, judged: none, asked: null, why: '', over: null };
 
 export const layingStore = createStore<Laying>(() => ({ ...idle, said: '' }));
 
@@ -79,7 +81,7 @@ export function finishLaying(to: PortRef) {
   const { from, moved } = getState();
   if (!from || portKey(from) === portKey(to)) return giveUp();
   const before = currentStation();
-  const step = moved ? moveCableEnd(before, moved.cable, moved.end, to) : layHere(before, from, to);
+  const step = stepTo(to);
   if (step) change(step);
   const ids = moved
     ? [moved.cable]
@@ -106,8 +108,19 @@ export function finishAtNewUnit({ kind, port }: NewPartner, position: Point) {
   setState({ ...idle, said: `${unit.name} is on a cable from ${portName(before, from)}.` });
 }
 
-/** Says what a port that is pointed at is to the one taken; nothing for an empty text. */
-export const explainPort = (why: string) => setState({ why });
+/** The change that ends the cable being laid, or moved, at a port; null where there is none. */
+export function stepTo(to: PortRef): Change | null {
+  const { from, moved } = getState();
+  if (!from || portKey(from) === portKey(to)) return null;
+  const station = currentStation();
+  return moved ? moveCableEnd(station, moved.cable, moved.end, to) : layHere(station, from, to);
+}
+
+/** Says what a port that is pointed at is to the one taken. */
+export const explainPort = (why: string, over: PortRef) => setState({ why, over });
+
+/** No port is pointed at any more. */
+export const leavePort = () => setState({ why: '', over: null });
 
 export function giveUp() {
   const { from, moved } = getState();

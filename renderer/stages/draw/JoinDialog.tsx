@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import {
   findNewPartners,
   findPartners,
@@ -11,6 +11,7 @@ import {
 import { onGrid } from '../../canvas/cards/card-size.ts';
 import { drawingView } from '../../canvas/drawing-view.ts';
 import { finishAtNewUnit, finishLaying, giveUp, useLaying } from '../../canvas/laying/laying.ts';
+import { useForetold } from '../../canvas/laying/use-foretold.ts';
 import { sizeOf } from '../../canvas/layout.ts';
 import type { Point } from '../../canvas/routing/geometry.ts';
 import { allKinds } from '../../store/place-kind.ts';
@@ -29,6 +30,8 @@ function Open({ from, at }: { from: PortRef; at: Point | null }) {
   const station = useStation();
   // Once, not for every letter that is typed.
   const all = useMemo(() => allChoices(station, from, moving, at), [station, from, moving, at]);
+  const [here, setHere] = useState<string | null>(null);
+  const foretold = useForetold(all.find((c) => c.key === here)?.to ?? null);
   return (
     <ChoiceDialog
       title={`Join ${portName(station, from)} to`}
@@ -37,8 +40,15 @@ function Open({ from, at }: { from: PortRef; at: Point | null }) {
       choicesFor={(text) => all.filter(({ what, label }) => hasWords(`${what} ${label}`, text)).slice(0, most)}
       noneText="Nothing to join it to has these words."
       onClose={giveUp}
+      onHere={setHere}
+      hereText={foretold}
     />
   );
+}
+
+/** A choice with the port of the drawing that it is, if it is one. */
+interface PartnerChoice extends Choice {
+  readonly to?: PortRef;
 }
 
 const most = 60;
@@ -47,7 +57,7 @@ const proposed = 12;
 
 const words = { mates: 'fits', adapter: 'by an adapter', misfit: 'should not', none: 'does not fit' };
 
-function allChoices(station: Station, from: PortRef, moving: boolean, at: Point | null): Choice[] {
+function allChoices(station: Station, from: PortRef, moving: boolean, at: Point | null): PartnerChoice[] {
   const ports = portChoices(station, from, moving);
   const units = moving ? [] : unitChoices(station, from, at);
   const good = ports.filter((c) => !c.dim);
@@ -55,7 +65,7 @@ function allChoices(station: Station, from: PortRef, moving: boolean, at: Point 
   return at ? [...units, ...good, ...rest] : [...good, ...units, ...rest];
 }
 
-function portChoices(station: Station, from: PortRef, moving: boolean): Choice[] {
+function portChoices(station: Station, from: PortRef, moving: boolean): PartnerChoice[] {
   return findPartners(station, from).map(({ ref, verdict, taken }, i) => {
     const fits = verdict.fit === 'mates';
     const proposal = i < proposed && fits && !moving ? proposalWords(station, from, ref) : '';
@@ -66,6 +76,7 @@ function portChoices(station: Station, from: PortRef, moving: boolean): Choice[]
       label: portName(station, ref),
       note: notes.filter(Boolean).join('; '),
       dim: !fits,
+      to: ref,
       choose: () => finishLaying(ref),
     };
   });
