@@ -108,6 +108,7 @@ export { type Survey, survey } from './survey.ts';
 export type { Act } from './whatif/acts/act.ts';
 export type { Ease, MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
 export { studyMixUps } from './whatif/acts/study-mix-ups.ts';
+export { type FailureGroup, type HarmfulFailure, type RankedFailures, rankFailures } from './whatif/rank-failures.ts';
 export { applyMeasures } from './whatif/scheme/apply-measures.ts';
 export type { Measure, Scheme } from './whatif/scheme/measure.ts';
 export { precautionFor } from './whatif/scheme/precaution-for.ts';

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen, port, stage, unit } from './drawing.ts';
+import { openFirstDraft, openSample, openScreen, port, stage, unit } from './drawing.ts';
 import { seriousProblems } from './serious-problems.ts';
 
 /** What stands there once a stage is drawn with all that is computed for it. */
@@ -56,6 +56,19 @@ for (const theme of ['light', 'dark'] as const) {
 }
 
 for (const theme of ['light', 'dark'] as const) {
+  test(`nor in what a hand could mix up and what could fail, ${theme}`, async ({ page, address }) => {
+    await openScreen(page, address, theme);
+    await openSample(page, 'The hut, put right', 'Hut, 30 m');
+    await stage(page, 'Check').click();
+    for (const name of ['Mix-ups', 'If it fails']) {
+      await page.getByRole('tab', { name }).click();
+      const sheet = page.getByRole('complementary', { name });
+      await expect(sheet.getByRole('status')).toBeVisible();
+      await sheet.getByRole('article').first().getByRole('button').first().click();
+      expect(await seriousProblems(page), name).toEqual([]);
+    }
+  });
+
   test(`nor in the editor’s lists, notes, zones and details, ${theme}`, async ({ page, address }) => {
     await openScreen(page, address, theme);
     await openFirstDraft(page);

@@ -1,4 +1,13 @@
-import { type FailureStudy, type Finding, type Station, studyFailures, writeCsv } from '../../core/index.ts';
+import {
+  counted,
+  type FailureStudy,
+  type HarmfulFailure,
+  type RankedFailures,
+  rankFailures,
+  type Station,
+  studyFailures,
+  writeCsv,
+} from '../../core/index.ts';
 import { asJson, type Command, type Options } from './command.ts';
 
 export const failures: Command = {
@@ -14,16 +23,21 @@ export const failures: Command = {
   },
 };
 
-/** Failures that were looked at, in one of the forms that the command has. */
+/** Failures that were looked at, in one of the forms that the command has: those that do harm first, worst first. */
 export function writeFailures(station: Station, studies: readonly FailureStudy[], form: Options['form']): string {
-  if (form === 'json') return asJson({ failures: studies.map(plain) });
-  if (form === 'csv') return csvOf(studies);
-  return `${station.title}\n\n${textOf(studies)}`;
+  const ranked = rankFailures(studies);
+  if (form === 'json') return asJson({ failures: inOrder(ranked, studies).map(plain) });
+  if (form === 'csv') return csvOf(ranked);
+  return `${station.title}\n\n${textOf(ranked)}`;
 }
 
-/** What comes of a failure, consequences of consequences and mere advice left out. */
-const harmOf = ({ findings }: FailureStudy): readonly Finding[] =>
-  findings.filter((f) => f.severity !== 'note' && f.causedBy === undefined);
+const harmfulOf = ({ groups }: RankedFailures): readonly HarmfulFailure[] => groups.flatMap((g) => g.failures);
+
+function inOrder(ranked: RankedFailures, studies: readonly FailureStudy[]): readonly FailureStudy[] {
+  const harmful = harmfulOf(ranked);
+  const told = new Set(harmful.map((s) => s.failure.id));
+  return [...harmful, ...studies.filter((s) => !told.has(s.failure.id))];
+}
 
 const plain = (study: FailureStudy) => ({
   id: study.failure.id,
@@ -41,20 +55,21 @@ const plain = (study: FailureStudy) => ({
   })),
 });
 
-function textOf(studies: readonly FailureStudy[]): string {
-  const harmful = studies.filter((s) => harmOf(s).length > 0);
-  const lines = harmful.map((s) => {
-    const harm = harmOf(s).map((f) => `  ${f.severity.toUpperCase().padEnd(7)} ${f.message}`);
-    return `${s.failure.text}${s.weakness ? ` (${s.weakness})` : ''}:\n${harm.join('\n')}\n`;
+function textOf({ tried, harmless, groups }: RankedFailures): string {
+  const parts = groups.map(({ title, cure, failures }) => {
+    const lines = failures.map(({ failure, harms }) => {
+      const said = harms.map((f) => `    ${f.severity.toUpperCase().padEnd(7)} ${f.message}`);
+      return `  ${failure.text}:\n${said.join('\n')}\n`;
+    });
+    return `${title}\n  What would cure it: ${cure}\n\n${lines.join('\n')}`;
   });
-  const quiet = studies.length - harmful.length;
-  const rest = `${studies.length} things tried one at a time; ${quiet} of them show nothing beyond what the sound station shows.`;
-  return `${lines.join('\n')}\n${rest}\nAn estimate from the figures entered, one failure at a time; two together are not looked at.\n`;
+  const rest = `${counted(tried, 'thing', 'things')} tried one at a time; ${harmless} of them show nothing beyond what the sound station shows.`;
+  return `${parts.join('\n')}\n${rest}\nAn estimate from the figures entered, one failure at a time; two together are not looked at.\n`;
 }
 
-function csvOf(studies: readonly FailureStudy[]): string {
-  const rows = studies.flatMap((s) =>
-    harmOf(s).map((f) => [s.failure.text, s.hookups.join(' '), f.severity, f.rule, f.message]),
+function csvOf(ranked: RankedFailures): string {
+  const rows = harmfulOf(ranked).flatMap(({ failure, hookups, weakness, harms }) =>
+    harms.map((f) => [failure.text, hookups.join(' '), weakness ?? '', f.severity, f.rule, f.message]),
   );
-  return writeCsv(['Failure', 'Hook-ups', 'Severity', 'Rule', 'What happens'], rows);
+  return writeCsv(['Failure', 'Hook-ups', 'Weakness', 'Severity', 'Rule', 'What happens'], rows);
 }

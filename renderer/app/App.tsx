@@ -3,7 +3,7 @@ import { Book } from '../print/book/Book.tsx';
 import { PaperDialog } from '../print/PaperDialog.tsx';
 import { BudgetSheet } from '../stages/budget/BudgetSheet.tsx';
 import { CableSheet } from '../stages/cables/CableSheet.tsx';
-import { FindingsSheet } from '../stages/check/FindingsSheet.tsx';
+import { CheckSheet } from '../stages/check/CheckSheet.tsx';
 import { KeydownStrip } from '../stages/check/KeydownStrip.tsx';
 import { DetailsSheet } from '../stages/draw/DetailsSheet.tsx';
 import { JoinDialog } from '../stages/draw/JoinDialog.tsx';
@@ -26,7 +26,7 @@ import { ResultsNotice } from './trouble/ResultsNotice.tsx';
 
 const sheets = {
   draw: DetailsSheet,
-  check: FindingsSheet,
+  check: CheckSheet,
   cables: CableSheet,
   budget: BudgetSheet,
   'power-up': PowerUpSheet,

@@ -11,7 +11,9 @@ import './base.css';
 import { isBookOrdered, makeOrderedBook } from '../print/book/ordered-book.ts';
 import { browserKeptWork } from '../shell/kept/browser-kept-work.ts';
 import { desktopKeptWork } from '../shell/kept/desktop-kept-work.ts';
+import { openStudyWorker } from '../worker/open-study-worker.ts';
 import { openWorker } from '../worker/open-worker.ts';
+import { runStudies } from '../worker/run-studies.ts';
 import { runSurveys } from '../worker/run-surveys.ts';
 import { App } from './App.tsx';
 import { acceptDroppedFiles } from './document/accept-dropped-files.ts';
@@ -35,6 +37,7 @@ listenToClipboard();
 acceptDroppedFiles();
 followFile();
 runSurveys(openWorker);
+runStudies(openStudyWorker);
 if (isBookOrdered()) void makeOrderedBook();
 else if (window.stationwright) {
   const work = desktopKeptWork(window.stationwright);

@@ -18,6 +18,7 @@ import { type DragEvent, useCallback, useRef } from 'react';
 import { useStation } from '../store/use-store.ts';
 import { pointAt, select, viewStore } from '../store/view.ts';
 import { CableLine } from './cables/CableLine.tsx';
+import { WrongWays } from './cables/WrongWays.tsx';
 import { gridPx } from './cards/card-size.ts';
 import { UnitCard } from './cards/UnitCard.tsx';
 import { kindMime } from './laying/kind-mime.ts';
@@ -134,6 +135,7 @@ function Paper() {
         <PaperTools />
         <PaperMap />
         <Guides />
+        <WrongWays />
       </ReactFlow>
       <LayingHint />
     </div>

@@ -9,7 +9,17 @@ export interface ThreadError {
   readonly stack: string | undefined;
 }
 
-export type ThreadMessage<A> = { readonly answer: A } | { readonly thrown: ThreadError };
+/** How far it is: so many of so many are done. */
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+}
+
+export type ThreadMessage<A> = Reached | { readonly answer: A } | { readonly thrown: ThreadError };
+
+interface Reached {
+  readonly progress: Progress;
+}
 
 /** What is needed of a Worker. */
 export interface Thread<Q, A> {
@@ -29,10 +39,25 @@ export class TookTooLong extends Error {
 }
 
 export interface WatchedThread<Q, A> {
-  /** Asks a thread that is not busy. A reply comes always, and once, unless the thread is ended before. */
-  ask(question: Q, limitMs: number, onReply: (reply: Reply<A>) => void): void;
+  /**
+   * Asks a thread that is not busy. A reply comes always, and once, unless the thread is ended before. A thread that
+   * tells how far it is has the limit for each step of its way.
+   */
+  ask(
+    question: Q,
+    limitMs: number,
+    onReply: (reply: Reply<A>) => void,
+    onProgress?: (progress: Progress) => void,
+  ): void;
   /** Ends the thread and what it is busy with, of which nothing more is heard; the next question opens another. */
   end(): void;
+}
+
+interface Waiting<A> {
+  readonly tell: (reply: Reply<A>) => void;
+  readonly tellProgress: (progress: Progress) => void;
+  readonly startClock: () => void;
+  stopClock: () => void;
 }
 
 /**
@@ -41,13 +66,19 @@ export interface WatchedThread<Q, A> {
  */
 export function watchThread<Q, A>(open: () => Thread<Q, A>): WatchedThread<Q, A> {
   let thread: Thread<Q, A> | null = null;
-  let waiting: { readonly tell: (reply: Reply<A>) => void; readonly stopClock: () => void } | null = null;
+  let waiting: Waiting<A> | null = null;
 
   function finish(reply: Reply<A>) {
     const asked = waiting;
     waiting = null;
     asked?.stopClock();
     asked?.tell(reply);
+  }
+
+  function advance(progress: Progress) {
+    waiting?.stopClock();
+    waiting?.startClock();
+    waiting?.tellProgress(progress);
   }
 
   function breakDown(error: unknown) {
@@ -57,7 +88,10 @@ export function watchThread<Q, A>(open: () => Thread<Q, A>): WatchedThread<Q, A>
   }
 
   function listen(fresh: Thread<Q, A>): Thread<Q, A> {
-    fresh.onmessage = ({ data }) => finish('answer' in data ? data : { error: withStack(data.thrown) });
+    fresh.onmessage = ({ data }) => {
+      if ('progress' in data) advance(data.progress);
+      else finish('answer' in data ? data : { error: withStack(data.thrown) });
+    };
     fresh.onmessageerror = () => breakDown(new Error('the answer could not be read'));
     fresh.onerror = (event) => {
       event.preventDefault();
@@ -67,9 +101,18 @@ export function watchThread<Q, A>(open: () => Thread<Q, A>): WatchedThread<Q, A>
   }
 
   return {
-    ask(question, limitMs, onReply) {
+    ask(question, limitMs, onReply, onProgress = () => {}) {
       if (waiting) throw new Error('a thread has one question at a time');
-      waiting = { tell: onReply, stopClock: afterAwake(limitMs, () => breakDown(new TookTooLong(limitMs))) };
+      const asked: Waiting<A> = {
+        tell: onReply,
+        tellProgress: onProgress,
+        stopClock: () => {},
+        startClock: () => {
+          asked.stopClock = afterAwake(limitMs, () => breakDown(new TookTooLong(limitMs)));
+        },
+      };
+      waiting = asked;
+      asked.startClock();
       try {
         thread ??= listen(open());
         thread.postMessage(question);

@@ -16,6 +16,9 @@ export class HandThread<Q, A> implements Thread<Q, A> {
   answer(answer: A) {
     this.onmessage?.({ data: { answer } });
   }
+  progress(done: number, of: number) {
+    this.onmessage?.({ data: { progress: { done, of } } });
+  }
   fail(message: string) {
     this.onmessage?.({
       data: { thrown: { name: 'RangeError', message, stack: `RangeError: ${message}\n    at spread` } },

@@ -29,11 +29,13 @@ function CableOnRoute({ cable, route, selected }: { cable: Cable; route: Point[]
   const currents = useView((v) => v.stage === 'budget');
   const levels = useView((v) => v.moment === 'sending' && v.stage !== 'cables');
   const marked = useView((v) => v.hovered.some((p) => 'cable' in p && p.cable === id));
+  const astray = useView((v) => v.supposed?.change != null && v.supposed.cables.includes(id));
   const pulsing = useDrawing((d) => d.pulsing.has(id));
   const away = cable.hookups !== undefined && !cable.hookups.includes(hookup);
   const classes = ['cable', `c-${kind}`];
   if (selected) classes.push('selected');
   if (away) classes.push('away');
+  if (astray) classes.push('astray');
   if (marked) classes.push('marked');
   if (pulsing) classes.push('pulsing');
   if (isHot(reading)) classes.push('hot');

@@ -1,7 +1,7 @@
 import { Handle } from '@xyflow/react';
 import { memo } from 'react';
-import type { Connector, Port } from '../../../core/index.ts';
-import { useView } from '../../store/use-store.ts';
+import { type Connector, type Port, ringAt, ringColours } from '../../../core/index.ts';
+import { useStation, useView } from '../../store/use-store.ts';
 import {
   askPartners,
   explainPort,
@@ -14,6 +14,7 @@ import {
 } from '../laying/laying.ts';
 import type { PortSpot } from './card-size.ts';
 import { Face } from './Face.tsx';
+import { PortRing } from './PortRing.tsx';
 import { handleSides } from './to-handles.ts';
 
 interface Props {
@@ -37,7 +38,11 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
   const judged = useLaying((s) => s.judged.get(key));
   const taken = useLaying((s) => s.from?.unit === unit && s.from.port === port.id);
   const marked = useView((v) => v.hovered.some((p) => 'port' in p && p.unit === unit && p.port === port.id));
-  const name = [unitName, port.label, connector.name].filter(Boolean).join(', ');
+  const own = useStation((s) => ringAt(s, { unit, port: port.id }));
+  const planned = useView((v) => v.rings.get(key));
+  const ring = planned === undefined ? own : (planned ?? undefined);
+  const worn = own && `ring ${ringColours[own].name}`;
+  const name = [unitName, port.label, connector.name, worn].filter(Boolean).join(', ');
   const verdict = judged ? verdictText(judged) : '';
   const explain = () =>
     judged && explainPort([`${name}. ${verdict}`, proposalTo({ unit, port: port.id })].filter(Boolean).join('. '));
@@ -77,6 +82,11 @@ export const PortButton = memo(function PortButton({ unit, unitName, port, conne
       }}
     >
       <Face face={connector.face} />
+      {ring && (
+        <svg className="port-ring" viewBox="-12 -12 24 24" width="24" height="24" aria-hidden="true">
+          <PortRing ring={ring} side={port.side} planned={ring !== own} />
+        </svg>
+      )}
       {judged?.fit === 'misfit' && <span className="port-warning">!</span>}
       {port.label && <span className="port-label">{port.label}</span>}
     </Handle>

@@ -1,7 +1,8 @@
-import { kindOf, type Station, type Unit, type UnitKind } from '../../../core/index.ts';
+import { kindOf, type RingColour, type Station, type Unit, type UnitKind } from '../../../core/index.ts';
 import type { PortSpot } from '../../canvas/cards/card-size.ts';
 import { Face } from '../../canvas/cards/Face.tsx';
 import { ratingLine } from '../../canvas/cards/figures.ts';
+import { PortRing } from '../../canvas/cards/PortRing.tsx';
 import { textWidth } from '../../canvas/cards/text-width.ts';
 import { sizeOf } from '../../canvas/layout.ts';
 
@@ -44,10 +45,21 @@ export function SvgCard({ station, unit, kind }: Props) {
               </g>
             )}
             {spot.label && <PortLabel spot={spot} />}
+            <Ring ring={unit.rings?.[spot.id]} spot={spot} />
           </g>
         );
       })}
     </g>
+  );
+}
+
+function Ring({ ring, spot: { x, y, side } }: { ring: RingColour | undefined; spot: PortSpot }) {
+  return (
+    ring && (
+      <g transform={`translate(${x} ${y})`}>
+        <PortRing ring={ring} side={side} />
+      </g>
+    )
   );
 }
 

@@ -1,4 +1,5 @@
 import { useStore } from 'zustand';
+import { Tabs } from '../../widgets/Tabs.tsx';
 import '../draw/details.css';
 import '../tables.css';
 import { BuyList } from './BuyList.tsx';
@@ -17,40 +18,10 @@ export function CableSheet() {
   const Part = parts[tab];
   return (
     <aside className="sheet" aria-label="Cables">
-      <Tabs tab={tab} />
+      <Tabs label="Lists" prefix="cables" tabs={listTabs} tab={tab} nameOf={(id) => names[id]} onShow={showTab} />
       <div role="tabpanel" id="cables-part" aria-labelledby={`cables-tab-${tab}`}>
         <Part />
       </div>
     </aside>
-  );
-}
-
-function Tabs({ tab }: { tab: ListTab }) {
-  const onKeyDown = (event: React.KeyboardEvent<HTMLElement>) => {
-    const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-    const to = step === undefined ? { Home: 0, End: listTabs.length - 1 }[event.key] : listTabs.indexOf(tab) + step;
-    const next = to === undefined ? undefined : listTabs[(to + listTabs.length) % listTabs.length];
-    if (!next) return;
-    event.preventDefault();
-    showTab(next);
-    event.currentTarget.querySelector<HTMLElement>(`#cables-tab-${next}`)?.focus();
-  };
-  return (
-    <div className="tabs" role="tablist" aria-label="Lists" onKeyDown={onKeyDown}>
-      {listTabs.map((id) => (
-        <button
-          key={id}
-          id={`cables-tab-${id}`}
-          type="button"
-          role="tab"
-          aria-selected={id === tab}
-          aria-controls="cables-part"
-          tabIndex={id === tab ? 0 : -1}
-          onClick={() => showTab(id)}
-        >
-          {names[id]}
-        </button>
-      ))}
-    </div>
   );
 }

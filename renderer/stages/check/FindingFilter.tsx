@@ -1,18 +1,18 @@
 import { useId, useMemo } from 'react';
 import { useStore } from 'zustand';
-import { counted, type Severity, type Station, severities } from '../../../core/index.ts';
+import { counted, type Station } from '../../../core/index.ts';
 import { useStation, useView } from '../../store/use-store.ts';
-import { useIsOld } from '../../widgets/age-words.ts';
-import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { filterFindings } from './filter-findings.ts';
 import { findingsView, showAll, showOnly, toggleSeverity, type Wanted } from './findings-view.ts';
 import type { GroupedFindings } from './group-findings.ts';
+import { SeverityCounts } from './SeverityCounts.tsx';
 
 /** Which findings are shown: by severity, and by what they are about. */
 export function FindingFilter({ all, hiddenCount }: { all: GroupedFindings; hiddenCount: number }) {
+  const hidden = useStore(findingsView, (v) => v.hidden);
   return (
     <>
-      <Severities counts={all.counts} />
+      <SeverityCounts label="Open findings by severity" counts={all.counts} hidden={hidden} onToggle={toggleSeverity} />
       <AboutChoice all={all} />
       <p className="filter-hides small" role="status">
         {hiddenCount > 0 && (
@@ -25,34 +25,6 @@ export function FindingFilter({ all, hiddenCount }: { all: GroupedFindings; hidd
         )}
       </p>
     </>
-  );
-}
-
-function Severities({ counts }: { counts: Readonly<Record<Severity, number>> }) {
-  const hidden = useStore(findingsView, (v) => v.hidden);
-  const isOld = useIsOld();
-  return (
-    <ul className="counts" aria-label="Open findings by severity">
-      {severities.map((severity) => {
-        const shown = !hidden.includes(severity);
-        return (
-          <li key={severity} className={counts[severity] === 0 ? 'zero' : ''}>
-            <button
-              type="button"
-              aria-pressed={shown}
-              title={shown ? `Hide each ${severity}` : `Show each ${severity}`}
-              onClick={() => toggleSeverity(severity)}
-            >
-              <span aria-hidden="true">
-                <SeverityShape severity={severity} size={12} />
-              </span>
-              {isOld && <span className="sr-only">was </span>}
-              <b>{counts[severity]}</b> {severity}
-            </button>
-          </li>
-        );
-      })}
-    </ul>
   );
 }
 

@@ -15,15 +15,14 @@ import { filterFindings } from './filter-findings.ts';
 import { findingsView } from './findings-view.ts';
 import { groupFindings } from './group-findings.ts';
 import { keepTyped } from './keep-typed.ts';
-import { Steady } from './Steady.tsx';
 
 /** What is wrong, worst first, each with its reason and its place. */
-export function FindingsSheet() {
+export function FindingsPart() {
   const results = useShownResults();
   // Beside the title, where there is room for it: the list does not move when it comes or goes.
   const isOld = results.is === 'old';
   return (
-    <Steady label="Findings" className="findings">
+    <>
       <div className="sheet-head findings-title">
         <h2 tabIndex={-1}>Findings</h2>
         {isOld && <AgeLine of={results}>Old, from {timeOf(results.at)}.</AgeLine>}
@@ -33,7 +32,7 @@ export function FindingsSheet() {
           {(report) => <Findings report={report} />}
         </Aged>
       </PrintFrame>
-    </Steady>
+    </>
   );
 }
 
