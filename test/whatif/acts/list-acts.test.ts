@@ -57,6 +57,10 @@ describe('outlets of one strip', () => {
   const moves = (station: Station) => idsOf(station).filter((id) => id.startsWith('moved'));
   it('with the same fuse are one and the same', () => expect(moves(drawn(null))).toEqual([]));
   it('with another one are tried once for all three', () => expect(moves(drawn(2))).toEqual(['moved d1.a strip.two']));
+  it('with a ring at one of the three it is tried for both sorts', () => {
+    const ringed = edit(drawn(2), { type: 'updateUnit', id: 'strip', set: { rings: { three: 'BU' } } });
+    expect(moves(ringed)).toEqual(['moved d1.a strip.two', 'moved d1.a strip.three']);
+  });
 });
 
 describe('hook-ups', () => {
