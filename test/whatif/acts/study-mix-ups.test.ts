@@ -42,7 +42,7 @@ function expectSame(station: Station, isTried: (i: number) => boolean = () => tr
 describe('a study finds what a survey from scratch after each act finds', () => {
   it.each([
     ['hut', 1],
-    ['hill-table', 1],
+    ['hill-table', 3],
     ['two-metre-mast', 24],
     ['old-and-new', 8],
   ])('%s, every act or one in %i', (name, step) => {
@@ -53,7 +53,7 @@ describe('a study finds what a survey from scratch after each act finds', () => 
   });
   it('on stations drawn at random with few cables', () => {
     const few = anyStation.map((station) => {
-      const ids = station.cables.slice(4).map(({ id }) => id);
+      const ids = station.cables.slice(3).map(({ id }) => id);
       const left = edit(station, { type: 'removeCables', ids });
       const ends = new Set(left.cables.flatMap(({ a, b }) => [a.unit, b.unit]));
       return edit(left, { type: 'removeUnits', ids: left.units.filter((u) => !ends.has(u.id)).map((u) => u.id) });
