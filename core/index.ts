@@ -34,6 +34,7 @@ export { usualAllowance, whatToBuy } from './reports/buy/what-to-buy.ts';
 export { cableTable } from './reports/cables/cable-table.ts';
 export { listCables } from './reports/cables/list-cables.ts';
 export { type NumberScheme, numberCables } from './reports/cables/number-cables.ts';
+export { ringTable } from './reports/cables/ring-table.ts';
 export { compareHookups, type HookupDifference } from './reports/changes/compare-hookups.ts';
 export { describeChange, describeDifference } from './reports/changes/describe-change.ts';
 export { lineHeight, type MeasureText } from './reports/flags/fit-text.ts';

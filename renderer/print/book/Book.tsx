@@ -3,6 +3,7 @@ import { createPortal } from 'react-dom';
 import { useStore } from 'zustand';
 import { formatHertz, formatPercent, hookupsOf, type Station, writeStation } from '../../../core/index.ts';
 import { useStation } from '../../store/use-store.ts';
+import { isNothingMixedUp } from './BookMixUps.tsx';
 import { bookStore, partIds } from './book-store.ts';
 import './book.css';
 import { parts } from './parts.tsx';
@@ -15,7 +16,9 @@ export function Book() {
     document.documentElement.classList.toggle('printing-book', printing !== null);
   }, [printing]);
   if (!printing) return null;
-  const chosen = partIds.filter((id) => printing.parts.includes(id)).map((id) => ({ id, ...parts[id] }));
+  const chosen = partIds
+    .filter((id) => printing.parts.includes(id) && !(id === 'mix-ups' && isNothingMixedUp(station, printing)))
+    .map((id) => ({ id, ...parts[id] }));
   return createPortal(
     <article className={`book paper-${printing.paper}`}>
       <Cover station={station} parts={chosen.map((p) => p.label)} />

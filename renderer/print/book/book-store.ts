@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import type { PowerUpSheet } from '../../../core/index.ts';
 import type { Computed } from '../../store/computed.ts';
+import type { MixUpResult } from '../../store/studies.ts';
 
 export type PaperSize = 'a4' | 'letter';
 
@@ -14,6 +15,7 @@ export const partIds = [
   'budget',
   'power-up',
   'findings',
+  'mix-ups',
   'typical',
   'cautions',
 ] as const;
@@ -29,6 +31,8 @@ export interface BookRequest {
 export interface PreparedBook extends BookRequest {
   /** Null where the book has no power-up sheet. */
   readonly powerUp: Computed<PowerUpSheet> | null;
+  /** Null where the book says nothing of mix-ups, or the station is too large to try them for it. */
+  readonly mixUps: Computed<MixUpResult> | null;
 }
 
 interface BookState {

@@ -37,7 +37,10 @@ async function make({ text, want, paper }: Order): Promise<string | null> {
   if (want === 'png') return answer(await pngBase64());
   const book = await new Promise<PreparedBook>((ready) => prepareBook({ parts: partIds, paper }, ready));
   // A book to keep is of now, or there is none.
-  const failure = failureIn(resultsStore.getState()) ?? (book.powerUp && failureIn(book.powerUp));
+  const failure =
+    failureIn(resultsStore.getState()) ??
+    (book.powerUp && failureIn(book.powerUp)) ??
+    (book.mixUps && failureIn(book.mixUps));
   if (failure) return `${failure.doing}: ${failure.words}`;
   setPrinting(book);
   await painted();

@@ -3,6 +3,7 @@ import { BookCautions } from './BookCautions.tsx';
 import { BookDrawing } from './BookDrawing.tsx';
 import { BookFindings } from './BookFindings.tsx';
 import { BookBuy, BookCables, BookMake } from './BookLists.tsx';
+import { BookMixUps } from './BookMixUps.tsx';
 import { BookPowerUp } from './BookPowerUp.tsx';
 import { BookTypical } from './BookTypical.tsx';
 import { BookUnits } from './BookUnits.tsx';
@@ -18,6 +19,7 @@ export const parts: Record<PartId, { readonly label: string; readonly Part: Reac
   budget: { label: 'Current budget', Part: BookBudget },
   'power-up': { label: 'Power-up', Part: BookPowerUp },
   findings: { label: 'Findings', Part: BookFindings },
+  'mix-ups': { label: 'Plugs that must not be exchanged', Part: BookMixUps },
   typical: { label: 'Typical figures', Part: BookTypical },
   cautions: { label: 'Cautions', Part: BookCautions },
 };
