@@ -65,7 +65,7 @@ describe('a study finds what a survey from scratch after each act finds', () => 
       }),
       { numRuns: 50 },
     );
-    expect(listed).toBeGreaterThan(50);
+    expect(listed).toBeGreaterThan(10);
   });
 });
 
