@@ -127,6 +127,4 @@ test('what a cable would bring is said while it is dragged, and in the list of p
   const list = page.getByRole('dialog', { name: /^Join Fused strip/ });
   await page.keyboard.type('receiver antenna');
   await expect(list.getByText(/^It would bring a danger: .*Receiver · antenna/)).toBeVisible();
-  await page.keyboard.press('Escape');
-  await expect(list).toBeHidden();
 });
