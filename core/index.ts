@@ -107,7 +107,7 @@ export { withoutUndefined } from './station/without-undefined.ts';
 export { type Survey, survey } from './survey.ts';
 export type { Act } from './whatif/acts/act.ts';
 export { difference } from './whatif/acts/harm.ts';
-export type { Ease, MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
+export type { MixUp, MixUpStudy } from './whatif/acts/mix-up.ts';
 export { studyMixUps } from './whatif/acts/study-mix-ups.ts';
 export { type FailureGroup, type HarmfulFailure, type RankedFailures, rankFailures } from './whatif/rank-failures.ts';
 export { applyMeasures } from './whatif/scheme/apply-measures.ts';
