@@ -1,7 +1,6 @@
-import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFile, openSample, openScreen, stage } from './drawing.ts';
+import { middleOf, openFile, openSample, openScreen, port, stage } from './drawing.ts';
 import { Keys } from './keys.ts';
 
 const tab = (page: Page, name: RegExp) => page.getByRole('tab', { name });
@@ -105,4 +104,27 @@ test('rings are shown, applied as one step, and the study says what is left', as
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(rings).toHaveCount(0);
   await expect(apply).toBeVisible();
+});
+
+test('what a cable would bring is said while it is dragged, and in the list of partners', async ({ page, address }) => {
+  await openScreen(page, address);
+  await openSample(page, 'The hut, put right', 'Hut, 30 m');
+  const effect = page.locator('.laying-effect');
+  const [strip, antenna] = [port(page, 'Fused strip', '4'), port(page, 'Receiver', 'antenna')];
+  await strip.hover();
+  const [start, end] = [await middleOf(strip), await middleOf(antenna)];
+  await page.mouse.down();
+  await page.mouse.move((start.x + end.x) / 2, (start.y + end.y) / 2, { steps: 3 });
+  await page.mouse.move(end.x, end.y, { steps: 3 });
+  await expect(effect).toHaveText(/^It would bring a danger: .*Receiver · antenna/);
+  await page.mouse.move((start.x + end.x) / 2, (start.y + end.y) / 2, { steps: 3 });
+  await expect(effect).toHaveText('');
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+
+  await strip.focus();
+  await page.keyboard.press('Enter');
+  const list = page.getByRole('dialog', { name: /^Join Fused strip/ });
+  await page.keyboard.type('receiver antenna');
+  await expect(list.getByText(/^It would bring a danger: .*Receiver · antenna/)).toBeVisible();
 });

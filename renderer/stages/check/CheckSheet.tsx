@@ -1,7 +1,7 @@
 import { useStore } from 'zustand';
 import type { Computed } from '../../store/computed.ts';
 import { failureStore, mixUpStore } from '../../store/studies.ts';
-import { useResults } from '../../store/use-store.ts';
+import { useResults, useShownResults } from '../../store/use-store.ts';
 import { Tabs } from '../../widgets/Tabs.tsx';
 import { type CheckTab, checkTabs, checkView, showCheckTab } from './check-view.ts';
 import { FindingsPart } from './FindingsPart.tsx';
@@ -18,6 +18,10 @@ const parts = { findings: FindingsPart, mixUps: MixUpsPart, failures: FailuresPa
 export function CheckSheet() {
   const tab = useStore(checkView, (v) => v.tab);
   const counts = useCounts();
+  // What is steady looks where everything is only as it updates itself: with whatever a list is made of.
+  useShownResults();
+  useStore(mixUpStore, ({ shown }) => shown);
+  useStore(failureStore, ({ shown }) => shown);
   const Part = parts[tab];
   return (
     <Steady label={names[tab]} className="findings">
