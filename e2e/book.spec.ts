@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, test } from './browser.ts';
-import { openFirstDraft, openScreen } from './drawing.ts';
+import { openFirstDraft, openSample, openScreen } from './drawing.ts';
 import { Keys } from './keys.ts';
 import { seriousProblems } from './serious-problems.ts';
 
@@ -35,6 +35,25 @@ test('the book is printed with the parts that were chosen, by keys alone', async
   for (const words of ['Plus and minus are swapped', 'Cautions', 'D4', 'Changeover']) expect(text).toContain(words);
   expect(text).not.toContain('Set to');
   await expect(page.locator('.book')).toHaveCount(0);
+});
+
+test('the page of plugs that must not be exchanged says what is there and what would prevent it', async ({
+  page,
+  address,
+}) => {
+  await openScreen(page, address);
+  await openSample(page, 'The hut, put right', 'Hut, 30 m');
+  await keepPrinted(page);
+  await page.getByRole('button', { name: 'Book', exact: true }).click();
+  const boxes = dialog(page).getByRole('group', { name: 'What goes on paper' }).getByRole('checkbox');
+  for (const box of await boxes.all()) await box.uncheck();
+  await dialog(page).getByRole('checkbox', { name: 'Plugs that must not be exchanged' }).check();
+  await dialog(page).getByRole('button', { name: 'Print' }).click();
+  await expect.poll(() => printed(page), { timeout: 60_000 }).toContain('Plugs that must not be exchanged');
+  const text = (await printed(page)) ?? '';
+  for (const words of ['R2 and R3 exchanged at Changeover', 'Rings that would tell a hand of it', 'blue (BU)'])
+    expect(text).toContain(words);
+  expect(text).not.toContain('Not computed');
 });
 
 test('the drawing leaves as SVG that needs nothing else, and as PNG', async ({ page, address }, info) => {

@@ -12,11 +12,6 @@ const mostLetters = 120;
 /** Puts each mix-up into a folder as a station file, drawn wrong; gives the names of the files, in their order. */
 export async function keepMixUps(folder: string, station: Station, mixUps: readonly MixUp[]): Promise<string[]> {
   const names = fileNames(mixUps.map(({ act }) => act.id));
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch (error) {
-    throw new Refusal(`There can be no folder ${quoted(folder)}: ${folderReason(error)}.`);
-  }
   for (const [i, { act }] of mixUps.entries()) {
     const file = path.join(folder, names[i] ?? '');
     try {
@@ -26,6 +21,15 @@ export async function keepMixUps(folder: string, station: Station, mixUps: reado
     }
   }
   return names;
+}
+
+/** Makes the folder where it is not there, or refuses: nobody waits for a study that could not be kept. */
+export async function makeFolder(folder: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (error) {
+    throw new Refusal(`There can be no folder ${quoted(folder)}: ${folderReason(error)}.`);
+  }
 }
 
 /** The system calls a file in the way of a folder by the same code as one that is there. */

@@ -8,7 +8,7 @@ import {
   writeCsv,
 } from '../../core/index.ts';
 import { asJson, type Command, surveying } from './command.ts';
-import { keepMixUps } from './keep-mix-ups.ts';
+import { keepMixUps, makeFolder } from './keep-mix-ups.ts';
 import { mixUpsText } from './mixups-text.ts';
 
 export const mixups: Command = {
@@ -17,6 +17,7 @@ export const mixups: Command = {
   forms: ['json', 'csv'],
   options: ['hookup', 'write'],
   async run({ station, options, progress }) {
+    if (options.write !== null) await makeFolder(options.write);
     progress?.(surveying);
     const study = studyMixUps(station, (done, of) => progress?.('mix-ups tried', done, of));
     // Rings are the station's, whatever hook-up is asked about.
