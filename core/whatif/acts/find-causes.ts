@@ -1,5 +1,6 @@
 import type { Finding } from '../../rules/finding.ts';
 import { edit } from '../../station/edit.ts';
+import type { Station } from '../../station/schema/schema.ts';
 import { type Survey, survey } from '../../survey.ts';
 import type { Act } from './act.ts';
 import { difference, isHarm } from './harm.ts';
@@ -18,6 +19,10 @@ const mostCauses = 3;
 /** So many acts with other cables are named where they do as much; with more left than this, none. */
 const mostNamed = 3;
 const mostOthers = 1;
+/** Units and cables looked at again, in all. */
+const partsTried = 12_000;
+const mostTries = 300;
+const leastTries = 40;
 /** An act that makes the drawing so much likelier than another is believed before it. */
 const clearly = 4;
 /** What works again may be marginal; each doubt that comes makes an act so much less likely, so many at most. */
@@ -34,14 +39,20 @@ const barely = 9;
 export function findCauses(surveyed: Survey): Cause[] {
   const causes: Cause[] = [];
   let now = surveyed;
+  let tries = triesFor(surveyed.station);
   while (causes.length < mostCauses && now.findings.some(isHarm)) {
-    const found = findCause(now);
+    const found = findCause(now, tries);
     if (!found) break;
+    tries -= found.tries;
     causes.push(found.cause);
     now = found.after;
   }
   return causes;
 }
+
+/** How many acts are tried on a drawing, all its causes together: each is a survey, and takes longer on a large one. */
+const triesFor = ({ units, cables }: Station): number =>
+  Math.min(mostTries, Math.max(leastTries, Math.round(partsTried / Math.max(1, units.length + cables.length))));
 
 interface Tried {
   readonly act: Act;
@@ -51,12 +62,14 @@ interface Tried {
   readonly gone: readonly Finding[];
 }
 
-function findCause(now: Survey): { cause: Cause; after: Survey } | null {
+function findCause(now: Survey, mostHere: number): { cause: Cause; after: Survey; tries: number } | null {
+  let tries = 0;
   let best: Tried | null = null;
   const good: Tried[] = [];
-  for (const { act, gain } of likeliestActs(now)) {
+  for (const { act, gain } of likeliestActs(now).slice(0, mostHere)) {
     // Whatever is less likely than what puts all right would not be believed.
     if (best && !best.after.findings.some(isHarm) && gain < best.gain - clearly) break;
+    tries += 1;
     const after = survey(edit(now.station, act.change), now);
     const { gone, come } = difference(now.findings, after.findings);
     if (!gone.some(isRoot) || come.some(isHarm)) continue;
@@ -71,7 +84,7 @@ function findCause(now: Survey): { cause: Cause; after: Survey } | null {
   const { acts, others } = rivalsOf(best, good);
   // Of many that do the same, none is it.
   if (others > mostOthers) return null;
-  return { cause: { acts, explains: best.gone as [Finding, ...Finding[]] }, after: best.after };
+  return { cause: { acts, explains: best.gone as [Finding, ...Finding[]] }, after: best.after, tries };
 }
 
 /** What follows from something else goes away for many reasons. */
