@@ -18,7 +18,8 @@ export function explainFindings(open: () => ExplainThread) {
     const isWrong = value.findings.some((f) => f.accepted === undefined && ['danger', 'fault'].includes(f.severity));
     if (!isWrong) return () => {};
     thread.ask(of, surveys * surveyLimitMs(of), (reply) => {
-      if ('answer' in reply) onBetter({ ...value, findings: reply.answer });
+      // The report is good as it is: what can't be read must not take its place.
+      if ('answer' in reply && Array.isArray(reply.answer)) onBetter({ ...value, findings: reply.answer });
     });
     return thread.end;
   };
