@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { edit, type MixUp, type Station, writeStation } from '../../core/index.ts';
 import { plainReason } from '../files/plain-reason.ts';
@@ -25,18 +25,30 @@ export async function keepMixUps(folder: string, station: Station, mixUps: reado
 
 /** Makes the folder where it is not there, or refuses: nobody waits for a study that could not be kept. */
 export async function makeFolder(folder: string): Promise<void> {
+  if (await isFolder(folder)) return;
+  const around = path.dirname(path.resolve(folder));
   try {
-    await mkdir(folder, { recursive: true });
+    // Folder by folder: with its parents at once Node asks for ever where a file system takes none.
+    if (around !== path.resolve(folder)) await makeFolder(around);
+    await mkdir(folder);
   } catch (error) {
+    if (error instanceof Refusal) throw error;
     throw new Refusal(`There can be no folder ${quoted(folder)}: ${folderReason(error)}.`);
   }
 }
 
-/** The system calls a file in the way of a folder by the same code as one that is there. */
-const folderReason = (error: unknown): string =>
-  error instanceof Error && 'code' in error && error.code === 'EEXIST'
-    ? 'there is a file of that name'
-    : plainReason(error);
+const isFolder = (name: string): Promise<boolean> =>
+  stat(name).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
+
+/** The system's codes are about files: for a folder they mean something else. */
+function folderReason(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (code === 'EEXIST') return 'there is a file of that name';
+  return code === 'ENOENT' ? 'the one around it takes none' : plainReason(error);
+}
 
 /**
  * A file name for each id, all different, capital letters or not.

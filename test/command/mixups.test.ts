@@ -79,6 +79,13 @@ describe('--write', () => {
     expect((await runLine(['mixups', 'hut', '--write'])).err).toMatch(/--write needs a value: --write FOLDER/);
     expect((await runLine(['check', 'hut', '--write', folder])).err).toMatch(/no use for --write/);
   });
+  it.runIf(process.platform === 'linux')(
+    'refuses a folder where there can be none, and does not ask for ever',
+    async () => {
+      const { status, err } = await runLine(['mixups', 'hut', '--write', '/proc/no/such']);
+      expect([status, err]).toEqual([2, 'There can be no folder “/proc/no”: the one around it takes none.\n']);
+    },
+  );
 });
 
 describe('file names', () => {

@@ -282,7 +282,10 @@ function switches(station: Station, unit: Unit): Act[] {
           cables: [],
           at: [{ unit: unit.id }],
           change: { type: 'all', name: `Set ${unit.name}`, changes: [set, ...changes] },
-          words: `${unit.name}: ${setting.label} at ${option.label} instead of ${label}`,
+          words:
+            option.id === now
+              ? `${unit.name}: ${setting.label} at ${option.label} in every hook-up`
+              : `${unit.name}: ${setting.label} at ${option.label} instead of ${label}`,
         },
       ];
     });

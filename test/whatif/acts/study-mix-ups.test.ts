@@ -65,7 +65,7 @@ describe('a study finds what a survey from scratch after each act finds', () => 
       }),
       { numRuns: 50 },
     );
-    // Whatever the seed: stations with nothing to list would prove nothing.
+    // Whatever is drawn: stations with nothing to list would prove nothing.
     expect(listed).toBeGreaterThan(0);
   });
 });
