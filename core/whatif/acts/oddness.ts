@@ -16,6 +16,8 @@ const otherLead = 8;
 const strayBox = 0.7;
 /** A port without a cable, where its cable may well be crowded into another one. */
 const emptyPort = 6;
+/** A box of two ports with a cable at one alone: whatever it is for, it is passed over. */
+const passedOver = 10;
 
 /**
  * How odd a drawing is around some cables: by where each leads, whether plus meets plus, and whether ports come to what
@@ -27,7 +29,7 @@ export function oddness(station: Station, ids: readonly string[]): number {
     (sum, cable) => sum + ofEnds(station, cable) + ofLead(station, cable) + ofCores(station, cable),
     0,
   );
-  return own + strayBox * strayPorts(station) - emptyPort * usedPorts(station);
+  return own + strayBox * strayPorts(station) - emptyPort * usedPorts(station) + passedOver * passedOverBoxes(station);
 }
 
 /** Earth goes from anywhere to anywhere: names at studs say nothing. */
@@ -48,6 +50,19 @@ const usedPorts = remember(
   (station: Station): number =>
     new Set(station.cables.flatMap(({ a, b }) => [`${a.unit}.${a.port}`, `${b.unit}.${b.port}`])).size,
 );
+
+/** How many boxes with two ports of power, or of RF, have a cable at one of the two. */
+const passedOverBoxes = remember((station: Station): number => {
+  const used = new Set(station.cables.flatMap(({ a, b }) => [`${a.unit}.${a.port}`, `${b.unit}.${b.port}`]));
+  return station.units.reduce((sum, unit) => {
+    const { ports } = kindOf(station, unit);
+    const isOver = (['dc', 'rf'] as const).some((carried) => {
+      const own = ports.filter((port) => port.class === carried);
+      return own.length === 2 && own.filter(({ id }) => used.has(`${unit.id}.${id}`)).length === 1;
+    });
+    return isOver ? sum + 1 : sum;
+  }, 0);
+});
 
 function ofCores(station: Station, cable: Cable): number {
   const [a, b] = [plusAt(station, cable, 'a'), plusAt(station, cable, 'b')];

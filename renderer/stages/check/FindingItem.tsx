@@ -5,9 +5,9 @@ import { useStation } from '../../store/use-store.ts';
 import { pointAt } from '../../store/view.ts';
 import { SeverityShape } from '../../widgets/SeverityShape.tsx';
 import { AcceptForm } from './AcceptForm.tsx';
+import { FindingPlaces } from './FindingPlaces.tsx';
 import { FixPreview } from './FixPreview.tsx';
 import { findingsView, unfold } from './findings-view.ts';
-import { placeName } from './place-name.ts';
 import { showFinding } from './show-finding.ts';
 
 interface Props {
@@ -52,7 +52,7 @@ export function FindingItem({ finding, consequences = [], gone = false }: Props)
           </button>
         </h3>
         <p>{finding.message}</p>
-        <Places finding={finding} />
+        <FindingPlaces finding={finding} />
         {gone && <p className="soft">It is no longer found: there is nothing to accept.</p>}
         {open && <Reasons finding={finding} gone={gone} />}
         {count > 0 && (
@@ -73,23 +73,6 @@ export function FindingItem({ finding, consequences = [], gone = false }: Props)
         )}
       </div>
     </article>
-  );
-}
-
-function Places({ finding }: { finding: Finding }) {
-  const station = useStation();
-  const named = finding.at.map((place) => ({ place, name: placeName(station, place) })).filter((p) => p.name !== '');
-  const once = named.filter((p, i) => named.findIndex((q) => q.name === p.name) === i);
-  return (
-    <ul className="finding-places" aria-label="Where">
-      {once.map(({ place, name }) => (
-        <li key={name}>
-          <button type="button" onClick={() => showFinding(finding, [place])}>
-            {name}
-          </button>
-        </li>
-      ))}
-    </ul>
   );
 }
 

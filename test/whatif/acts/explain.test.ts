@@ -125,6 +125,13 @@ describe('where an act is told', () => {
     }
   });
 
+  it('not as a way round a box: a cut-off that a braid goes round stays in the line', () => {
+    const wrong = troubles.find(({ id }) => id === 'D34')?.wrong as Station;
+    const findings = found(wrong);
+    expect(findings.map((f) => f.rule)).toContain('power/switch-bypassed');
+    expect(findings.filter((f) => f.rule.startsWith('act/')).map((f) => f.message)).toEqual([]);
+  });
+
   it('not where a supply is too small: no plug is in the wrong place', () => {
     const small = drawStation({
       units: { supply: 'bench-supply', radio: 'transceiver-100w', load: 'dummy-load-100w', key: 'paddle' },

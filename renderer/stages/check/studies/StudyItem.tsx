@@ -1,12 +1,11 @@
 import { type ReactNode, useEffect } from 'react';
 import { useStore } from 'zustand';
 import type { Act, Finding, Place, Severity } from '../../../../core/index.ts';
-import { useStation } from '../../../store/use-store.ts';
 import { pointAt, suppose } from '../../../store/view.ts';
 import { useIsOld } from '../../../widgets/age-words.ts';
 import { SeverityShape } from '../../../widgets/SeverityShape.tsx';
 import { checkView, unfoldItem } from '../check-view.ts';
-import { placeName } from '../place-name.ts';
+import { FindingPlaces } from '../FindingPlaces.tsx';
 import { showFinding } from '../show-finding.ts';
 
 interface Props {
@@ -58,7 +57,7 @@ export function StudyItem({ id, severity, title, harms, at, act, always, unfolde
             <p>{worst.why}</p>
             {others.length > 0 && <Harms harms={others} />}
             {unfolded}
-            <Where finding={worst} at={at} />
+            <FindingPlaces finding={worst} at={[...at, ...worst.at]} />
             <button type="button" className="button" onClick={() => showFinding(worst, [...at, ...worst.at])}>
               Show it
             </button>
@@ -86,22 +85,5 @@ function Harms({ harms }: { harms: readonly Finding[] }) {
         ))}
       </ul>
     </div>
-  );
-}
-
-function Where({ finding, at }: { finding: Finding; at: readonly Place[] }) {
-  const station = useStation();
-  const named = [...at, ...finding.at].map((place) => ({ place, name: placeName(station, place) }));
-  const once = named.filter((p, i) => p.name !== '' && named.findIndex((q) => q.name === p.name) === i);
-  return (
-    <ul className="finding-places" aria-label="Where">
-      {once.map(({ place, name }) => (
-        <li key={name}>
-          <button type="button" onClick={() => showFinding(finding, [place])}>
-            {name}
-          </button>
-        </li>
-      ))}
-    </ul>
   );
 }
