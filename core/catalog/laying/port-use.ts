@@ -11,7 +11,9 @@ export type Flow = 'gives' | 'takes' | 'either';
  * may go through a switch or a meter either way.
  */
 export function flowOf(kind: UnitKind, port: Port): Flow {
-  const flows = new Set(kind.elements.flatMap((element) => flowsAt(element, port.id)));
+  // A contact in a key line gives; in a power lead it is a switch.
+  const elements = kind.elements.filter(({ type }) => port.class !== 'dc' || type !== 'contactPair');
+  const flows = new Set(elements.flatMap((element) => flowsAt(element, port.id)));
   if (flows.size === 1) return [...flows][0] ?? 'either';
   if (flows.size > 1 || port.class !== 'dc') return 'either';
   if (port.needed === 'always') return 'takes';
